@@ -64,7 +64,9 @@ class CardCodeTest {
             swapped[place] = swapped[place + 1];
             swapped[place + 1] = first;
             if (swapped[place] != swapped[place + 1]) {
-                assertThat(CardCode.parse(new String(swapped))).as(new String(swapped)).isEmpty();
+                assertThat(CardCode.parse(new String(swapped)))
+                        .as(new String(swapped))
+                        .isEmpty();
             }
         }
     }
@@ -79,8 +81,19 @@ class CardCodeTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "C", "https://example.org", "D123456789", "C12345678", "C1234567890", "c123456789",
-            "C12345678 ", "C1234567É9", "C١٢٣٤٥٦٧٨٩"})
+    @ValueSource(
+            strings = {
+                "",
+                "C",
+                "https://example.org",
+                "D123456789",
+                "C12345678",
+                "C1234567890",
+                "c123456789",
+                "C12345678 ",
+                "C1234567É9",
+                "C١٢٣٤٥٦٧٨٩"
+            })
     void whatHasNotTheShapeOfACardIsForeign(String text) {
         assertThat(CardCode.read(text)).isEqualTo(new CardCode.Foreign(text));
     }

@@ -41,8 +41,16 @@ class CardFaceTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "cage=B3", "use=flight|cage=B3", "cage=B3|use=flight|since=soon",
-            "cage=B3|use=flight|round=two", "cage=B3|use=flight|colour=red", "cage=|use=flight"})
+    @ValueSource(
+            strings = {
+                "",
+                "cage=B3",
+                "use=flight|cage=B3",
+                "cage=B3|use=flight|since=soon",
+                "cage=B3|use=flight|round=two",
+                "cage=B3|use=flight|colour=red",
+                "cage=|use=flight"
+            })
     void whatIsNoFaceIsRefused(String text) {
         assertThatThrownBy(() -> CardFace.parse(text)).isInstanceOf(IllegalArgumentException.class);
     }
