@@ -1,0 +1,404 @@
+package org.cagewall.architecture;
+
+import static com.tngtech.archunit.base.DescribedPredicate.describe;
+import static com.tngtech.archunit.base.DescribedPredicate.not;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.DynamicTest.dynamicTest;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.AccessTarget.CodeUnitAccessTarget;
+import com.tngtech.archunit.core.domain.JavaAccess;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.library.dependencies.SliceAssignment;
+import com.tngtech.archunit.library.dependencies.SliceIdentifier;
+import java.time.Clock;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+/**
+ * Holds every package to what it may use, with the reason, so that the way from deed to screen keeps its one
+ * direction. A new package or library is one more row in a table here, and nothing else.
+ */
+class ArchitectureTest {
+
+    private static final List<Part> PARTS = List.of(
+            part("text").uses().because("sentences are made at the border and know nothing of what they tell"),
+            part("room").uses().because("the birdroom leans on nothing, so that everything may lean on it"),
+            part("command").usesAllBut("store").because("its only way to the record is the desk"));
+
+    private static final List<Library> LIBRARIES = List.of(
+            library("SQL and Derby")
+                    .of("java.sql..", "javax.sql..", "org.apache.derby..", "org.jdbi..", "org.flywaydb..")
+                    .onlyIn("store")
+                    .because("Derby is retired: on the day it is replaced one package changes"),
+            library("Swing")
+                    .of("javax.swing..", "com.formdev.flatlaf", "com.formdev.flatlaf.extras..", "net.miginfocom..")
+                    .onlyIn("kiosk")
+                    .because("what is shown is worked out without widgets and tested without a screen"),
+            library("PDFBox")
+                    .of("org.apache.pdfbox..", "org.apache.fontbox..")
+                    .onlyIn("paper", "cards")
+                    .because("documents speak of pages and lines"),
+            library("ZXing")
+                    .of("com.google.zxing..")
+                    .onlyIn("cards", "scan")
+                    .because("one draws symbols, one reads them"),
+            library("Jackson")
+                    .of("tools.jackson..", "com.fasterxml.jackson..")
+                    .onlyIn("deed", "files", "command")
+                    .because("JSON is a form of the record and of the command line, nobody else's"),
+            library("picocli")
+                    .of("picocli..")
+                    .onlyIn("command")
+                    .because("what can be done depends not on how it is typed"));
+
+    /** Packages and classes where moments, chance and new identities are made, to be handed on. */
+    private static final Set<String> SOURCES_OF_NOW =
+            Set.of("org.cagewall.desk", "org.cagewall.store", "org.cagewall.command");
+
+    /** What only computes: no clock, file, database or widget. */
+    private static final Set<String> COMPUTING = Set.of("text", "room", "deed", "tasks", "handover", "scan");
+
+    /** What the screens stand on; every other package below kiosk is a screen. */
+    private static final Set<String> BELOW_SCREENS = Set.of("shell", "kit", "theme");
+
+    private static final String ROOT = "org.cagewall";
+
+    private static final JavaClasses CAGEWALL = new ClassFileImporter()
+            .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+            .importPackages(ROOT);
+
+    @TestFactory
+    Stream<DynamicTest> aPackageUsesOnlyWhatItMay() {
+        return PARTS.stream()
+                .map(part -> dynamicTest(part.rule(), () -> {
+                    classes()
+                            .that(belongTo(part.name()))
+                            .and(not(areDocuments()))
+                            .should()
+                            .onlyDependOnClassesThat(areOpenTo(part))
+                            .because(part.reason())
+                            .allowEmptyShould(true)
+                            .check(CAGEWALL);
+                    classes()
+                            .that(belongTo(part.name()))
+                            .and(areDocuments())
+                            .should()
+                            .onlyDependOnClassesThat(areOpenTo(part.printing()))
+                            .because(part.reason())
+                            .allowEmptyShould(true)
+                            .check(CAGEWALL);
+                }));
+    }
+
+    @TestFactory
+    Stream<DynamicTest> aPackageOfTheTableIsNotEmpty() {
+        Set<String> filled = partsWithClasses();
+        return PARTS.stream()
+                .map(part -> dynamicTest(part.name(), () -> assertThat(filled)
+                        .as("an empty package obeys every rule: fill it, or take its row out")
+                        .contains(part.name())));
+    }
+
+    @Test
+    void everyPackageHasItsRow() {
+        Set<String> withoutRow = partsWithClasses();
+        withoutRow.removeAll(PARTS.stream().map(Part::name).toList());
+        assertThat(withoutRow)
+                .as("packages without a row in PARTS: say what they may use and why")
+                .isEmpty();
+    }
+
+    @TestFactory
+    Stream<DynamicTest> aLibraryStaysWhereItBelongs() {
+        return LIBRARIES.stream()
+                .map(library -> dynamicTest(library.rule(), () -> noClasses()
+                        .that(not(belongTo(library.parts())))
+                        .should()
+                        .dependOnClassesThat(
+                                resideInAnyPackage(library.packages().toArray(String[]::new)))
+                        .because(library.reason())
+                        .check(CAGEWALL)));
+    }
+
+    @Test
+    void onlyTheShellKnowsAFrame() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackage("org.cagewall.kiosk.shell..")
+                .should()
+                .dependOnClassesThat()
+                .haveFullyQualifiedName("javax.swing.JFrame")
+                .because("there is one window, and one owner of it")
+                .check(CAGEWALL);
+    }
+
+    @Test
+    void nothingOpensASecondWindow() {
+        noClasses()
+                .should()
+                .dependOnClassesThat(areNamed("javax.swing.JDialog", "javax.swing.JWindow", "javax.swing.JOptionPane"))
+                .because("a second window can hide behind a full screen: questions are layers inside the one frame")
+                .check(CAGEWALL);
+    }
+
+    @Test
+    void aPresenterAndItsStateKnowNoWidget() {
+        noClasses()
+                .that()
+                .haveNameMatching(".*(Presenter|State)(\\$.*)?")
+                .should()
+                .dependOnClassesThat(
+                        resideInAnyPackage("javax.swing..", "java.awt..", "com.formdev..", "net.miginfocom.."))
+                .because("what a screen shows is decided, and tested, without the screen")
+                .allowEmptyShould(true)
+                .check(CAGEWALL);
+    }
+
+    @Test
+    void noScreenKnowsAnother() {
+        slices().assignedFrom(screens())
+                .should()
+                .notDependOnEachOther()
+                .because("the shell alone knows the way from one screen to the next")
+                .allowEmptyShould(true)
+                .check(CAGEWALL);
+    }
+
+    @Test
+    void whatComputesTouchesNoFile() {
+        noClasses()
+                .that(belongTo(COMPUTING))
+                .should()
+                .dependOnClassesThat(areFiles())
+                .because("the same room and date must give the same answer on every machine")
+                .check(CAGEWALL);
+    }
+
+    @Test
+    void theMomentIsMadeAtTheEdgeAndHandedOn() {
+        noClasses()
+                .that(describe("are not where moments are made", type -> !isSourceOfNow(type)))
+                .should()
+                .accessTargetWhere(describe("makes a moment, chance or an identity", ArchitectureTest::isUnrepeatable))
+                .because("a day that cannot be set cannot be tested, and what was recorded must be repeatable")
+                .check(CAGEWALL);
+    }
+
+    @Test
+    void noFieldIsSharedAndChanges() {
+        fields().that()
+                .areStatic()
+                .should()
+                .beFinal()
+                .because("state that belongs to nobody is changed by everybody")
+                .check(CAGEWALL);
+    }
+
+    @Test
+    void noPackagesGoInCircles() {
+        slices().matching("org.cagewall.(*)..").should().beFreeOfCycles().check(CAGEWALL);
+        slices().matching("org.cagewall.kiosk.(*)..")
+                .should()
+                .beFreeOfCycles()
+                .allowEmptyShould(true)
+                .check(CAGEWALL);
+    }
+
+    @Test
+    void aPackageIsNamedAfterTheTradeOrItsWork() {
+        noClasses()
+                .should()
+                .resideInAnyPackage("..util..", "..common..", "..manager..")
+                .because("what has no name of its own has no bounds either")
+                .check(CAGEWALL);
+    }
+
+    private static Set<String> partsWithClasses() {
+        return CAGEWALL.stream().map(ArchitectureTest::partOf).collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    private static DescribedPredicate<JavaClass> belongTo(String part) {
+        return belongTo(Set.of(part));
+    }
+
+    private static DescribedPredicate<JavaClass> belongTo(Set<String> parts) {
+        return describe("belong to " + String.join(", ", new TreeSet<>(parts)), type -> parts.contains(partOf(type)));
+    }
+
+    /** A feature's own document, such as a pack to print: it alone may put words on paper. */
+    private static DescribedPredicate<JavaClass> areDocuments() {
+        return describe("are documents", type -> outermost(type).getSimpleName().endsWith("Pdf"));
+    }
+
+    private static DescribedPredicate<JavaClass> areOpenTo(Part part) {
+        return describe(
+                "are open to " + part.name(),
+                type -> !isOurs(type)
+                        || partOf(type).equals(part.name())
+                        || outermost(type).getFullName().equals("org.cagewall.text.Message")
+                        || part.mayUse().test(partOf(type)));
+    }
+
+    private static DescribedPredicate<JavaClass> areNamed(String... names) {
+        return describe(
+                "are " + String.join(" or ", names), type -> Set.of(names).contains(type.getFullName()));
+    }
+
+    private static DescribedPredicate<JavaClass> areFiles() {
+        return describe(
+                "are files",
+                type -> type.getPackageName().startsWith("java.nio.file")
+                        || type.getFullName().startsWith("java.io.File")
+                        || type.getFullName().equals("java.io.RandomAccessFile"));
+    }
+
+    /** A call or a method reference; a clock or a seed that is handed in makes the answer repeatable. */
+    private static boolean isUnrepeatable(JavaAccess<?> access) {
+        if (!(access.getTarget() instanceof CodeUnitAccessTarget target)) {
+            return false;
+        }
+        String name = target.getName();
+        return switch (target.getOwner().getFullName()) {
+            case "java.lang.System" -> name.equals("currentTimeMillis");
+            case "java.lang.Math", "java.lang.StrictMath" -> name.equals("random");
+            case "java.util.UUID" -> name.equals("randomUUID");
+            case "java.util.concurrent.ThreadLocalRandom" -> name.equals("current");
+            case "java.security.SecureRandom" -> true;
+            case "java.util.Date", "java.util.Random", "java.util.SplittableRandom" ->
+                name.equals("<init>") && target.getRawParameterTypes().isEmpty();
+            case "java.time.Clock" -> name.startsWith("system") || name.startsWith("tick");
+            default ->
+                target.getOwner().getPackageName().startsWith("java.time")
+                        && name.equals("now")
+                        && target.getRawParameterTypes().stream().noneMatch(type -> type.isEquivalentTo(Clock.class));
+        };
+    }
+
+    private static boolean isSourceOfNow(JavaClass type) {
+        String name = outermost(type).getFullName();
+        return SOURCES_OF_NOW.stream().anyMatch(source -> name.equals(source) || name.startsWith(source + "."));
+    }
+
+    private static SliceAssignment screens() {
+        return new SliceAssignment() {
+            @Override
+            public SliceIdentifier getIdentifierOf(JavaClass type) {
+                return screenOf(type).map(SliceIdentifier::of).orElseGet(SliceIdentifier::ignore);
+            }
+
+            @Override
+            public String getDescription() {
+                return "screens";
+            }
+        };
+    }
+
+    private static Optional<String> screenOf(JavaClass type) {
+        String below = ROOT + ".kiosk.";
+        if (!type.getPackageName().startsWith(below)) {
+            return Optional.empty();
+        }
+        String screen = firstOf(type.getPackageName().substring(below.length()));
+        return Optional.of(screen).filter(name -> !BELOW_SCREENS.contains(name));
+    }
+
+    /** The first name below the root; empty for a class in the root itself. */
+    private static String partOf(JavaClass type) {
+        String name = baseOf(type).getPackageName();
+        return name.startsWith(ROOT + ".") ? firstOf(name.substring(ROOT.length() + 1)) : "";
+    }
+
+    private static String firstOf(String name) {
+        return name.split("\\.", 2)[0];
+    }
+
+    private static boolean isOurs(JavaClass type) {
+        return (baseOf(type).getPackageName() + ".").startsWith(ROOT + ".");
+    }
+
+    private static JavaClass outermost(JavaClass type) {
+        JavaClass outer = baseOf(type);
+        while (outer.getEnclosingClass().isPresent()) {
+            outer = outer.getEnclosingClass().get();
+        }
+        return outer;
+    }
+
+    private static JavaClass baseOf(JavaClass type) {
+        return type.getBaseComponentType();
+    }
+
+    private static Part part(String name) {
+        return new Part(name, "", part -> false, "");
+    }
+
+    private static Library library(String name) {
+        return new Library(name, List.of(), Set.of(), "");
+    }
+
+    /** A row: a package, the packages that it may use, and why no more. Every package may use messages. */
+    private record Part(String name, String words, Predicate<String> mayUse, String reason) {
+
+        Part uses(String... parts) {
+            String said = parts.length == 0 ? "nothing but messages" : String.join(", ", parts);
+            return new Part(name, said, Set.of(parts)::contains, reason);
+        }
+
+        Part usesAllBut(String... parts) {
+            return new Part(
+                    name,
+                    "all but " + String.join(", ", parts),
+                    part -> !Set.of(parts).contains(part),
+                    reason);
+        }
+
+        Part because(String why) {
+            return new Part(name, words, mayUse, why);
+        }
+
+        Part printing() {
+            return new Part(name, words + ", paper, text", mayUse.or(Set.of("paper", "text")::contains), reason);
+        }
+
+        String rule() {
+            return name + " uses " + words + ", because " + reason;
+        }
+    }
+
+    /** A row: a library, the packages that may use it, and why no others. */
+    private record Library(String name, List<String> packages, Set<String> parts, String reason) {
+
+        Library of(String... names) {
+            return new Library(name, List.of(names), parts, reason);
+        }
+
+        Library onlyIn(String... names) {
+            return new Library(name, packages, Set.of(names), reason);
+        }
+
+        Library because(String why) {
+            return new Library(name, packages, parts, why);
+        }
+
+        String rule() {
+            return name + " only in " + String.join(" and ", new TreeSet<>(parts)) + ", because " + reason;
+        }
+    }
+}
