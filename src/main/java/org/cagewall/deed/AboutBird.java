@@ -1,0 +1,7 @@
+package org.cagewall.deed;
+
+/** A deed about one bird, by ring or name. */
+interface AboutBird {
+
+    String bird();
+}

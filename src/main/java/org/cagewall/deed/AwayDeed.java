@@ -1,0 +1,184 @@
+package org.cagewall.deed;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.cagewall.room.Absence;
+import org.cagewall.text.Message;
+
+/** Deeds about the owner's days away, and what the owner has read of them. */
+public sealed interface AwayDeed extends Deed {
+
+    record AwayPlanned(
+            LocalDate from,
+            LocalDate to,
+            String sitter,
+            Optional<String> second,
+            @Prose Optional<String> vet,
+            Optional<List<String>> leaveAlone)
+            implements AwayDeed, SettingUp {
+
+        @Override
+        public List<Rule> judgedBy() {
+            List<Rule> rules = new ArrayList<>(planRules(from, to, sitter, second, leaveAlone));
+            rules.add(overlapsNone(from, to, Optional.empty()));
+            return rules;
+        }
+
+        @Override
+        public List<Fact> facts(Scene scene) {
+            List<Fact> facts = new ArrayList<>();
+            facts.add(new Fact.Absence());
+            facts.addAll(plan(scene, scene.entry(), from, to, sitter, second, vet, leaveAlone));
+            return facts;
+        }
+
+        @Override
+        public Message words() {
+            return Message.of("deed.did.away-planned", from, to, sitter);
+        }
+    }
+
+    /** The running absence, or else the next, planned anew; what is left out stays. */
+    record AwayChanged(
+            Optional<LocalDate> from,
+            Optional<LocalDate> to,
+            Optional<String> sitter,
+            Optional<String> second,
+            @Prose Optional<String> vet,
+            Optional<List<String>> leaveAlone)
+            implements AwayDeed, SettingUp {
+
+        @Override
+        public List<Rule> judgedBy() {
+            return List.of(AwayDeed::oneIsPlanned, this::fits);
+        }
+
+        private Ruling fits(Scene scene) {
+            Absence now = current(scene).orElseThrow();
+            LocalDate first = from.orElse(now.from());
+            LocalDate last = to.orElse(now.to());
+            List<Rule> rules = new ArrayList<>(planRules(first, last, sitter.orElse(now.sitter()), second, leaveAlone));
+            rules.add(overlapsNone(first, last, Optional.of(now.id())));
+            return Rule.judgeAll(rules, scene);
+        }
+
+        @Override
+        public List<Fact> facts(Scene scene) {
+            Absence now = current(scene).orElseThrow();
+            List<String> alone = leaveAlone.orElseGet(
+                    () -> now.leaveAlone().stream().map(scene.room()::cageName).toList());
+            return plan(
+                    scene,
+                    now.id(),
+                    from.orElse(now.from()),
+                    to.orElse(now.to()),
+                    sitter.orElse(now.sitter()),
+                    second.or(now::second),
+                    vet.or(now::vet),
+                    Optional.of(alone));
+        }
+
+        @Override
+        public Message words() {
+            return Message.of("deed.did.away-changed");
+        }
+    }
+
+    /** The owner is back: from this day on nothing waits for the sitter. */
+    record AwayEnded() implements AwayDeed, SettingUp {
+
+        @Override
+        public List<Rule> judgedBy() {
+            return List.of(scene -> Ruling.refusesIf(ending(scene).isEmpty(), "deed.no-absence-runs", scene.on()));
+        }
+
+        @Override
+        public List<Fact> facts(Scene scene) {
+            return List.of(new Fact.AbsenceEnd(ending(scene).orElseThrow().id()));
+        }
+
+        private static Optional<Absence> ending(Scene scene) {
+            return scene.room().absences().stream()
+                    .filter(absence ->
+                            absence.ended().isEmpty() && !absence.from().isAfter(scene.on()))
+                    .reduce((earlier, later) -> later);
+        }
+
+        @Override
+        public Message words() {
+            return Message.of("deed.did.away-ended");
+        }
+    }
+
+    record EntrySeen(
+            @Within(least = 1, most = Integer.MAX_VALUE) int entry) implements AwayDeed, SettingUp {
+
+        @Override
+        public List<Rule> judgedBy() {
+            return List.of(scene -> Ruling.refusesIf(
+                    scene.register().entry(entry).isEmpty(),
+                    "deed.entry-unknown",
+                    entry,
+                    scene.room().head()));
+        }
+
+        @Override
+        public List<Fact> facts(Scene scene) {
+            return List.of(new Fact.Seen(entry));
+        }
+
+        @Override
+        public Message words() {
+            return Message.of("deed.did.entry-seen", entry);
+        }
+    }
+
+    private static Ruling oneIsPlanned(Scene scene) {
+        return Ruling.refusesIf(current(scene).isEmpty(), "deed.no-absence");
+    }
+
+    private static Optional<Absence> current(Scene scene) {
+        return scene.room().absenceOn(scene.on()).or(() -> scene.room().absenceAfter(scene.on()));
+    }
+
+    private static List<Rule> planRules(
+            LocalDate from, LocalDate to, String sitter, Optional<String> second, Optional<List<String>> leaveAlone) {
+        List<Rule> rules = new ArrayList<>();
+        rules.add(scene -> Ruling.refusesIf(to.isBefore(from), "deed.ends-before", from, to));
+        rules.add(scene -> Ruling.refusesIf(from.isAfter(scene.today().plusYears(3)), "deed.far-away", from));
+        rules.add(PeopleRules.known(sitter));
+        second.ifPresent(it -> rules.add(PeopleRules.known(it)));
+        leaveAlone.ifPresent(cages -> cages.forEach(cage -> rules.add(CageRules.known(cage))));
+        return rules;
+    }
+
+    private static Rule overlapsNone(LocalDate from, LocalDate to, Optional<Long> itself) {
+        return scene -> scene.room().absences().stream()
+                .filter(absence -> itself.filter(id -> id == absence.id()).isEmpty())
+                .filter(absence ->
+                        !absence.last().isBefore(from) && !absence.from().isAfter(to))
+                .findFirst()
+                .map(other -> Ruling.refuses("deed.absences-overlap", other.from(), other.last()))
+                .orElse(Ruling.ALLOWED);
+    }
+
+    private static List<Fact> plan(
+            Scene scene,
+            long absence,
+            LocalDate from,
+            LocalDate to,
+            String sitter,
+            Optional<String> second,
+            Optional<String> vet,
+            Optional<List<String>> leaveAlone) {
+        List<Fact> facts = new ArrayList<>();
+        facts.add(new Fact.AbsencePlan(absence, from, to, sitter, second, vet));
+        leaveAlone.orElse(List.of()).stream()
+                .map(name -> scene.theCage(name).id())
+                .distinct()
+                .forEach(cage -> facts.add(new Fact.LeaveAlone(absence, cage)));
+        return facts;
+    }
+}

@@ -1,0 +1,172 @@
+package org.cagewall.deed;
+
+import java.util.List;
+import java.util.Optional;
+import org.cagewall.room.Cage;
+import org.cagewall.room.CardFaces;
+import org.cagewall.room.RingStock;
+import org.cagewall.room.Role;
+import org.cagewall.text.Message;
+
+/** Deeds about cards, rings and mistakes. */
+public sealed interface CardDeed extends Deed {
+
+    /** A card printed with the face the cage has at that moment. */
+    record CardPrinted(
+            String cage, @Within(least = 1, most = 99_999) Optional<Integer> revision)
+            implements CardDeed, AtCage, SettingUp {
+
+        @Override
+        public List<Rule> judgedBy() {
+            return List.of(CageRules.inUse(cage));
+        }
+
+        @Override
+        public Deed resolved(Scene scene) {
+            return revision.isPresent() ? this : new CardPrinted(cage, Optional.of(next(scene, cage)));
+        }
+
+        @Override
+        public List<Fact> facts(Scene scene) {
+            return card(scene, cage, revision.orElseThrow());
+        }
+
+        @Override
+        public Message words() {
+            return Message.of("deed.did.card-printed");
+        }
+    }
+
+    /** The keeper wrote the change on the card that hangs there. */
+    record CardPencilled(String cage) implements CardDeed, AtCage {
+
+        @Override
+        public List<Rule> judgedBy() {
+            return List.of(CageRules.inUse(cage), this::hasACard);
+        }
+
+        private Ruling hasACard(Scene scene) {
+            return Ruling.refusesIf(scene.room().cage(cage).flatMap(Cage::card).isEmpty(), "deed.no-card", cage);
+        }
+
+        @Override
+        public List<Fact> facts(Scene scene) {
+            return card(scene, cage, next(scene, cage) - 1);
+        }
+
+        @Override
+        public Message words() {
+            return Message.of("deed.did.card-pencilled");
+        }
+    }
+
+    record RingsBought(
+            @Within(least = 1950, most = 2200) int year,
+            String size,
+            @Within(least = 0, most = 99_999) int first,
+            @Within(least = 0, most = 99_999) int last)
+            implements CardDeed, SettingUp {
+
+        @Override
+        public List<Rule> judgedBy() {
+            return List.of(
+                    scene -> Ruling.refusesIf(last < first, "deed.rings-order", first, last), this::overlapsNone);
+        }
+
+        private Ruling overlapsNone(Scene scene) {
+            return scene.room().rings().stream()
+                    .filter(stock -> stock.year() == year && stock.size().equals(size))
+                    .filter(stock -> stock.first() <= last && first <= stock.last())
+                    .findFirst()
+                    .map((RingStock stock) -> Ruling.refuses("deed.rings-twice", stock.first(), stock.last(), year))
+                    .orElse(Ruling.ALLOWED);
+        }
+
+        @Override
+        public List<Fact> facts(Scene scene) {
+            return List.of(new Fact.RingStock(year, size, first, last));
+        }
+
+        @Override
+        public Message words() {
+            return Message.of("deed.did.rings-bought", Integer.toString(year), first, last);
+        }
+    }
+
+    record RingSpoilt(String ring) implements CardDeed {
+
+        @Override
+        public List<Rule> judgedBy() {
+            return List.of(
+                    BirdRules.nameIsFree(ring),
+                    scene -> Ruling.refusesIf(scene.room().ringsSpoilt().contains(ring), "deed.spoilt-already", ring));
+        }
+
+        @Override
+        public List<Fact> facts(Scene scene) {
+            return List.of(new Fact.RingSpoilt(ring));
+        }
+
+        @Override
+        public Message words() {
+            return Message.of("deed.did.ring-spoilt", ring);
+        }
+    }
+
+    /** A mistake struck out: the entry stays, with a line through it, and what it told holds no more. */
+    record StruckOut(
+            @Within(least = 1, most = Integer.MAX_VALUE) int entry,
+            @Prose String why) implements CardDeed {
+
+        @Override
+        public List<Rule> judgedBy() {
+            return List.of(this::mayBeStruck);
+        }
+
+        private Ruling mayBeStruck(Scene scene) {
+            Optional<Register.Recorded> found = scene.register().entry(entry);
+            if (found.isEmpty()) {
+                return Ruling.refuses("deed.entry-unknown", entry, scene.room().head());
+            }
+            Register.Recorded struck = found.get();
+            if (struck.struckBy().isPresent()) {
+                return Ruling.refuses(
+                        "deed.struck-already", entry, struck.struckBy().get());
+            }
+            if (struck.deed().equals("struck-out")) {
+                return Ruling.refuses("deed.strike-of-strike", entry);
+            }
+            boolean sitter =
+                    scene.person().filter(it -> it.role() == Role.SITTER).isPresent();
+            boolean own =
+                    scene.told().by().filter(it -> Names.same(it, struck.by())).isPresent();
+            if (sitter && !own) {
+                return Ruling.refuses("deed.sitter-strikes", struck.by());
+            }
+            return struck.leaning()
+                    .map(leaning -> Ruling.refuses("deed.leaned-on", entry, leaning))
+                    .orElse(Ruling.ALLOWED);
+        }
+
+        /** A strike brings no facts: it takes those of the struck entry away. */
+        @Override
+        public List<Fact> facts(Scene scene) {
+            return List.of();
+        }
+
+        @Override
+        public Message words() {
+            return Message.of("deed.did.struck-out", entry, why);
+        }
+    }
+
+    private static int next(Scene scene, String cage) {
+        return scene.register().highestRevision(scene.theCage(cage).id()) + 1;
+    }
+
+    private static List<Fact> card(Scene scene, String name, int revision) {
+        Cage cage = scene.theCage(name);
+        return List.of(new Fact.Card(
+                cage.id(), revision, CardFaces.of(scene.room(), cage).canonical()));
+    }
+}

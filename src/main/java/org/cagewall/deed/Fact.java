@@ -1,0 +1,205 @@
+package org.cagewall.deed;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.Optional;
+import org.cagewall.room.Answer;
+import org.cagewall.room.BoxStep;
+import org.cagewall.room.Condition;
+import org.cagewall.room.DayPart;
+import org.cagewall.room.EggPlace;
+import org.cagewall.room.How;
+import org.cagewall.room.Keeps;
+import org.cagewall.room.Permission;
+import org.cagewall.room.Role;
+import org.cagewall.room.Sex;
+import org.cagewall.room.Use;
+import org.cagewall.room.Way;
+import org.cagewall.room.Whither;
+
+/**
+ * What holds because a deed was recorded. Each kind has a table of the same name whose columns are the components, next
+ * to the entry's number and day; what is added is known for ever by the number of the entry that added it. Immutable;
+ * any thread.
+ */
+public sealed interface Fact {
+
+    /** What this tells something about, when it belongs to the entry of that number. */
+    Subject subject(long entry);
+
+    /** A fact about the whole birdroom. */
+    sealed interface OfRoom extends Fact {
+        @Override
+        default Subject subject(long entry) {
+            return Subject.ROOM;
+        }
+    }
+
+    /** A fact about one cage. */
+    sealed interface OfCage extends Fact {
+        long cage();
+
+        @Override
+        default Subject subject(long entry) {
+            return Subject.cage(cage());
+        }
+    }
+
+    /** A fact about one bird. */
+    sealed interface OfBird extends Fact {
+        long bird();
+
+        @Override
+        default Subject subject(long entry) {
+            return Subject.bird(bird());
+        }
+    }
+
+    /** A fact about one pair. */
+    sealed interface OfPair extends Fact {
+        long pair();
+
+        @Override
+        default Subject subject(long entry) {
+            return Subject.pair(pair());
+        }
+    }
+
+    record Setting(String name, String words) implements OfRoom {}
+
+    record Wall(String name, int height, int width) implements OfRoom {}
+
+    record Person(String name) implements OfRoom {}
+
+    record Duty(long person, Role role, Optional<String> phone) implements OfRoom {}
+
+    record Climate(
+            Optional<BigDecimal> high,
+            Optional<BigDecimal> low,
+            Optional<Integer> humidity,
+            Optional<BigDecimal> lights)
+            implements OfRoom {}
+
+    record Cage(int number, String name) implements Fact {
+        @Override
+        public Subject subject(long entry) {
+            return Subject.cage(entry);
+        }
+    }
+
+    record Placement(long cage, long wall, int line, int slot) implements OfCage {}
+
+    record Purpose(long cage, Use purpose, Optional<Keeps> keeps) implements OfCage {}
+
+    record Retirement(long cage) implements OfCage {}
+
+    record Joint(long cage, long partner, boolean together) implements OfCage {}
+
+    record Feed(long cage, int line, String what, String amount, DayPart part) implements OfCage {}
+
+    record Routine(long cage, Optional<Permission> permission) implements OfCage {}
+
+    record Cleaning(long cage) implements OfCage {}
+
+    record Headcount(long cage, int birds) implements OfCage {}
+
+    record Flock(long cage, int change) implements OfCage {}
+
+    record Box(long cage, BoxStep step) implements OfCage {}
+
+    record Card(long cage, int revision, String face) implements OfCage {}
+
+    record Visit(
+            long cage,
+            String person,
+            Answer answer,
+            How how,
+            Optional<DayPart> part,
+            Optional<String> signs,
+            Optional<LocalTime> clock,
+            Optional<String> note)
+            implements OfCage {}
+
+    record Plan(long cage, long cock, long hen, Optional<String> label) implements OfRoom {}
+
+    record Bird(
+            String ring,
+            Optional<String> species,
+            Optional<String> hatched,
+            Optional<String> colour,
+            Optional<Long> home,
+            Optional<String> origin)
+            implements Fact {
+        @Override
+        public Subject subject(long entry) {
+            return Subject.bird(entry);
+        }
+    }
+
+    record Ring(long bird, String ring) implements OfBird {}
+
+    record Naming(long bird, String name) implements OfBird {}
+
+    record Sexing(long bird, Sex sex) implements OfBird {}
+
+    record Parentage(long bird, Optional<Long> father, Optional<Long> mother) implements OfBird {}
+
+    record Trait(long bird, String trait) implements OfBird {}
+
+    record Move(long bird, long cage) implements OfBird {}
+
+    record Finding(long bird, Condition condition, Optional<BigDecimal> weight) implements OfBird {}
+
+    record Treatment(
+            long bird,
+            String product,
+            String reason,
+            Optional<String> strength,
+            Optional<String> batch,
+            Optional<LocalDate> expiry)
+            implements OfBird {}
+
+    record Outing(long bird, Optional<Whither> whither) implements OfBird {}
+
+    record Escape(long bird, boolean loose) implements OfBird {}
+
+    record Departure(long bird, Way way, Optional<String> place, Optional<String> likely) implements OfBird {}
+
+    record Pairing(long cage, long cock, long hen, String label) implements Fact {
+        @Override
+        public Subject subject(long entry) {
+            return Subject.pair(entry);
+        }
+    }
+
+    record Round(long pair, int number) implements OfPair {}
+
+    record RoundEnd(long pair, long round) implements OfPair {}
+
+    record Egg(long pair, long round, String mark, EggPlace place, long cage, boolean about) implements OfPair {}
+
+    record Outcome(String task, boolean done, Optional<String> why, String person, Optional<LocalTime> clock)
+            implements OfRoom {}
+
+    record Absence() implements OfRoom {}
+
+    record AbsencePlan(
+            long absence,
+            LocalDate firstDay,
+            LocalDate lastDay,
+            String sitter,
+            Optional<String> keeper,
+            Optional<String> vet)
+            implements OfRoom {}
+
+    record LeaveAlone(long absence, long cage) implements OfRoom {}
+
+    record AbsenceEnd(long absence) implements OfRoom {}
+
+    record Seen(long seen) implements OfRoom {}
+
+    record RingStock(int season, String size, int lowest, int highest) implements OfRoom {}
+
+    record RingSpoilt(String ring) implements OfRoom {}
+}

@@ -1,0 +1,9 @@
+package org.cagewall.deed;
+
+/** A deed with all that was told of it: one line of the record. Immutable; any thread. */
+public record Line(Deed deed, Told told) {
+
+    public Line beingSure() {
+        return new Line(deed, told.beingSure());
+    }
+}

@@ -1,0 +1,279 @@
+package org.cagewall.deed;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.cagewall.room.Bird;
+import org.cagewall.room.BoxStep;
+import org.cagewall.room.Cage;
+import org.cagewall.room.EggPlace;
+import org.cagewall.room.Pair;
+import org.cagewall.room.Round;
+import org.cagewall.room.Sex;
+import org.cagewall.text.Message;
+
+/** Deeds about pairs, boxes, rounds and eggs laid. */
+public sealed interface NestDeed extends Deed {
+
+    record PairPlanned(String cage, String cock, String hen, Optional<String> pair) implements NestDeed, AtCage {
+
+        @Override
+        public List<Rule> judgedBy() {
+            List<Rule> rules = new ArrayList<>();
+            rules.add(CageRules.inUse(cage));
+            rules.addAll(mateRules(cock, hen));
+            return rules;
+        }
+
+        @Override
+        public List<Fact> facts(Scene scene) {
+            return List.of(new Fact.Plan(
+                    scene.theCage(cage).id(),
+                    scene.theBird(cock).id(),
+                    scene.theBird(hen).id(),
+                    pair));
+        }
+
+        @Override
+        public Message words() {
+            return Message.of("deed.did.pair-planned", cock, hen, cage);
+        }
+
+        @Override
+        public List<String> mentionsBirds() {
+            return List.of(cock, hen);
+        }
+    }
+
+    /** A cock and a hen put together; both are placed in the cage. */
+    record PairedUp(String cage, String cock, String hen, Optional<String> pair) implements NestDeed, AtCage {
+
+        @Override
+        public List<Rule> judgedBy() {
+            List<Rule> rules = new ArrayList<>();
+            rules.add(CageRules.inUse(cage));
+            rules.addAll(mateRules(cock, hen));
+            rules.add(PairRules.cageHasNoOtherPair(cage));
+            rules.add(PairRules.labelIsFree(pair));
+            rules.add(CageRules.isForBreeding(cage));
+            rules.add(PairRules.isUnpaired(cock));
+            rules.add(PairRules.isUnpaired(hen));
+            rules.add(PairRules.othersShareTheCage(cage, cock, hen));
+            return rules;
+        }
+
+        @Override
+        public Deed resolved(Scene scene) {
+            return pair.isPresent()
+                    ? this
+                    : new PairedUp(
+                            cage,
+                            cock,
+                            hen,
+                            Optional.of(Integer.toString(scene.register().highestPairLabel() + 1)));
+        }
+
+        @Override
+        public List<Fact> facts(Scene scene) {
+            Cage there = scene.theCage(cage);
+            List<Fact> facts = new ArrayList<>();
+            for (String name : List.of(cock, hen)) {
+                Bird bird = scene.theBird(name);
+                if (!bird.cageOn(scene.on()).equals(Optional.of(there.id()))) {
+                    facts.add(new Fact.Move(bird.id(), there.id()));
+                }
+            }
+            facts.add(new Fact.Pairing(
+                    there.id(), scene.theBird(cock).id(), scene.theBird(hen).id(), pair.orElseThrow()));
+            return facts;
+        }
+
+        @Override
+        public Message words() {
+            return Message.of("deed.did.paired-up", cock, hen, pair.orElse("-"));
+        }
+
+        @Override
+        public List<String> mentionsBirds() {
+            return List.of(cock, hen);
+        }
+    }
+
+    record BoxOn(String cage) implements NestDeed, AtCage {
+
+        @Override
+        public List<Rule> judgedBy() {
+            return List.of(CageRules.inUse(cage), CageRules.noBoxHangs(cage));
+        }
+
+        @Override
+        public List<Fact> facts(Scene scene) {
+            return box(scene, cage, BoxStep.ON);
+        }
+
+        @Override
+        public Message words() {
+            return Message.of("deed.did.box-on");
+        }
+    }
+
+    record BoxTurned(String cage) implements NestDeed, AtCage {
+
+        @Override
+        public List<Rule> judgedBy() {
+            return List.of(CageRules.inUse(cage), CageRules.boxHangs(cage), CageRules.noLiveEggs(cage));
+        }
+
+        @Override
+        public List<Fact> facts(Scene scene) {
+            return box(scene, cage, BoxStep.TURNED);
+        }
+
+        @Override
+        public Message words() {
+            return Message.of("deed.did.box-turned");
+        }
+    }
+
+    record BoxOff(String cage) implements NestDeed, AtCage {
+
+        @Override
+        public List<Rule> judgedBy() {
+            return List.of(CageRules.inUse(cage), CageRules.boxHangs(cage), CageRules.noLiveEggs(cage));
+        }
+
+        @Override
+        public List<Fact> facts(Scene scene) {
+            return box(scene, cage, BoxStep.OFF);
+        }
+
+        @Override
+        public Message words() {
+            return Message.of("deed.did.box-off");
+        }
+    }
+
+    record BoxCleaned(String cage) implements NestDeed, AtCage {
+
+        @Override
+        public List<Rule> judgedBy() {
+            return List.of(CageRules.inUse(cage));
+        }
+
+        @Override
+        public List<Fact> facts(Scene scene) {
+            return box(scene, cage, BoxStep.CLEANED);
+        }
+
+        @Override
+        public Message words() {
+            return Message.of("deed.did.box-cleaned");
+        }
+    }
+
+    record RoundBegun(String cage) implements NestDeed, AtCage {
+
+        @Override
+        public List<Rule> judgedBy() {
+            return List.of(CageRules.inUse(cage), PairRules.hasPair(cage), PairRules.roundIsOver(cage));
+        }
+
+        @Override
+        public List<Fact> facts(Scene scene) {
+            return List.of(nextRound(PairRules.pair(scene, cage).orElseThrow()));
+        }
+
+        @Override
+        public Message words() {
+            return Message.of("deed.did.round-begun");
+        }
+    }
+
+    record RoundEnded(String cage) implements NestDeed, AtCage {
+
+        @Override
+        public List<Rule> judgedBy() {
+            return List.of(CageRules.inUse(cage), PairRules.hasPair(cage), PairRules.hasOpenRound(cage));
+        }
+
+        @Override
+        public List<Fact> facts(Scene scene) {
+            Pair pair = PairRules.pair(scene, cage).orElseThrow();
+            return List.of(
+                    new Fact.RoundEnd(pair.id(), pair.openRound().orElseThrow().id()));
+        }
+
+        @Override
+        public Message words() {
+            return Message.of("deed.did.round-ended");
+        }
+    }
+
+    /** An egg found; the first one after pairing up or after the end of a round begins a round. */
+    record EggLaid(String cage, Optional<String> mark, Optional<EggPlace> place) implements NestDeed, AtCage {
+
+        @Override
+        public List<Rule> judgedBy() {
+            return List.of(
+                    CageRules.inUse(cage),
+                    PairRules.markIsFree(cage, mark),
+                    PairRules.eggHasAPair(cage),
+                    PairRules.gapIsNotLong(cage),
+                    PairRules.notTheThirdEggInTwoDays(cage),
+                    PairRules.clutchIsNotFull(cage));
+        }
+
+        @Override
+        public Deed resolved(Scene scene) {
+            return mark.isPresent() ? this : new EggLaid(cage, Optional.of(PairRules.nextMark(scene, cage)), place);
+        }
+
+        @Override
+        public List<Fact> facts(Scene scene) {
+            Optional<Pair> found = PairRules.pair(scene, cage);
+            if (found.isEmpty()) {
+                return List.of();
+            }
+            Pair pair = found.get();
+            List<Fact> facts = new ArrayList<>();
+            Optional<Round> open = pair.openRound();
+            if (open.isEmpty()) {
+                facts.add(nextRound(pair));
+            }
+            facts.add(new Fact.Egg(
+                    pair.id(),
+                    open.map(Round::id).orElse(scene.entry()),
+                    mark.orElseThrow(),
+                    place.orElse(EggPlace.BOX),
+                    scene.theCage(cage).id(),
+                    scene.told().about()));
+            return facts;
+        }
+
+        @Override
+        public Message words() {
+            return place.filter(it -> it != EggPlace.BOX)
+                    .map(it -> Message.of("deed.did.egg-laid-at", mark.orElse("-"), it))
+                    .orElse(Message.of("deed.did.egg-laid", mark.orElse("-")));
+        }
+    }
+
+    private static List<Rule> mateRules(String cock, String hen) {
+        return List.of(
+                BirdRules.present(cock),
+                BirdRules.present(hen),
+                BirdRules.mayBe(cock, Sex.COCK),
+                BirdRules.mayBe(hen, Sex.HEN),
+                scene -> Ruling.refusesIf(
+                        scene.bird(cock).map(Bird::id).equals(scene.bird(hen).map(Bird::id)), "deed.same-bird", cock));
+    }
+
+    private static List<Fact> box(Scene scene, String cage, BoxStep step) {
+        return List.of(new Fact.Box(scene.theCage(cage).id(), step));
+    }
+
+    private static Fact nextRound(Pair pair) {
+        return new Fact.Round(
+                pair.id(), pair.rounds().stream().mapToInt(Round::number).max().orElse(0) + 1);
+    }
+}

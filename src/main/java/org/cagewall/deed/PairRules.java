@@ -1,0 +1,146 @@
+package org.cagewall.deed;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Optional;
+import org.cagewall.room.Bird;
+import org.cagewall.room.Cage;
+import org.cagewall.room.Egg;
+import org.cagewall.room.Pair;
+import org.cagewall.room.Round;
+import org.cagewall.text.Message;
+
+/** Rules about pairs, rounds and eggs. Pure; any thread. */
+final class PairRules {
+
+    /** After such a gap an egg rather begins a round than goes on with one, in days. Common practice, no source. */
+    private static final int NEW_ROUND_GAP = 10;
+
+    /** More eggs than a clutch is likely to have (BBA: up to 9 in the wild; other sources up to 10). */
+    private static final int FULL_CLUTCH = 10;
+
+    private PairRules() {}
+
+    static Rule labelIsFree(Optional<String> label) {
+        return scene -> label.flatMap(wanted -> scene.room().pairs().stream()
+                        .filter(pair -> Names.same(pair.label(), wanted))
+                        .findFirst())
+                .map(pair -> Ruling.refuses(
+                        "deed.label-taken", pair.label(), scene.room().cageName(pair.cage())))
+                .orElse(Ruling.ALLOWED);
+    }
+
+    /** A bird still together with another mate is taken from it only on purpose. */
+    static Rule isUnpaired(String name) {
+        return scene -> scene.bird(name)
+                .flatMap(bird -> scene.room().pairs().stream()
+                        .filter(pair -> pair.cock() == bird.id() || pair.hen() == bird.id())
+                        .filter(scene.room()::together)
+                        .findFirst())
+                .map(pair -> (Ruling) new Ruling.Asks(
+                        Message.of("deed.paired-elsewhere", name, scene.room().cageName(pair.cage()), pair.label())))
+                .orElse(Ruling.ALLOWED);
+    }
+
+    static Rule cageHasNoOtherPair(String name) {
+        return scene -> scene.room()
+                .cage(name)
+                .flatMap(scene.room()::pairIn)
+                .filter(scene.room()::together)
+                .map(pair -> Ruling.refuses("deed.cage-has-pair", name, pair.label()))
+                .orElse(Ruling.ALLOWED);
+    }
+
+    /** Others that would share the cage with the new pair. */
+    static Rule othersShareTheCage(String name, String cock, String hen) {
+        return scene -> {
+            List<String> others = scene.room()
+                    .cage(name)
+                    .map(cage -> scene.room().birdsIn(cage).stream()
+                            .filter(bird -> !bird.answersTo(cock) && !bird.answersTo(hen))
+                            .map(Bird::ring)
+                            .toList())
+                    .orElse(List.of());
+            return Ruling.asksIf(!others.isEmpty(), "deed.others-there", name, others);
+        };
+    }
+
+    static Rule hasPair(String name) {
+        return scene -> Ruling.refusesIf(
+                scene.room().cage(name).flatMap(scene::pairAt).isEmpty(), "deed.no-pair", name, scene.on());
+    }
+
+    static Rule eggHasAPair(String name) {
+        return scene -> scene.room()
+                .cage(name)
+                .filter(cage -> scene.pairAt(cage).isEmpty())
+                .map(cage -> (Ruling) new Ruling.Asks(Message.of("deed.egg-no-pair", cage.name())))
+                .orElse(Ruling.ALLOWED);
+    }
+
+    static Rule notTheThirdEggInTwoDays(String cage) {
+        return scene -> {
+            long near = openRound(scene, cage).stream()
+                    .flatMap(round -> round.eggs().stream())
+                    .filter(egg -> Math.abs(ChronoUnit.DAYS.between(egg.laid(), scene.on())) <= 1)
+                    .count();
+            return Ruling.asksIf(near >= 2, "deed.third-egg", cage);
+        };
+    }
+
+    static Rule clutchIsNotFull(String cage) {
+        return scene -> {
+            int eggs = openRound(scene, cage).map(round -> round.eggs().size()).orElse(0);
+            return Ruling.asksIf(eggs >= FULL_CLUTCH, "deed.many-eggs", cage, eggs + 1);
+        };
+    }
+
+    static Rule gapIsNotLong(String cage) {
+        return scene -> openRound(scene, cage)
+                .flatMap(round -> round.eggs().stream().map(Egg::laid).max(LocalDate::compareTo))
+                .map(last -> Ruling.asksIf(
+                        ChronoUnit.DAYS.between(last, scene.on()) >= NEW_ROUND_GAP, "deed.long-gap", cage, last))
+                .orElse(Ruling.ALLOWED);
+    }
+
+    static Rule markIsFree(String cage, Optional<String> mark) {
+        return scene -> mark.flatMap(wanted -> openRound(scene, cage).flatMap(round -> round.eggs().stream()
+                        .filter(egg -> egg.mark().equals(wanted))
+                        .findFirst()))
+                .map(egg -> Ruling.refuses("deed.mark-taken", egg.mark(), cage, egg.laid(), nextMark(scene, cage)))
+                .orElse(Ruling.ALLOWED);
+    }
+
+    static Rule hasOpenRound(String cage) {
+        return scene -> Ruling.refusesIf(openRound(scene, cage).isEmpty(), "deed.no-round", cage);
+    }
+
+    static Rule roundIsOver(String cage) {
+        return scene -> openRound(scene, cage)
+                .filter(round -> round.eggs().isEmpty())
+                .map(round -> Ruling.refuses("deed.round-empty", cage, round.number()))
+                .orElse(Ruling.ALLOWED);
+    }
+
+    /** The round an egg of that cage and day belongs to, if one is open. */
+    static Optional<Round> openRound(Scene scene, String cage) {
+        return pair(scene, cage).flatMap(Pair::openRound);
+    }
+
+    static Optional<Pair> pair(Scene scene, String name) {
+        Optional<Cage> cage = scene.room().cage(name);
+        return cage.flatMap(scene::pairAt);
+    }
+
+    static String nextMark(Scene scene, String cage) {
+        int highest = openRound(scene, cage).stream()
+                .flatMap(round -> round.eggs().stream())
+                .map(Egg::mark)
+                .filter(mark -> mark.matches("\\d{1,4}"))
+                .mapToInt(Integer::parseInt)
+                .max()
+                .orElse(0);
+        return Integer.toString(highest + 1);
+    }
+}

@@ -1,0 +1,399 @@
+package org.cagewall.deed;
+
+import java.math.BigDecimal;
+import java.time.MonthDay;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.cagewall.room.Cage;
+import org.cagewall.room.FeedLine;
+import org.cagewall.room.Keeps;
+import org.cagewall.room.Permission;
+import org.cagewall.room.Person;
+import org.cagewall.room.Quiet;
+import org.cagewall.room.Role;
+import org.cagewall.room.Settings;
+import org.cagewall.room.Use;
+import org.cagewall.text.Message;
+
+/** Deeds about the room itself: walls, cages, people, routines, the air in it. */
+public sealed interface RoomDeed extends Deed {
+
+    /** Sets what holds for the whole room; what is left out stays as it is. */
+    record RoomSet(
+            Optional<String> name,
+            Optional<ZoneId> zone,
+            Optional<String> species,
+            Optional<MonthDay> ringsIssued,
+            Optional<Quiet> quiet,
+            @Prose Optional<String> rules,
+            @Within(least = 15, most = 45) Optional<Integer> heatAct,
+            @Within(least = 15, most = 45) Optional<Integer> heatPhone)
+            implements RoomDeed, SettingUp {
+
+        @Override
+        public List<Rule> judgedBy() {
+            return List.of(this::zoneIsStillOpen, this::actBeforePhone);
+        }
+
+        /** Days are dates in the room's zone, so it stays once there is a cage to have days. */
+        private Ruling zoneIsStillOpen(Scene scene) {
+            Settings now = scene.room().settings();
+            boolean changes = zone.filter(it -> !it.equals(now.zone())).isPresent();
+            return Ruling.refusesIf(
+                    changes && !scene.room().cages().isEmpty(),
+                    "deed.zone-fixed",
+                    now.zone().getId());
+        }
+
+        private Ruling actBeforePhone(Scene scene) {
+            Settings now = scene.room().settings();
+            int act = heatAct.orElse(now.heatAct());
+            int phone = heatPhone.orElse(now.heatPhone());
+            return Ruling.refusesIf(act > phone, "deed.heat-order", act, phone);
+        }
+
+        @Override
+        public List<Fact> facts(Scene scene) {
+            List<Fact> facts = new ArrayList<>();
+            name.ifPresent(it -> facts.add(new Fact.Setting("name", it)));
+            zone.ifPresent(it -> facts.add(new Fact.Setting("zone", it.getId())));
+            species.ifPresent(it -> facts.add(new Fact.Setting("species", it)));
+            ringsIssued.ifPresent(it -> facts.add(new Fact.Setting("rings-issued", it.toString())));
+            quiet.ifPresent(it -> facts.add(new Fact.Setting("quiet", it.from() + "-" + it.to())));
+            rules.ifPresent(it -> facts.add(new Fact.Setting("rules", it)));
+            heatAct.ifPresent(it -> facts.add(new Fact.Setting("heat-act", it.toString())));
+            heatPhone.ifPresent(it -> facts.add(new Fact.Setting("heat-phone", it.toString())));
+            return facts;
+        }
+
+        @Override
+        public Message words() {
+            return Message.of("deed.did.room-set");
+        }
+    }
+
+    record WallAdded(
+            String wall,
+            @Within(least = 1, most = 40) int rows,
+            @Within(least = 1, most = 40) int columns) implements RoomDeed, SettingUp {
+
+        @Override
+        public List<Rule> judgedBy() {
+            return List.of(CageRules.wallNameIsFree(wall));
+        }
+
+        @Override
+        public List<Fact> facts(Scene scene) {
+            return List.of(new Fact.Wall(wall, rows, columns));
+        }
+
+        @Override
+        public Message words() {
+            return Message.of("deed.did.wall-added", wall, rows, columns);
+        }
+    }
+
+    record CageAdded(
+            String cage,
+            String wall,
+            @Within(least = 1, most = 40) int row,
+            @Within(least = 1, most = 40) int column,
+            Use use,
+            Optional<Keeps> keeps)
+            implements RoomDeed, AtCage, SettingUp {
+
+        @Override
+        public List<Rule> judgedBy() {
+            return List.of(
+                    CageRules.nameIsFree(cage),
+                    CageRules.wallIsKnown(wall),
+                    CageRules.placeIsFree(cage, wall, row, column),
+                    CageRules.cardNumbersAreLeft());
+        }
+
+        @Override
+        public List<Fact> facts(Scene scene) {
+            int number = scene.register().highestCageNumber() + 1;
+            return List.of(
+                    new Fact.Cage(number, cage),
+                    new Fact.Placement(scene.entry(), scene.theWall(wall), row, column),
+                    new Fact.Purpose(scene.entry(), use, keeps));
+        }
+
+        @Override
+        public Message words() {
+            return Message.of("deed.did.cage-added", cage);
+        }
+    }
+
+    record CagePlaced(
+            String cage,
+            String wall,
+            @Within(least = 1, most = 40) int row,
+            @Within(least = 1, most = 40) int column) implements RoomDeed, AtCage, SettingUp {
+
+        @Override
+        public List<Rule> judgedBy() {
+            return List.of(
+                    CageRules.inUse(cage), CageRules.wallIsKnown(wall), CageRules.placeIsFree(cage, wall, row, column));
+        }
+
+        @Override
+        public List<Fact> facts(Scene scene) {
+            return List.of(new Fact.Placement(scene.theCage(cage).id(), scene.theWall(wall), row, column));
+        }
+
+        @Override
+        public Message words() {
+            return Message.of("deed.did.cage-placed", cage, wall, row, column);
+        }
+    }
+
+    record CageUseChanged(String cage, Use use, Optional<Keeps> keeps) implements RoomDeed, AtCage, SettingUp {
+
+        @Override
+        public List<Rule> judgedBy() {
+            return List.of(CageRules.inUse(cage));
+        }
+
+        @Override
+        public List<Fact> facts(Scene scene) {
+            return List.of(new Fact.Purpose(scene.theCage(cage).id(), use, keeps));
+        }
+
+        @Override
+        public Message words() {
+            return Message.of("deed.did.cage-use-changed", cage, use);
+        }
+    }
+
+    record CageRetired(String cage) implements RoomDeed, AtCage, SettingUp {
+
+        @Override
+        public List<Rule> judgedBy() {
+            return List.of(CageRules.inUse(cage), CageRules.isEmpty(cage));
+        }
+
+        @Override
+        public List<Fact> facts(Scene scene) {
+            return List.of(new Fact.Retirement(scene.theCage(cage).id()));
+        }
+
+        @Override
+        public Message words() {
+            return Message.of("deed.did.cage-retired", cage);
+        }
+    }
+
+    /** The divider is pulled: the second cage becomes part of the first, its birds with it. */
+    record CagesJoined(String cage, String with) implements RoomDeed, AtCage, SettingUp {
+
+        @Override
+        public List<Rule> judgedBy() {
+            return List.of(
+                    CageRules.inUse(cage),
+                    CageRules.inUse(with),
+                    CageRules.twoCages(cage, with),
+                    CageRules.holdsNoPair(with));
+        }
+
+        @Override
+        public List<Fact> facts(Scene scene) {
+            Cage main = scene.theCage(cage);
+            Cage partner = scene.theCage(with);
+            List<Fact> facts = new ArrayList<>();
+            facts.add(new Fact.Joint(partner.id(), main.id(), true));
+            scene.room().birdsIn(partner).forEach(bird -> facts.add(new Fact.Move(bird.id(), main.id())));
+            if (partner.flock() > 0) {
+                facts.add(new Fact.Flock(partner.id(), -partner.flock()));
+                facts.add(new Fact.Flock(main.id(), partner.flock()));
+            }
+            return facts;
+        }
+
+        @Override
+        public Message words() {
+            return Message.of("deed.did.cages-joined", cage, with);
+        }
+
+        @Override
+        public List<String> mentionsCages() {
+            return List.of(cage, with);
+        }
+    }
+
+    record CagesSplit(String cage, String with) implements RoomDeed, AtCage, SettingUp {
+
+        @Override
+        public List<Rule> judgedBy() {
+            return List.of(CageRules.inUse(cage), CageRules.known(with), CageRules.areJoined(cage, with));
+        }
+
+        @Override
+        public List<Fact> facts(Scene scene) {
+            return List.of(
+                    new Fact.Joint(scene.theCage(with).id(), scene.theCage(cage).id(), false));
+        }
+
+        @Override
+        public Message words() {
+            return Message.of("deed.did.cages-split", cage, with);
+        }
+
+        @Override
+        public List<String> mentionsCages() {
+            return List.of(cage, with);
+        }
+    }
+
+    record PersonAdded(String person, Role role, Optional<String> phone) implements RoomDeed, SettingUp {
+
+        @Override
+        public List<Rule> judgedBy() {
+            return List.of(PeopleRules.nameIsFree(person));
+        }
+
+        @Override
+        public List<Fact> facts(Scene scene) {
+            return List.of(new Fact.Person(person), new Fact.Duty(scene.entry(), role, phone));
+        }
+
+        @Override
+        public Message words() {
+            return Message.of("deed.did.person-added", person, role);
+        }
+    }
+
+    /** A person's new role or phone; what is left out stays. */
+    record PersonChanged(String person, Optional<Role> role, Optional<String> phone) implements RoomDeed, SettingUp {
+
+        @Override
+        public List<Rule> judgedBy() {
+            return List.of(PeopleRules.known(person), PeopleRules.anOwnerRemains(person, role));
+        }
+
+        @Override
+        public List<Fact> facts(Scene scene) {
+            Person now = scene.room().person(person).orElseThrow();
+            return List.of(new Fact.Duty(now.id(), role.orElse(now.role()), phone.or(now::phone)));
+        }
+
+        @Override
+        public Message words() {
+            return Message.of("deed.did.person-changed", person);
+        }
+    }
+
+    /** What a cage is given, and what the sitter may do there; replaces what was set before. */
+    record RoutineSet(String cage, List<FeedLine> feed, Optional<List<Permission>> allowed)
+            implements RoomDeed, AtCage, SettingUp {
+
+        @Override
+        public List<Rule> judgedBy() {
+            return List.of(CageRules.inUse(cage), scene -> Ruling.refusesIf(feed.size() > 12, "deed.long-routine"));
+        }
+
+        @Override
+        public List<Fact> facts(Scene scene) {
+            long id = scene.theCage(cage).id();
+            List<Fact> facts = new ArrayList<>();
+            facts.add(new Fact.Routine(id, Optional.empty()));
+            for (int i = 0; i < feed.size(); i++) {
+                FeedLine line = feed.get(i);
+                facts.add(new Fact.Feed(id, i + 1, line.what(), line.amount(), line.when()));
+            }
+            allowed.orElse(List.of()).stream()
+                    .distinct()
+                    .forEach(each -> facts.add(new Fact.Routine(id, Optional.of(each))));
+            return facts;
+        }
+
+        @Override
+        public Message words() {
+            return Message.of("deed.did.routine-set", cage);
+        }
+    }
+
+    /** The room's thermometer, hygrometer and lights as they were read; temperatures in C, light in hours. */
+    record RoomRead(
+            @Within(least = -30, most = 60) Optional<BigDecimal> high,
+            @Within(least = -30, most = 60) Optional<BigDecimal> low,
+            @Within(least = 0, most = 100) Optional<Integer> humidity,
+            @Within(least = 0, most = 24) Optional<BigDecimal> lights)
+            implements RoomDeed {
+
+        @Override
+        public List<Rule> judgedBy() {
+            return List.of(this::saysSomething, this::lowIsBelowHigh);
+        }
+
+        private Ruling saysSomething(Scene scene) {
+            return Ruling.refusesIf(
+                    high.isEmpty() && low.isEmpty() && humidity.isEmpty() && lights.isEmpty(), "deed.empty-reading");
+        }
+
+        private Ruling lowIsBelowHigh(Scene scene) {
+            boolean crossed = high.isPresent() && low.isPresent() && low.get().compareTo(high.get()) > 0;
+            return Ruling.refusesIf(crossed, "deed.low-above-high");
+        }
+
+        @Override
+        public List<Fact> facts(Scene scene) {
+            return List.of(new Fact.Climate(high, low, humidity, lights));
+        }
+
+        @Override
+        public Message words() {
+            return high.or(() -> low)
+                    .map(degrees -> Message.of("deed.did.room-read", degrees.toPlainString()))
+                    .orElse(Message.of("deed.did.room-read-other"));
+        }
+    }
+
+    record CageCleaned(String cage) implements RoomDeed, AtCage {
+
+        @Override
+        public List<Rule> judgedBy() {
+            return List.of(CageRules.inUse(cage));
+        }
+
+        @Override
+        public List<Fact> facts(Scene scene) {
+            return List.of(new Fact.Cleaning(scene.theCage(cage).id()));
+        }
+
+        @Override
+        public Message words() {
+            return Message.of("deed.did.cage-cleaned");
+        }
+    }
+
+    /** The birds of a cage counted; without a number they were as many as the room holds them to be. */
+    record Counted(
+            String cage, @Within(least = 0, most = 999) Optional<Integer> birds) implements RoomDeed, AtCage {
+
+        @Override
+        public List<Rule> judgedBy() {
+            return List.of(CageRules.inUse(cage));
+        }
+
+        @Override
+        public Deed resolved(Scene scene) {
+            return birds.isPresent()
+                    ? this
+                    : new Counted(cage, Optional.of(scene.room().headsIn(scene.theCage(cage))));
+        }
+
+        @Override
+        public List<Fact> facts(Scene scene) {
+            return List.of(new Fact.Headcount(scene.theCage(cage).id(), birds.orElseThrow()));
+        }
+
+        @Override
+        public Message words() {
+            return Message.of("deed.did.counted", birds.orElse(0));
+        }
+    }
+}

@@ -1,0 +1,57 @@
+package org.cagewall.deed;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import org.cagewall.room.Bird;
+import org.cagewall.room.Cage;
+import org.cagewall.room.Pair;
+import org.cagewall.room.Person;
+import org.cagewall.room.Room;
+
+/**
+ * All that a rule may look at. Lives for one judgement, on the thread that records.
+ *
+ * @param today the date beyond which nothing can have happened
+ * @param entry the number the deed will have
+ */
+public record Scene(Room room, Register register, Told told, LocalDate today, long entry) {
+
+    public LocalDate on() {
+        return told.on();
+    }
+
+    public Optional<Person> person() {
+        return told.by().flatMap(room::person);
+    }
+
+    /** The cage of that name, which the rules have made sure of. */
+    Cage theCage(String name) {
+        return room.cage(name).orElseThrow(() -> new IllegalStateException("no cage " + name));
+    }
+
+    long theWall(String name) {
+        return room.wall(name)
+                .orElseThrow(() -> new IllegalStateException("no wall " + name))
+                .id();
+    }
+
+    Optional<Bird> bird(String name) {
+        return room.bird(name).or(() -> register.bird(name));
+    }
+
+    Bird theBird(String name) {
+        return bird(name).orElseThrow(() -> new IllegalStateException("no bird " + name));
+    }
+
+    /** The youngest pair put together in the cage by that date, both birds of which were not yet out. */
+    Optional<Pair> pairAt(Cage cage) {
+        return room.pairs().stream()
+                .filter(pair -> pair.cage() == cage.id() && !pair.since().isAfter(on()))
+                .filter(pair -> stillIn(room.cockOut(pair)) || stillIn(room.henOut(pair)))
+                .reduce((earlier, later) -> later.since().isBefore(earlier.since()) ? earlier : later);
+    }
+
+    private boolean stillIn(Optional<LocalDate> out) {
+        return out.filter(day -> day.isBefore(on())).isEmpty();
+    }
+}

@@ -1,0 +1,4 @@
+package org.cagewall.deed;
+
+/** A deed that sets the birdroom up, which a sitter does not. */
+interface SettingUp {}

@@ -1,0 +1,224 @@
+package org.cagewall.deed;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.cagewall.room.Answer;
+import org.cagewall.room.Cage;
+import org.cagewall.room.DayPart;
+import org.cagewall.room.How;
+import org.cagewall.room.Room;
+import org.cagewall.text.Message;
+
+/** Deeds of the daily round: checks, tasks, notes, calls. */
+public sealed interface VisitDeed extends Deed {
+
+    /** A cage looked at: all well, or something different. */
+    record Check(String cage, Answer answer, How how, Optional<DayPart> when, Optional<List<String>> signs)
+            implements VisitDeed, AtCage {
+
+        @Override
+        public List<Rule> judgedBy() {
+            return List.of(
+                    CageRules.inUse(cage),
+                    scene -> Ruling.refusesIf(
+                            signs.filter(seen -> seen.size() > 12).isPresent(), "deed.many-signs"));
+        }
+
+        @Override
+        public List<Fact> facts(Scene scene) {
+            return List.of(
+                    visit(scene, scene.theCage(cage), answer, how, when, signs.map(seen -> String.join("\n", seen))));
+        }
+
+        @Override
+        public Message words() {
+            return signs.filter(seen -> !seen.isEmpty())
+                    .map(seen -> Message.of("deed.did.check-signs", answer, seen))
+                    .orElse(Message.of("deed.did.check", answer));
+        }
+    }
+
+    /** A whole row of a wall walked by, all well. */
+    record RowChecked(
+            String wall, @Within(least = 1, most = 40) int row, Optional<DayPart> when) implements VisitDeed {
+
+        @Override
+        public List<Rule> judgedBy() {
+            return List.of(CageRules.wallIsKnown(wall), this::rowHasCages);
+        }
+
+        private Ruling rowHasCages(Scene scene) {
+            return Ruling.refusesIf(cages(scene.room()).findAny().isEmpty(), "deed.row-empty", wall, row);
+        }
+
+        private Stream<Cage> cages(Room room) {
+            return room.walk().filter(cage -> cage.place()
+                    .filter(place -> place.row() == row
+                            && room.wall(wall)
+                                    .filter(it -> it.id() == place.wall())
+                                    .isPresent())
+                    .isPresent());
+        }
+
+        @Override
+        public List<Fact> facts(Scene scene) {
+            return cages(scene.room())
+                    .<Fact>map(cage -> visit(scene, cage, Answer.WELL, How.HAND, when, Optional.empty()))
+                    .toList();
+        }
+
+        @Override
+        public Message words() {
+            return Message.of("deed.did.row-checked", wall, row);
+        }
+    }
+
+    record TaskDone(@Prose String task, Optional<How> how) implements VisitDeed {
+
+        @Override
+        public List<Rule> judgedBy() {
+            return List.of(isTask(task));
+        }
+
+        @Override
+        public List<Fact> facts(Scene scene) {
+            return List.of(new Fact.Outcome(
+                    task, true, Optional.empty(), by(scene), scene.told().at()));
+        }
+
+        @Override
+        public Message words() {
+            return Message.of("deed.did.task-done", kind(task));
+        }
+
+        @Override
+        public List<String> mentionsCages() {
+            return cageOf(task);
+        }
+    }
+
+    record TaskNotDone(@Prose String task, @Prose Optional<String> why) implements VisitDeed {
+
+        @Override
+        public List<Rule> judgedBy() {
+            return List.of(isTask(task));
+        }
+
+        @Override
+        public List<Fact> facts(Scene scene) {
+            return List.of(
+                    new Fact.Outcome(task, false, why, by(scene), scene.told().at()));
+        }
+
+        @Override
+        public Message words() {
+            return Message.of("deed.did.task-not-done", kind(task), why.orElse("-"));
+        }
+
+        @Override
+        public List<String> mentionsCages() {
+            return cageOf(task);
+        }
+    }
+
+    /** A note, for a cage or a bird or the room; the words stand in the note itself. */
+    record Noted(Optional<String> cage, Optional<String> bird) implements VisitDeed {
+
+        @Override
+        public List<Rule> judgedBy() {
+            return Stream.of(
+                            cage.map(CageRules::known).stream(),
+                            bird.map(BirdRules::known).stream(),
+                            Stream.<Rule>of(scene ->
+                                    Ruling.refusesIf(scene.told().note().isEmpty(), "deed.empty-note")))
+                    .flatMap(rules -> rules)
+                    .toList();
+        }
+
+        @Override
+        public List<Fact> facts(Scene scene) {
+            return List.of();
+        }
+
+        @Override
+        public Message words() {
+            return Message.of("deed.did.noted");
+        }
+
+        @Override
+        public List<String> mentionsCages() {
+            return cage.stream().toList();
+        }
+
+        @Override
+        public List<String> mentionsBirds() {
+            return bird.stream().toList();
+        }
+    }
+
+    /** A call: who was phoned, what about, and what was agreed. */
+    record Phoned(String who, @Prose String about, @Prose Optional<String> agreed) implements VisitDeed {
+
+        @Override
+        public List<Rule> judgedBy() {
+            return List.of();
+        }
+
+        @Override
+        public List<Fact> facts(Scene scene) {
+            return List.of();
+        }
+
+        @Override
+        public Message words() {
+            return agreed.map(it -> Message.of("deed.did.phoned-agreed", who, about, it))
+                    .orElse(Message.of("deed.did.phoned", who, about));
+        }
+    }
+
+    private static Fact visit(
+            Scene scene, Cage cage, Answer answer, How how, Optional<DayPart> when, Optional<String> signs) {
+        return new Fact.Visit(
+                cage.id(),
+                by(scene),
+                answer,
+                how,
+                when,
+                signs,
+                scene.told().at(),
+                scene.told().note());
+    }
+
+    private static String by(Scene scene) {
+        return scene.person().map(org.cagewall.room.Person::name).orElse("-");
+    }
+
+    /** DATE/CAGE/KIND or DATE/CAGE/KIND/n, of a cage that there is. */
+    private static Rule isTask(String task) {
+        return scene -> {
+            String[] parts = task.split("/", -1);
+            try {
+                LocalDate.parse(parts[0]);
+            } catch (DateTimeParseException e) {
+                return Ruling.refuses("deed.no-task", task);
+            }
+            if (parts.length < 3 || parts.length > 4 || parts[2].isBlank()) {
+                return Ruling.refuses("deed.no-task", task);
+            }
+            return CageRules.known(parts[1]).judge(scene);
+        };
+    }
+
+    private static List<String> cageOf(String task) {
+        String[] parts = task.split("/", -1);
+        return parts.length > 1 ? List.of(parts[1]) : List.of();
+    }
+
+    private static String kind(String task) {
+        String[] parts = task.split("/", -1);
+        return parts.length > 2 ? parts[2] : task;
+    }
+}

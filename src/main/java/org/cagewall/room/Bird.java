@@ -1,0 +1,75 @@
+package org.cagewall.room;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One bird as it is known. Immutable; any thread.
+ *
+ * @param ring its ring, or the name it was added by while it has none
+ * @param called a name beside the ring
+ * @param hatched a date or a year, as it was told
+ * @param stays the cages it has stood in, oldest first
+ */
+public record Bird(
+        long id,
+        String ring,
+        Optional<String> called,
+        Sex sex,
+        Optional<String> species,
+        Optional<String> hatched,
+        Optional<String> colour,
+        Optional<Long> father,
+        Optional<Long> mother,
+        Optional<String> origin,
+        List<Stay> stays,
+        List<String> traits,
+        Optional<Look> look,
+        Optional<LocalDate> treated,
+        Optional<Outing> out,
+        boolean loose,
+        Optional<Departure> left) {
+
+    public Bird {
+        stays = List.copyOf(stays);
+        traits = List.copyOf(traits);
+    }
+
+    public boolean isPresent() {
+        return left.isEmpty();
+    }
+
+    /** The cage it stands in now, if it is in the birdroom and has been given one. */
+    public Optional<Long> cage() {
+        return isPresent() && !stays.isEmpty()
+                ? Optional.of(stays.get(stays.size() - 1).cage())
+                : Optional.empty();
+    }
+
+    /** The cage it stood in at the end of that day. */
+    public Optional<Long> cageOn(LocalDate day) {
+        if (left.filter(gone -> !gone.day().isAfter(day)).isPresent()) {
+            return Optional.empty();
+        }
+        return stays.stream()
+                .filter(stay -> !stay.since().isAfter(day))
+                .reduce((earlier, later) -> later)
+                .map(Stay::cage);
+    }
+
+    /** The first day, from the given one on, on which it stood in another cage than this or had left. */
+    public Optional<LocalDate> outOf(long cage, LocalDate since) {
+        Optional<LocalDate> moved = stays.stream()
+                .filter(stay -> !stay.since().isBefore(since) && stay.cage() != cage)
+                .map(Stay::since)
+                .findFirst();
+        return moved.or(() -> left.map(Departure::day));
+    }
+
+    /** Whether a keeper may mean this bird by these words: its ring or its name, in any case of letters. */
+    public boolean answersTo(String name) {
+        return ring.equalsIgnoreCase(name)
+                || called.filter(name::equalsIgnoreCase).isPresent();
+    }
+}

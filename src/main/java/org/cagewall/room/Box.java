@@ -1,0 +1,28 @@
+package org.cagewall.room;
+
+import java.time.LocalDate;
+import java.util.Optional;
+
+/**
+ * The nest box of a cage: the last day each thing was done to it. Immutable; any thread.
+ *
+ * @param hanging whether the last of these put it up, or turned it, rather than took it off
+ */
+public record Box(
+        Optional<LocalDate> on,
+        Optional<LocalDate> turned,
+        Optional<LocalDate> off,
+        Optional<LocalDate> cleaned,
+        Optional<BoxStep> hanging) {
+
+    public static final Box NONE =
+            new Box(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+
+    public boolean isOn() {
+        return hanging.filter(step -> step == BoxStep.ON).isPresent();
+    }
+
+    public boolean isTurned() {
+        return hanging.filter(step -> step == BoxStep.TURNED).isPresent();
+    }
+}

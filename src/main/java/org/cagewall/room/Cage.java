@@ -1,0 +1,34 @@
+package org.cagewall.room;
+
+import java.time.LocalDate;
+import java.util.Optional;
+
+/**
+ * One cage or flight as it stands. Immutable; any thread.
+ *
+ * @param number its number on cards, from 1 in the order of adding, never used again
+ * @param joinedTo the cage it is part of while the divider is pulled
+ * @param flock birds in it that are not known one by one
+ * @param lastVisit the last check made of it
+ */
+public record Cage(
+        long id,
+        int number,
+        String name,
+        Optional<Place> place,
+        Use use,
+        Optional<Keeps> keeps,
+        Optional<LocalDate> retired,
+        Optional<Long> joinedTo,
+        Routine routine,
+        int flock,
+        Box box,
+        Optional<LocalDate> cleaned,
+        Optional<Headcount> counted,
+        Optional<PrintedCard> card,
+        Optional<Visit> lastVisit) {
+
+    public boolean inUse() {
+        return retired.isEmpty() && joinedTo.isEmpty();
+    }
+}

@@ -1,0 +1,49 @@
+package org.cagewall.room;
+
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** What the card of each cage says today. Pure; any thread. */
+public final class CardFaces {
+
+    /** A cage with more birds than this has their number pencilled on, not their rings printed. */
+    private static final int RINGS_ON_CARD = 4;
+
+    private CardFaces() {}
+
+    public static CardFace of(Room room, Cage cage) {
+        CardFace face = CardFace.of(
+                cage.name(), cage.use().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+        return room.pairIn(cage).map(pair -> ofPair(room, face, pair)).orElseGet(() -> ofOthers(room, face, cage));
+    }
+
+    /** Whether a card was printed or pencilled for the cage and says something else than it should. */
+    public static boolean isOutOfDate(Room room, Cage cage) {
+        return cage.card().filter(card -> !card.face().equals(of(room, cage))).isPresent();
+    }
+
+    public static CardCode code(Room room, Cage cage) {
+        return CardCode.of(room.code(), cage.number(), of(room, cage));
+    }
+
+    private static CardFace ofPair(Room room, CardFace face, Pair pair) {
+        CardFace paired = face.withPair(pair.label()).withSince(pair.since());
+        if (room.cockOut(pair).isEmpty()) {
+            paired = paired.withCock(room.ring(pair.cock()));
+        }
+        if (room.henOut(pair).isEmpty()) {
+            paired = paired.withHen(room.ring(pair.hen()));
+        }
+        Optional<Round> last = pair.rounds().stream().reduce((earlier, later) -> later);
+        return last.isPresent() ? paired.withRound(last.get().number()) : paired;
+    }
+
+    private static CardFace ofOthers(Room room, CardFace face, Cage cage) {
+        Stream<String> keeps = cage.keeps().stream().map(kept -> kept.name().toLowerCase(Locale.ROOT));
+        Stream<String> rings = cage.flock() == 0 && room.birdsIn(cage).size() <= RINGS_ON_CARD
+                ? room.birdsIn(cage).stream().map(Bird::ring)
+                : Stream.empty();
+        return face.withLines(Stream.concat(keeps, rings).toList());
+    }
+}

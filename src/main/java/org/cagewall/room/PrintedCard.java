@@ -1,0 +1,10 @@
+package org.cagewall.room;
+
+import java.time.LocalDate;
+
+/**
+ * The card that hangs on a cage: the face it shows, by print or by pencil, since when. Immutable; any thread.
+ *
+ * @param revision counted from 1 for each cage
+ */
+public record PrintedCard(CardFace face, int revision, LocalDate day) {}

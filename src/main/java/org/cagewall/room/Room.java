@@ -1,0 +1,207 @@
+package org.cagewall.room;
+
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * The birdroom as it stands: whatever is open, whatever the year. All that is shown is worked out from it. Immutable;
+ * any thread.
+ *
+ * @param head the number of the last entry it knows
+ * @param code three characters that tell this birdroom's cards from another's
+ * @param day the day it was read for
+ * @param since the day from which visits and outcomes of tasks are held
+ * @param birds those present, and those of the pairs held
+ * @param pairs those together, and up to 60 days after both birds are out
+ * @param visits checks since that day, oldest first
+ * @param unread reports of something different that the owner has not read, oldest first
+ */
+public record Room(
+        long head,
+        String code,
+        LocalDate day,
+        LocalDate since,
+        Settings settings,
+        List<Wall> walls,
+        List<Cage> cages,
+        List<Bird> birds,
+        List<Pair> pairs,
+        List<PairPlan> plans,
+        List<Person> people,
+        List<Absence> absences,
+        List<Visit> visits,
+        List<Visit> unread,
+        List<TaskOutcome> outcomes,
+        List<RingStock> rings,
+        List<String> ringsSpoilt) {
+
+    /** How long a pair is held after both birds are out, in days. */
+    public static final int PAIR_HELD_DAYS = 60;
+
+    public Room {
+        walls = List.copyOf(walls);
+        cages = List.copyOf(cages);
+        birds = List.copyOf(birds);
+        pairs = List.copyOf(pairs);
+        plans = List.copyOf(plans);
+        people = List.copyOf(people);
+        absences = List.copyOf(absences);
+        visits = List.copyOf(visits);
+        unread = List.copyOf(unread);
+        outcomes = List.copyOf(outcomes);
+        rings = List.copyOf(rings);
+        ringsSpoilt = List.copyOf(ringsSpoilt);
+    }
+
+    public boolean isEmpty() {
+        return head == 0;
+    }
+
+    public Optional<Cage> cage(String name) {
+        return cages.stream().filter(cage -> same(cage.name(), name)).findFirst();
+    }
+
+    public Optional<Cage> cage(long id) {
+        return cages.stream().filter(cage -> cage.id() == id).findFirst();
+    }
+
+    /** The cage's name; a cage that is no more is shown by a dash. */
+    public String cageName(long id) {
+        return cage(id).map(Cage::name).orElse("-");
+    }
+
+    public Optional<Wall> wall(String name) {
+        return walls.stream().filter(wall -> same(wall.name(), name)).findFirst();
+    }
+
+    public Optional<Wall> wall(long id) {
+        return walls.stream().filter(wall -> wall.id() == id).findFirst();
+    }
+
+    public Optional<Cage> cageAt(Place place) {
+        return cages.stream()
+                .filter(cage -> cage.retired().isEmpty())
+                .filter(cage -> cage.place().filter(place::equals).isPresent())
+                .findFirst();
+    }
+
+    public Optional<Person> person(String name) {
+        return people.stream().filter(person -> same(person.name(), name)).findFirst();
+    }
+
+    public Optional<Person> owner() {
+        return people.stream().filter(person -> person.role() == Role.OWNER).findFirst();
+    }
+
+    /** A bird in the room by its ring or its name. */
+    public Optional<Bird> bird(String name) {
+        return birds.stream().filter(bird -> bird.answersTo(name)).min(Comparator.comparing(bird -> !bird.isPresent()));
+    }
+
+    public Optional<Bird> bird(long id) {
+        return birds.stream().filter(bird -> bird.id() == id).findFirst();
+    }
+
+    /** The bird's ring; one that is not held is shown by a dash. */
+    public String ring(long id) {
+        return bird(id).map(Bird::ring).orElse("-");
+    }
+
+    /** The birds standing in a cage now, those out at a show or the vet left aside. */
+    public List<Bird> birdsIn(Cage cage) {
+        return birds.stream()
+                .filter(bird -> bird.cage().filter(id -> id == cage.id()).isPresent())
+                .filter(bird -> bird.out().isEmpty() && !bird.loose())
+                .toList();
+    }
+
+    /** How many birds stand in a cage, those not known one by one with them. */
+    public int headsIn(Cage cage) {
+        return birdsIn(cage).size() + cage.flock();
+    }
+
+    /** The youngest pair of a cage of which at least one bird still stands there. */
+    public Optional<Pair> pairIn(Cage cage) {
+        return pairs.stream()
+                .filter(pair -> pair.cage() == cage.id())
+                .filter(pair -> cockOut(pair).isEmpty() || henOut(pair).isEmpty())
+                .max(Comparator.comparing(Pair::since).thenComparing(Pair::id));
+    }
+
+    /** The day the cock left his hen's cage. */
+    public Optional<LocalDate> cockOut(Pair pair) {
+        return bird(pair.cock()).flatMap(cock -> cock.outOf(pair.cage(), pair.since()));
+    }
+
+    /** The day the hen left the breeding cage. */
+    public Optional<LocalDate> henOut(Pair pair) {
+        return bird(pair.hen()).flatMap(hen -> hen.outOf(pair.cage(), pair.since()));
+    }
+
+    public boolean together(Pair pair) {
+        return cockOut(pair).isEmpty() && henOut(pair).isEmpty();
+    }
+
+    public Optional<Absence> absenceOn(LocalDate date) {
+        return absences.stream().filter(absence -> absence.runsOn(date)).findFirst();
+    }
+
+    /** The absence that comes next, the running one left aside. */
+    public Optional<Absence> absenceAfter(LocalDate date) {
+        return absences.stream()
+                .filter(absence -> absence.ended().isEmpty() && absence.from().isAfter(date))
+                .min(Comparator.comparing(Absence::from));
+    }
+
+    /** The youngest absence that lies behind that day. */
+    public Optional<Absence> absenceBefore(LocalDate date) {
+        return absences.stream()
+                .filter(absence -> absence.last().isBefore(date))
+                .max(Comparator.comparing(Absence::last));
+    }
+
+    public List<Visit> visitsOf(Cage cage, LocalDate date) {
+        return visits.stream()
+                .filter(visit -> visit.cage() == cage.id() && visit.day().equals(date))
+                .toList();
+    }
+
+    /** The last unread report of something different at a cage. */
+    public Optional<Visit> unreadAt(Cage cage) {
+        return unread.stream().filter(visit -> visit.cage() == cage.id()).reduce((earlier, later) -> later);
+    }
+
+    public Optional<TaskOutcome> outcome(String task) {
+        return outcomes.stream().filter(outcome -> outcome.task().equals(task)).reduce((earlier, later) -> later);
+    }
+
+    /** Cages that are in use, in walking order: wall by wall, row by row, from the left; those without a place last. */
+    public Stream<Cage> walk() {
+        return cages.stream().filter(Cage::inUse).sorted(walkingOrder());
+    }
+
+    private Comparator<Cage> walkingOrder() {
+        return Comparator.<Cage>comparingInt(cage ->
+                        cage.place().map(place -> wallIndex(place.wall())).orElse(Integer.MAX_VALUE))
+                .thenComparingInt(cage -> cage.place().map(Place::row).orElse(0))
+                .thenComparingInt(cage -> cage.place().map(Place::column).orElse(0))
+                .thenComparing(Cage::name);
+    }
+
+    private int wallIndex(long id) {
+        for (int i = 0; i < walls.size(); i++) {
+            if (walls.get(i).id() == id) {
+                return i;
+            }
+        }
+        return walls.size();
+    }
+
+    private static boolean same(String one, String other) {
+        return one.toLowerCase(Locale.ROOT).equals(other.toLowerCase(Locale.ROOT));
+    }
+}
