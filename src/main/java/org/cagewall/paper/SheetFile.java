@@ -1,0 +1,186 @@
+package org.cagewall.paper;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.cagewall.text.Message;
+
+/**
+ * Reads the text of one sheet file and answers with a sentence that names file and line when cards cannot lie as it
+ * says, so that a keeper with a ruler can write one. One thread.
+ */
+final class SheetFile {
+
+    private static final List<String> KEYS = List.of("title", "paper", "cards", "card", "first", "pitch", "nudge");
+    private static final Pattern NUMBER = Pattern.compile("-?\\d{1,4}(\\.\\d{1,6})?");
+    private static final Pattern PAIR = Pattern.compile("(\\S+)\\s*[xX\u00D7]\\s*(\\S+)");
+
+    /** Common practice, no source: sheet measures are rounded to hundredths of a millimetre, printers to more. */
+    private static final double TOLERANCE = 0.02;
+
+    private static final int MOST_CARDS_A_SIDE = 40;
+
+    private final String file;
+    private final Map<String, Entry> entries = new HashMap<>();
+    private int lastLine;
+
+    private SheetFile(String file) {
+        this.file = file;
+    }
+
+    /**
+     * @param name the sheet's name
+     * @param file the file's name, for the sentence
+     * @param text what it holds
+     * @param smallest the smallest card that what is drawn needs
+     */
+    static Sheets.Found read(String name, String file, String text, Size smallest) {
+        try {
+            SheetFile reading = new SheetFile(file);
+            reading.readLines(text);
+            return new Sheets.Usable(reading.sheet(name, smallest));
+        } catch (Refusal e) {
+            return new Sheets.Refused(e.reason);
+        }
+    }
+
+    private void readLines(String text) {
+        for (String raw : text.split("\\R", -1)) {
+            lastLine++;
+            String line =
+                    raw.replaceFirst("^\uFEFF", "").replaceFirst("#.*", "").strip();
+            if (!line.isEmpty()) {
+                readLine(line);
+            }
+        }
+    }
+
+    private void readLine(String line) {
+        int equals = line.indexOf('=');
+        if (equals < 0) {
+            throw refusal(lastLine, "no-equals", line);
+        }
+        String key = line.substring(0, equals).strip();
+        if (!KEYS.contains(key)) {
+            throw refusal(lastLine, "unknown-key", key, String.join(", ", KEYS));
+        }
+        if (entries.putIfAbsent(
+                        key, new Entry(lastLine, line.substring(equals + 1).strip()))
+                != null) {
+            throw refusal(lastLine, "twice", key);
+        }
+    }
+
+    private Sheet sheet(String name, Size smallest) {
+        Size paper = lengths("paper");
+        Size card = lengths("card");
+        Size count = pair("cards");
+        Size first = pair("first");
+        Size nudge = entries.containsKey("nudge") ? pair("nudge") : new Size(0, 0);
+        Size pitch = lengths("pitch");
+        String title =
+                Optional.ofNullable(entries.get("title")).map(Entry::value).orElse(name);
+        Sheet sheet = new Sheet(
+                name,
+                title,
+                paper,
+                whole(count.width()),
+                whole(count.height()),
+                card,
+                first.width() + nudge.width(),
+                first.height() + nudge.height(),
+                pitch);
+        requireApart(sheet);
+        requireOnPaper(sheet);
+        if (card.width() < smallest.width() || card.height() < smallest.height()) {
+            throw refusal(
+                    line("card"),
+                    "too-small",
+                    card.width(),
+                    card.height(),
+                    Math.ceil(smallest.width() * 10) / 10,
+                    Math.ceil(smallest.height() * 10) / 10);
+        }
+        return sheet;
+    }
+
+    private void requireApart(Sheet sheet) {
+        double across =
+                sheet.columns() == 1 ? 0 : sheet.card().width() - sheet.pitch().width();
+        double down =
+                sheet.rows() == 1 ? 0 : sheet.card().height() - sheet.pitch().height();
+        if (Math.max(across, down) > TOLERANCE) {
+            throw refusal(line("pitch"), "overlap", rounded(Math.max(across, down)));
+        }
+    }
+
+    private void requireOnPaper(Sheet sheet) {
+        Box last = sheet.place(sheet.cards() - 1);
+        double beyond = Math.max(
+                Math.max(-sheet.left(), -sheet.top()),
+                Math.max(
+                        last.right() - sheet.paper().width(),
+                        last.bottom() - sheet.paper().height()));
+        if (beyond > TOLERANCE) {
+            throw refusal(line("first"), "off-paper", rounded(beyond));
+        }
+    }
+
+    private int whole(double count) {
+        if (count < 1 || count > MOST_CARDS_A_SIDE || count != Math.rint(count)) {
+            throw refusal(line("cards"), "not-a-count", MOST_CARDS_A_SIDE);
+        }
+        return (int) count;
+    }
+
+    private Size lengths(String key) {
+        Size lengths = pair(key);
+        if (lengths.width() <= 0 || lengths.height() <= 0) {
+            throw refusal(line(key), "not-positive", key);
+        }
+        return lengths;
+    }
+
+    private Size pair(String key) {
+        Entry entry = entries.get(key);
+        if (entry == null) {
+            throw refusal(lastLine, "missing", key);
+        }
+        Matcher pair = PAIR.matcher(entry.value());
+        if (!pair.matches() || !isNumber(pair.group(1)) || !isNumber(pair.group(2))) {
+            throw refusal(entry.line(), "not-two-numbers", key, entry.value());
+        }
+        return new Size(Double.parseDouble(pair.group(1)), Double.parseDouble(pair.group(2)));
+    }
+
+    private int line(String key) {
+        return entries.get(key).line();
+    }
+
+    private Refusal refusal(int line, String why, Object... args) {
+        return new Refusal(Message.of("paper.sheet.in-line", file, line, Message.of("paper.sheet." + why, args)));
+    }
+
+    private static boolean isNumber(String text) {
+        return NUMBER.matcher(text).matches();
+    }
+
+    private static double rounded(double mm) {
+        return Math.round(mm * 100) / 100.0;
+    }
+
+    private record Entry(int line, String value) {}
+
+    private static final class Refusal extends RuntimeException {
+
+        private final transient Message reason;
+
+        Refusal(Message reason) {
+            super(reason.key());
+            this.reason = reason;
+        }
+    }
+}
