@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.jar.JarFile;
+import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -89,6 +90,19 @@ class JarSmokeIT {
                 .contains("org.apache.derby:derby:")
                 .contains("com.miglayout:miglayout-swing:")
                 .doesNotContain("junit");
+    }
+
+    @Test
+    void everySheetOfCardsThatTheProjectKnowsIsInTheJar() throws IOException {
+        Path labels = Path.of("labels");
+        try (Stream<Path> files = Files.walk(labels)) {
+            List<Path> sheets = files.filter(Files::isRegularFile).toList();
+            assertThat(sheets).isNotEmpty();
+            for (Path sheet : sheets) {
+                assertThat(text("labels/" + labels.relativize(sheet).toString().replace('\\', '/')))
+                        .isEqualTo(Files.readString(sheet));
+            }
+        }
     }
 
     @Test
