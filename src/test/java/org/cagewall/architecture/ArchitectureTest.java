@@ -166,6 +166,8 @@ class ArchitectureTest {
         noClasses()
                 .that()
                 .haveNameMatching(".*(Presenter|State)(\\$.*)?")
+                .and()
+                .resideOutsideOfPackages("org.cagewall.kiosk.kit..", "org.cagewall.kiosk.theme..")
                 .should()
                 .dependOnClassesThat(
                         resideInAnyPackage("javax.swing..", "java.awt..", "com.formdev..", "net.miginfocom.."))
