@@ -1,0 +1,75 @@
+package org.cagewall.kiosk.kit;
+
+import java.awt.Dimension;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.util.List;
+import javax.swing.JButton;
+import org.cagewall.kiosk.theme.Measure;
+import org.cagewall.kiosk.theme.Tone;
+import org.cagewall.kiosk.theme.Type;
+
+/** An egg in its row: its picture, its mark, and one short line below. It can be touched. Used on the event thread. */
+public final class EggButton extends JButton implements Legible {
+
+    private static final long serialVersionUID = 1L;
+
+    private final EggLook look;
+    private final String mark;
+    private final String line;
+
+    /** An egg; {@code said} is its state in words, for those who cannot see the picture. */
+    public EggButton(String name, EggLook look, String mark, String line, String said, Runnable onPress) {
+        this.look = look;
+        this.mark = mark;
+        this.line = line;
+        setName(name);
+        getAccessibleContext().setAccessibleName(said);
+        addActionListener(event -> onPress.run());
+    }
+
+    @Override
+    public void updateUI() {
+        setUI(new FingerUI());
+    }
+
+    @Override
+    public Dimension getPreferredSize() {
+        return new Dimension(Measure.px(92), Measure.px(154));
+    }
+
+    @Override
+    public Dimension getMinimumSize() {
+        return new Dimension(Measure.px(64), Measure.px(154));
+    }
+
+    @Override
+    protected void paintComponent(Graphics graphics) {
+        Graphics2D brush = Brush.on(graphics);
+        Brush.Box box = new Brush.Box(0, 0, getWidth(), getHeight());
+        if (getModel().isPressed() && getModel().isArmed()) {
+            Brush.fill(brush, Tone.TILE_PRESSED.color(), box, Measure.radius());
+        }
+        if (isSelected()) {
+            Brush.fill(brush, Tone.LIKELY.color(), box, Measure.radius());
+            Brush.outline(brush, Tone.LIKELY_EDGE.color(), Measure.px(2.5f), box, Measure.radius());
+        }
+        float width = Measure.px(54f);
+        EggIcon.paint(brush, look, new Brush.Box((getWidth() - width) / 2, Measure.px(8f), width, Measure.px(67f)));
+        brush.setColor(Tone.INK.color());
+        Flow.of(mark, Type.LEAD.font(), getWidth(), 1).paintCentred(brush, 0, Measure.px(82f), getWidth());
+        brush.setColor(Tone.SOFT.color());
+        lineFlow().paintCentred(brush, 0, Measure.px(120f), getWidth());
+        FocusRing.paint(brush, this, Tone.INK.color(), box, Measure.radius());
+        brush.dispose();
+    }
+
+    @Override
+    public boolean isWhole() {
+        return lineFlow().whole();
+    }
+
+    private Flow lineFlow() {
+        return Flow.fitting(line, List.of(Type.SECOND.font(), Type.MARK.font()), getWidth() - Measure.px(4), 1);
+    }
+}

@@ -1,0 +1,26 @@
+package org.cagewall.kiosk.kit;
+
+import java.util.List;
+import net.miginfocom.swing.MigLayout;
+import org.cagewall.kiosk.theme.Measure;
+import org.cagewall.kiosk.theme.Tone;
+import org.cagewall.kiosk.theme.Type;
+
+/** What stands where there is nothing yet: what this place is for, and what to do first. Used on the event thread. */
+public final class EmptyState extends Pane {
+
+    private static final long serialVersionUID = 1L;
+
+    public EmptyState(String title, String text, List<TouchButton> first) {
+        super(new MigLayout(
+                "insets " + Measure.px(24) + ", wrap 1, fill, gap " + Measure.px(12),
+                "[center]",
+                "push[][]" + Measure.px(20) + "[]push"));
+        String most = "wmin 0, wmax " + Measure.px(620);
+        add(new WrapLabel(title, Type.TITLE, Tone.INK).centred(), most);
+        add(new WrapLabel(text, Type.LINE, Tone.SOFT).centred(), most);
+        Pane buttons = new Pane(new MigLayout("insets 0, gap " + Measure.px(12)));
+        first.forEach(buttons::add);
+        add(buttons);
+    }
+}

@@ -1,0 +1,92 @@
+package org.cagewall.kiosk.kit;
+
+import java.awt.Dimension;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.util.List;
+import javax.swing.JLabel;
+import org.cagewall.kiosk.theme.Measure;
+import org.cagewall.kiosk.theme.Tone;
+import org.cagewall.kiosk.theme.Type;
+
+/** A few words in a pill, whose shape says how pressing they are before its colour does. Used on the event thread. */
+public final class Tag extends JLabel implements Legible {
+
+    private static final long serialVersionUID = 1L;
+
+    private final TagKind kind;
+
+    public Tag(TagKind kind, String text) {
+        super(text);
+        this.kind = kind;
+        putClientProperty("html.disable", Boolean.TRUE);
+    }
+
+    @Override
+    public Dimension getPreferredSize() {
+        int text = (int) Math.ceil(Flow.length(getText(), Type.TAG.font()));
+        return new Dimension(text + Measure.px(28) + sign(kind), Measure.px(36));
+    }
+
+    @Override
+    public Dimension getMinimumSize() {
+        return new Dimension(Measure.px(60), Measure.px(36));
+    }
+
+    @Override
+    protected void paintComponent(Graphics graphics) {
+        Graphics2D brush = Brush.on(graphics);
+        paint(brush, kind, getText(), new Brush.Box(0, 0, getWidth(), getHeight()));
+        brush.dispose();
+    }
+
+    @Override
+    public boolean isWhole() {
+        return flow(kind, getText(), getWidth()).whole();
+    }
+
+    static void paint(Graphics2D brush, TagKind kind, String text, Brush.Box box) {
+        float round = box.height() / 2;
+        switch (kind) {
+            case DUE -> {
+                Brush.fill(brush, Tone.TILE.color(), box, round);
+                Brush.outline(brush, Tone.INK.color(), Measure.px(2f), box, round);
+                brush.setColor(Tone.INK.color());
+            }
+            case LATE -> {
+                Brush.fill(brush, Tone.SOLID.color(), box, round);
+                brush.setColor(Tone.SOLID_INK.color());
+            }
+            case DIFFERENT -> {
+                Brush.fill(brush, Tone.ATTENTION.color(), box, round);
+                Brush.outline(brush, Tone.ATTENTION_INK.color(), Measure.px(2f), box, round);
+                Signs.warning(
+                        brush,
+                        Tone.ATTENTION_INK.color(),
+                        new Brush.Box(box.x() + Measure.px(14), box.y() + Measure.px(8), Measure.px(22), Measure.px(20)));
+                brush.setColor(Tone.ATTENTION_INK.color());
+            }
+            case PLAIN -> {
+                Brush.outline(brush, Tone.LINE.color(), Measure.px(1.5f), box, round);
+                brush.setColor(Tone.INK.color());
+            }
+        }
+        Flow flow = flow(kind, text, (int) box.width());
+        float left = sign(kind);
+        flow.paintCentred(
+                brush, box.x() + left, box.y() + (box.height() - flow.height()) / 2, box.width() - left);
+    }
+
+    static boolean holds(TagKind kind, String text, int width) {
+        return flow(kind, text, width).whole();
+    }
+
+    private static Flow flow(TagKind kind, String text, int width) {
+        return Flow.fitting(
+                text, List.of(Type.TAG.font(), Type.MARK.font()), width - Measure.px(20) - sign(kind), 1);
+    }
+
+    private static int sign(TagKind kind) {
+        return kind == TagKind.DIFFERENT ? Measure.px(22) : 0;
+    }
+}

@@ -1,0 +1,193 @@
+package org.cagewall.kiosk.kit;
+
+import java.awt.Dimension;
+import java.awt.Font;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.util.List;
+import javax.swing.JButton;
+import org.cagewall.kiosk.theme.Measure;
+import org.cagewall.kiosk.theme.Tone;
+import org.cagewall.kiosk.theme.Type;
+
+/**
+ * A cage on the wall: its name, one big word that can be read at a metre and a half, and one date or tag. It is a
+ * button. Used on the event thread.
+ */
+public final class Tile extends JButton implements Legible {
+
+    private static final long serialVersionUID = 1L;
+
+    private transient TileFace face;
+
+    public Tile(String name, TileFace face, Runnable onPress) {
+        setName(name);
+        addActionListener(event -> onPress.run());
+        show(face);
+    }
+
+    /** Shows another face. */
+    public void show(TileFace other) {
+        face = other;
+        getAccessibleContext().setAccessibleName(face.inOneSentence());
+        repaint();
+    }
+
+    public TileFace face() {
+        return face;
+    }
+
+    @Override
+    public void updateUI() {
+        setUI(new FingerUI());
+    }
+
+    @Override
+    public Dimension getPreferredSize() {
+        return isPreferredSizeSet() ? super.getPreferredSize() : new Dimension(Measure.px(196), Measure.px(190));
+    }
+
+    @Override
+    public Dimension getMinimumSize() {
+        return new Dimension(Measure.px(150), Measure.px(146));
+    }
+
+    @Override
+    public boolean isWhole() {
+        return bigFlow().whole()
+                && nameFlow().whole()
+                && (face.foot().isEmpty() || footIsWhole())
+                && (face.small().isEmpty() || smallFlow().whole());
+    }
+
+    @Override
+    protected void paintComponent(Graphics graphics) {
+        Graphics2D brush = Brush.on(graphics);
+        Brush.Box box = new Brush.Box(0, 0, getWidth(), getHeight());
+        Brush.fill(brush, ground().color(), box, Measure.radius());
+        paintEdge(brush, box);
+        paintHead(brush);
+        brush.setColor((face.state() == TileFace.State.EMPTY ? Tone.EMPTY_SOFT : Tone.INK).color());
+        bigFlow().paint(brush, pad(), bigTop());
+        paintFoot(brush);
+        FocusRing.paint(brush, this, Tone.INK.color(), box, Measure.radius());
+        brush.dispose();
+    }
+
+    private Tone ground() {
+        boolean pressed = getModel().isPressed() && getModel().isArmed();
+        return switch (face.state()) {
+            case EMPTY -> pressed ? Tone.TILE_PRESSED : Tone.EMPTY;
+            case DIFFERENT -> pressed ? Tone.ATTENTION_PRESSED : Tone.ATTENTION;
+            default -> pressed ? Tone.TILE_PRESSED : Tone.TILE;
+        };
+    }
+
+    private void paintEdge(Graphics2D brush, Brush.Box box) {
+        boolean strong = face.state() == TileFace.State.LATE || face.state() == TileFace.State.DIFFERENT;
+        if (isSelected()) {
+            Brush.outline(brush, Tone.LIKELY_EDGE.color(), Measure.px(5f), box, Measure.radius());
+        } else if (strong || getModel().isPressed() && getModel().isArmed()) {
+            Brush.outline(brush, Tone.INK.color(), Measure.px(3f), box, Measure.radius());
+        } else {
+            Brush.outline(brush, Tone.LINE.color(), Measure.px(1.5f), box, Measure.radius());
+        }
+    }
+
+    private void paintHead(Graphics2D brush) {
+        brush.setColor(Tone.INK.color());
+        Flow name = nameFlow();
+        float top = Measure.px(11f);
+        name.paint(brush, pad(), top);
+        if (!face.small().isEmpty()) {
+            Flow small = smallFlow();
+            brush.setColor((face.state() == TileFace.State.CALM ? Tone.SOFT : Tone.INK).color());
+            small.paint(brush, smallLeft(), top + name.firstBaseline() - small.firstBaseline());
+        }
+        if (face.state() == TileFace.State.DIFFERENT) {
+            Signs.warning(brush, Tone.ATTENTION_INK.color(), signBox());
+        }
+    }
+
+    private void paintFoot(Graphics2D brush) {
+        if (face.foot().isEmpty()) {
+            return;
+        }
+        switch (face.state()) {
+            case DUE -> Tag.paint(brush, TagKind.DUE, face.foot(), footBox());
+            case LATE -> Tag.paint(brush, TagKind.LATE, face.foot(), footBox());
+            default -> {
+                brush.setColor(footTone().color());
+                Flow foot = footFlow();
+                Brush.Box box = footBox();
+                foot.paint(brush, pad(), box.y() + (box.height() - foot.height()) / 2);
+            }
+        }
+    }
+
+    private Tone footTone() {
+        return switch (face.state()) {
+            case EMPTY -> Tone.EMPTY_SOFT;
+            case DIFFERENT -> Tone.ATTENTION_INK;
+            default -> Tone.SOFT;
+        };
+    }
+
+    private Brush.Box footBox() {
+        float height = Measure.px(36f);
+        return new Brush.Box(pad(), getHeight() - height - Measure.px(10f), getWidth() - 2f * pad(), height);
+    }
+
+    private Brush.Box signBox() {
+        return new Brush.Box(getWidth() - Measure.px(50f), Measure.px(12f), Measure.px(38f), Measure.px(34f));
+    }
+
+    private Flow nameFlow() {
+        int sign = face.state() == TileFace.State.DIFFERENT ? Measure.px(42) : 0;
+        return Flow.fitting(
+                face.name(), List.of(Type.TITLE.font(), Type.LEAD.font(), Type.TAG.font()), inner() - sign, 1);
+    }
+
+    private Flow smallFlow() {
+        int sign = face.state() == TileFace.State.DIFFERENT ? Measure.px(42) : 0;
+        int room = getWidth() - smallLeft() - pad() / 2 - sign;
+        return Flow.fitting(face.small(), List.of(Type.SECOND.font(), Type.MARK.font()), Math.max(1, room), 1);
+    }
+
+    private int smallLeft() {
+        return pad() + nameFlow().longest() + Measure.px(12);
+    }
+
+    private Flow bigFlow() {
+        Font large = Type.BIG.font();
+        int room = getHeight() - (int) bigTop() - Measure.px(10) - (face.foot().isEmpty() ? 0 : Measure.px(36));
+        int lines = Math.max(1, Math.min(2, room / Flow.pitch(large)));
+        Font tighter = large.deriveFont(java.util.Map.of(java.awt.font.TextAttribute.TRACKING, -0.03f));
+        return Flow.fitting(face.big(), List.of(large, tighter), inner(), lines);
+    }
+
+    private float bigTop() {
+        return Measure.px(11f) + Flow.pitch(Type.TITLE.font()) + Measure.px(6f);
+    }
+
+    private Flow footFlow() {
+        Type type = face.state() == TileFace.State.DIFFERENT ? Type.TAG : Type.SECOND;
+        return Flow.fitting(face.foot(), List.of(type.font(), Type.MARK.font()), inner(), 1);
+    }
+
+    private boolean footIsWhole() {
+        return switch (face.state()) {
+            case DUE -> Tag.holds(TagKind.DUE, face.foot(), inner());
+            case LATE -> Tag.holds(TagKind.LATE, face.foot(), inner());
+            default -> footFlow().whole();
+        };
+    }
+
+    private int inner() {
+        return getWidth() - 2 * pad();
+    }
+
+    private int pad() {
+        return Measure.px(12);
+    }
+}

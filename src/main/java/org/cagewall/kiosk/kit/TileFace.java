@@ -1,0 +1,37 @@
+package org.cagewall.kiosk.kit;
+
+/**
+ * What a tile says: three short lines and its state. Immutable; any thread, and free of Swing.
+ *
+ * @param name the cage's name
+ * @param small beside the name, such as the pair; may be empty
+ * @param big the one big word, up to two lines
+ * @param foot the one date or what is due; may be empty
+ * @param state how it stands out
+ */
+public record TileFace(String name, String small, String big, String foot, State state) {
+
+    /** How a tile stands out: by shape and words first. */
+    public enum State {
+        /** Nothing presses. */
+        CALM,
+        /** No bird is in it. */
+        EMPTY,
+        /** Something is due: the foot becomes an outlined tag. */
+        DUE,
+        /** Something is late: the foot becomes a solid tag, the tile has a strong line. */
+        LATE,
+        /** Something different was reported: its own ground and a sign. */
+        DIFFERENT
+    }
+
+    String inOneSentence() {
+        StringBuilder all = new StringBuilder(name);
+        for (String part : new String[] {small, big, foot}) {
+            if (!part.isEmpty()) {
+                all.append(", ").append(part);
+            }
+        }
+        return all.toString();
+    }
+}

@@ -1,0 +1,237 @@
+package org.cagewall.kiosk.kit;
+
+import java.awt.AWTEvent;
+import java.awt.BorderLayout;
+import java.awt.Container;
+import java.awt.Dimension;
+import java.awt.Point;
+import java.awt.Rectangle;
+import java.awt.event.MouseEvent;
+import javax.swing.AbstractButton;
+import javax.swing.JComponent;
+import javax.swing.JLayer;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JViewport;
+import javax.swing.ScrollPaneConstants;
+import javax.swing.Scrollable;
+import javax.swing.SwingUtilities;
+import javax.swing.plaf.LayerUI;
+import javax.swing.text.JTextComponent;
+import org.cagewall.kiosk.theme.Measure;
+import org.cagewall.text.Words;
+
+/**
+ * Shows what is higher than its place: dragged with a finger, or turned by two large buttons at the side, which are
+ * there only where there is more to see. Used on the event thread.
+ */
+public final class TouchScroll extends JPanel {
+
+    private static final long serialVersionUID = 1L;
+
+    private final JScrollPane pane;
+    private final JPanel turns = new JPanel(null);
+    private final TouchButton up;
+    private final TouchButton down;
+
+    /** Scrolls this part up and down; it is as wide as the place. */
+    public TouchScroll(Words words, String name, JComponent part) {
+        super(null);
+        setOpaque(false);
+        setName(name);
+        pane = new JScrollPane(
+                new Held(part),
+                ScrollPaneConstants.VERTICAL_SCROLLBAR_NEVER,
+                ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
+        pane.setBorder(null);
+        pane.setOpaque(false);
+        pane.getViewport().setOpaque(false);
+        pane.getViewport().setScrollMode(JViewport.SIMPLE_SCROLL_MODE);
+        pane.getViewport().addChangeListener(event -> tellWhere());
+        up = TouchButton.arrow(TouchButton.Arrow.UP, name + ".up", words.say("kit.up"), () -> turn(-1));
+        down = TouchButton.arrow(TouchButton.Arrow.DOWN, name + ".down", words.say("kit.down"), () -> turn(1));
+        turns.setOpaque(false);
+        turns.add(up);
+        turns.add(down);
+        add(new JLayer<>(pane, new Drag()));
+        add(turns);
+    }
+
+    /** Back to the top. */
+    public void toTop() {
+        pane.getViewport().setViewPosition(new Point(0, 0));
+    }
+
+    /** Brings this part of the content into view. */
+    public void show(JComponent part) {
+        JComponent held = (JComponent) pane.getViewport().getView();
+        held.scrollRectToVisible(SwingUtilities.convertRectangle(part.getParent(), part.getBounds(), held));
+    }
+
+    @Override
+    public Dimension getPreferredSize() {
+        Dimension held = pane.getViewport().getView().getPreferredSize();
+        return isPreferredSizeSet() ? super.getPreferredSize() : new Dimension(held.width, held.height);
+    }
+
+    @Override
+    public Dimension getMinimumSize() {
+        return new Dimension(Measure.px(240), Measure.px(120));
+    }
+
+    @Override
+    public void doLayout() {
+        JComponent layer = (JComponent) getComponent(0);
+        Held held = (Held) pane.getViewport().getView();
+        boolean more = held.heightFor(getWidth()) > getHeight();
+        int side = more ? Measure.px(64) : 0;
+        int gap = more ? Measure.gap() : 0;
+        turns.setVisible(more);
+        layer.setBounds(0, 0, getWidth() - side - gap, getHeight());
+        turns.setBounds(getWidth() - side, 0, side, getHeight());
+        int each = Math.min(Measure.px(160), (getHeight() - Measure.gap()) / 2);
+        up.setBounds(0, 0, side, each);
+        down.setBounds(0, getHeight() - each, side, each);
+        tellWhere();
+    }
+
+    private void turn(int way) {
+        int step = Math.max(Measure.target(), getHeight() - Measure.px(64));
+        moveBy(way * step);
+    }
+
+    private int moveBy(int pixels) {
+        JViewport port = pane.getViewport();
+        int most = Math.max(0, port.getView().getHeight() - port.getHeight());
+        int y = Math.max(0, Math.min(most, port.getViewPosition().y + pixels));
+        port.setViewPosition(new Point(0, y));
+        return y;
+    }
+
+    private void tellWhere() {
+        JViewport port = pane.getViewport();
+        int y = port.getViewPosition().y;
+        up.setEnabled(y > 0);
+        down.setEnabled(y + port.getHeight() < port.getView().getHeight());
+    }
+
+    private static final class Held extends JPanel implements Scrollable {
+
+        private static final long serialVersionUID = 1L;
+
+        private final JComponent part;
+
+        Held(JComponent part) {
+            super(new BorderLayout());
+            this.part = part;
+            setOpaque(false);
+            add(part);
+        }
+
+        int heightFor(int width) {
+            return Tall.of(part, width);
+        }
+
+        @Override
+        public Dimension getPreferredSize() {
+            Container port = getParent();
+            Dimension preferred = part.getPreferredSize();
+            int width = port != null && port.getWidth() > 0 ? port.getWidth() : preferred.width;
+            return new Dimension(width, heightFor(width));
+        }
+
+        @Override
+        public Dimension getPreferredScrollableViewportSize() {
+            return getPreferredSize();
+        }
+
+        @Override
+        public int getScrollableUnitIncrement(Rectangle visible, int orientation, int direction) {
+            return Measure.target();
+        }
+
+        @Override
+        public int getScrollableBlockIncrement(Rectangle visible, int orientation, int direction) {
+            return visible.height;
+        }
+
+        @Override
+        public boolean getScrollableTracksViewportWidth() {
+            return true;
+        }
+
+        @Override
+        public boolean getScrollableTracksViewportHeight() {
+            return getParent() != null && getParent().getHeight() > getPreferredSize().height;
+        }
+    }
+
+    private final class Drag extends LayerUI<JScrollPane> {
+
+        private static final long serialVersionUID = 1L;
+
+        private int startY;
+        private int lastY;
+        private State state = State.IDLE;
+
+        private enum State {
+            IDLE,
+            PRESSED,
+            DRAGGING
+        }
+
+        @Override
+        public void installUI(JComponent layer) {
+            super.installUI(layer);
+            ((JLayer<?>) layer).setLayerEventMask(AWTEvent.MOUSE_EVENT_MASK | AWTEvent.MOUSE_MOTION_EVENT_MASK);
+        }
+
+        @Override
+        public void uninstallUI(JComponent layer) {
+            ((JLayer<?>) layer).setLayerEventMask(0);
+            super.uninstallUI(layer);
+        }
+
+        @Override
+        protected void processMouseEvent(MouseEvent event, JLayer<? extends JScrollPane> layer) {
+            if (event.getID() == MouseEvent.MOUSE_PRESSED) {
+                startY = y(event, layer);
+                lastY = startY;
+                state = event.getComponent() instanceof JTextComponent ? State.IDLE : State.PRESSED;
+            } else if (event.getID() == MouseEvent.MOUSE_RELEASED) {
+                if (state == State.DRAGGING) {
+                    takeBack(event);
+                    event.consume();
+                }
+                state = State.IDLE;
+            }
+        }
+
+        @Override
+        protected void processMouseMotionEvent(MouseEvent event, JLayer<? extends JScrollPane> layer) {
+            if (event.getID() != MouseEvent.MOUSE_DRAGGED || state == State.IDLE) {
+                return;
+            }
+            int y = y(event, layer);
+            if (state == State.PRESSED && Math.abs(y - startY) > Measure.slip()) {
+                state = State.DRAGGING;
+            }
+            if (state == State.DRAGGING) {
+                moveBy(lastY - y);
+                lastY = y;
+                takeBack(event);
+                event.consume();
+            }
+        }
+
+        private void takeBack(MouseEvent event) {
+            if (event.getComponent() instanceof AbstractButton button) {
+                button.getModel().setArmed(false);
+            }
+        }
+
+        private int y(MouseEvent event, JLayer<? extends JScrollPane> layer) {
+            return SwingUtilities.convertPoint(event.getComponent(), event.getPoint(), layer).y;
+        }
+    }
+}

@@ -1,0 +1,157 @@
+package org.cagewall.kiosk.kit;
+
+import java.awt.BasicStroke;
+import java.awt.Dimension;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.awt.geom.Line2D;
+import javax.swing.JLabel;
+import org.cagewall.kiosk.theme.Measure;
+import org.cagewall.kiosk.theme.Tone;
+import org.cagewall.kiosk.theme.Type;
+
+/**
+ * Words on the screen: any text that is only read. It wraps to the width that it is given, on as many lines as allowed,
+ * and can have a line through it. Used on the event thread.
+ */
+public final class WrapLabel extends JLabel implements Legible, Tall {
+
+    private static final long serialVersionUID = 1L;
+
+    private Type type;
+    private Tone tone;
+    private int most;
+    private Line line = Line.NONE;
+    private Side side = Side.LEFT;
+
+    private enum Line {
+        NONE,
+        THROUGH
+    }
+
+    private enum Side {
+        LEFT,
+        MIDDLE,
+        RIGHT
+    }
+
+    public WrapLabel(String text, Type type, Tone tone) {
+        super(text);
+        this.type = type;
+        this.tone = tone;
+        putClientProperty("html.disable", Boolean.TRUE);
+        putClientProperty("migLayout.dynamicAspectRatio", Boolean.TRUE);
+    }
+
+    /** At most so many lines; more text ends in an ellipsis, and tests will say so. */
+    public WrapLabel lines(int atMost) {
+        most = atMost;
+        return this;
+    }
+
+    public WrapLabel tone(Tone other) {
+        tone = other;
+        repaint();
+        return this;
+    }
+
+    public WrapLabel type(Type other) {
+        type = other;
+        revalidate();
+        repaint();
+        return this;
+    }
+
+    /** A line through the text: it was struck out and stays readable. */
+    public WrapLabel struckOut() {
+        line = Line.THROUGH;
+        repaint();
+        return this;
+    }
+
+    public WrapLabel centred() {
+        side = Side.MIDDLE;
+        return this;
+    }
+
+    public WrapLabel toTheRight() {
+        side = Side.RIGHT;
+        return this;
+    }
+
+    @Override
+    public Dimension getPreferredSize() {
+        if (isPreferredSizeSet()) {
+            return super.getPreferredSize();
+        }
+        if (type == null) {
+            return new Dimension();
+        }
+        int natural = Flow.of(getText(), type.font(), Integer.MAX_VALUE, 0).longest() + 1;
+        int width = getWidth() > 0 ? Math.min(natural, getWidth()) : natural;
+        return new Dimension(natural, heightFor(Math.max(1, width)));
+    }
+
+    @Override
+    public Dimension getMinimumSize() {
+        Dimension preferred = getPreferredSize();
+        return new Dimension(most == 1 ? Math.min(preferred.width, Measure.px(40)) : longestWord(), preferred.height);
+    }
+
+    @Override
+    public int heightFor(int width) {
+        return Flow.of(getText(), type.font(), width, most).height();
+    }
+
+    @Override
+    public boolean isWhole() {
+        return getText().isEmpty() || flow().whole() && flow().height() <= getHeight();
+    }
+
+    @Override
+    protected void paintComponent(Graphics graphics) {
+        if (getText().isEmpty()) {
+            return;
+        }
+        Graphics2D brush = Brush.on(graphics);
+        brush.setColor(tone.color());
+        Flow flow = flow();
+        float y = Math.max(0, (getHeight() - flow.height()) / 2f);
+        for (int i = 0; i < flow.lines().size(); i++) {
+            Flow one = new Flow(flow.lines().subList(i, i + 1), flow.font(), flow.width(), true);
+            float length = Flow.length(one.lines().get(0), flow.font());
+            float x = left(length);
+            one.paint(brush, x, y);
+            if (line == Line.THROUGH) {
+                paintStrike(brush, x, y + one.firstBaseline() - flow.font().getSize2D() * 0.3f, length);
+            }
+            y += Flow.pitch(flow.font());
+        }
+        brush.dispose();
+    }
+
+    private void paintStrike(Graphics2D brush, float x, float y, float length) {
+        brush.setStroke(new BasicStroke(Measure.px(2f)));
+        brush.draw(new Line2D.Float(x, y, x + length, y));
+    }
+
+    private float left(float length) {
+        return switch (side) {
+            case LEFT -> 0;
+            case MIDDLE -> (getWidth() - length) / 2;
+            case RIGHT -> getWidth() - length;
+        };
+    }
+
+    private Flow flow() {
+        return Flow.of(getText(), type.font(), Math.max(1, getWidth()), most);
+    }
+
+    private int longestWord() {
+        int longest = 0;
+        for (String word : getText().split("\\s+")) {
+            longest = Math.max(longest, (int) Math.ceil(Flow.length(word, type.font())) + 1);
+        }
+        return Math.min(longest, Measure.px(200));
+    }
+}

@@ -1,0 +1,32 @@
+package org.cagewall.kiosk.shell;
+
+import org.cagewall.kiosk.kit.ButtonKind;
+import org.cagewall.text.Message;
+
+/**
+ * One answer to a question: a large button. Immutable; any thread, and free of Swing.
+ *
+ * @param name what tests find it by
+ * @param kind how it looks
+ * @param text what it says
+ * @param then what follows, on the event thread, after the question is gone
+ */
+public record Answer(String name, ButtonKind kind, Message text, Runnable then) {
+
+    public static Answer main(String name, Message text, Runnable then) {
+        return new Answer(name, ButtonKind.MAIN, text, then);
+    }
+
+    public static Answer plain(String name, Message text, Runnable then) {
+        return new Answer(name, ButtonKind.OUTLINED, text, then);
+    }
+
+    public static Answer urgent(String name, Message text, Runnable then) {
+        return new Answer(name, ButtonKind.URGENT, text, then);
+    }
+
+    /** An answer after which nothing happens. */
+    public static Answer leave(String name, Message text) {
+        return new Answer(name, ButtonKind.OUTLINED, text, () -> {});
+    }
+}

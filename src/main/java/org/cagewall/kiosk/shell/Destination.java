@@ -1,0 +1,60 @@
+package org.cagewall.kiosk.shell;
+
+/** Where one can go in the kiosk. Immutable; any thread, and free of Swing. */
+public sealed interface Destination {
+
+    /** The main screen that this one belongs to: the bar at the bottom shows it. */
+    default Destination section() {
+        return this;
+    }
+
+    /** All cages in their places. */
+    record Wall() implements Destination {}
+
+    /** A cage's page, and whether its card was scanned or its name was touched. */
+    record Cage(String name, Came came) implements Destination {
+
+        public static Cage byHand(String name) {
+            return new Cage(name, Came.BY_HAND);
+        }
+
+        public static Cage byScan(String name) {
+            return new Cage(name, Came.BY_SCAN);
+        }
+
+        @Override
+        public Destination section() {
+            return new Wall();
+        }
+    }
+
+    /** How a cage's page was reached; it is recorded with a check. */
+    enum Came {
+        BY_HAND,
+        BY_SCAN
+    }
+
+    /** The day's list. */
+    record Today() implements Destination {}
+
+    /** What is to come. */
+    record Ahead() implements Destination {}
+
+    /** Getting ready to leave, and what happened meanwhile. */
+    record Handover() implements Destination {}
+
+    /** Cage cards to print. */
+    record Cards() implements Destination {}
+
+    /** Birds to look for. */
+    record Birds() implements Destination {}
+
+    /** Walls, cages, people, routines. */
+    record Setup() implements Destination {}
+
+    /** Whom to phone and when. */
+    record Phone() implements Destination {}
+
+    /** The end of a sitter's day. */
+    record CloseTheDay() implements Destination {}
+}

@@ -1,0 +1,20 @@
+package org.cagewall.kiosk.shell;
+
+import javax.swing.JComponent;
+import org.cagewall.kiosk.kit.Heading;
+
+/** One page of the kiosk: the shell shows its heading and its view. Used on the event thread. */
+public interface Screen {
+
+    /** Its title, above the view and beside who is recording. */
+    Heading heading();
+
+    /** What fills the place between heading and bar: 1232 x 620 at 1280 x 800. */
+    JComponent view();
+
+    /** It is on the screen now: listen to the desk. */
+    default void shown() {}
+
+    /** It is no longer on the screen: stop listening. */
+    default void hidden() {}
+}

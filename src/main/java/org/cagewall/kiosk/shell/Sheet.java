@@ -1,0 +1,109 @@
+package org.cagewall.kiosk.shell;
+
+import java.awt.Component;
+import java.awt.Dimension;
+import java.awt.Graphics;
+import java.awt.event.MouseAdapter;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import javax.swing.LayoutFocusTraversalPolicy;
+import net.miginfocom.swing.MigLayout;
+import org.cagewall.kiosk.kit.Card;
+import org.cagewall.kiosk.kit.ButtonKind;
+import org.cagewall.kiosk.kit.Tall;
+import org.cagewall.kiosk.kit.TouchButton;
+import org.cagewall.kiosk.kit.WrapLabel;
+import org.cagewall.kiosk.theme.Measure;
+import org.cagewall.kiosk.theme.Tone;
+import org.cagewall.kiosk.theme.Type;
+import org.cagewall.text.Words;
+
+/**
+ * A card over a veil that hides the screen from touch until it is answered. Used on the event thread.
+ */
+final class Sheet extends JPanel {
+
+    private static final long serialVersionUID = 1L;
+
+    private final Card card;
+    private final transient Optional<Answer> safe;
+    private final transient Consumer<Answer> onAnswer;
+
+    Sheet(Words words, String title, Optional<String> text, Optional<JComponent> content, List<Answer> answers,
+            Consumer<Answer> onAnswer) {
+        super(null);
+        this.onAnswer = onAnswer;
+        this.safe = answers.isEmpty() ? Optional.empty() : Optional.of(answers.get(answers.size() - 1));
+        setName("sheet");
+        setOpaque(false);
+        addMouseListener(new MouseAdapter() {});
+        setFocusCycleRoot(true);
+        setFocusTraversalPolicy(new LayoutFocusTraversalPolicy());
+        card = new Card(new MigLayout(
+                "insets " + Measure.px(24) + " " + Measure.px(28) + " " + Measure.px(28) + " " + Measure.px(28)
+                        + ", wrap 1, fillx, gap 0 " + Measure.px(12),
+                "[grow,fill]"));
+        WrapLabel heading = new WrapLabel(title, Type.TITLE, Tone.INK);
+        heading.setName("sheet.title");
+        card.add(heading, "wmin 0");
+        text.ifPresent(said -> {
+            WrapLabel line = new WrapLabel(said, Type.LINE, Tone.INK);
+            line.setName("sheet.text");
+            card.add(line, "wmin 0");
+        });
+        content.ifPresent(part -> card.add(part, "grow, wmin 0, gaptop " + Measure.px(4)));
+        if (!answers.isEmpty()) {
+            card.add(buttons(words, answers), "gaptop " + Measure.px(12));
+        }
+        add(card);
+        getAccessibleContext().setAccessibleName(title);
+    }
+
+    private JPanel buttons(Words words, List<Answer> answers) {
+        String columns = answers.size() == 3 ? "wrap 3" : "wrap 2";
+        JPanel buttons = new JPanel(new MigLayout("insets 0, fillx, " + columns + ", gap " + Measure.px(16)));
+        buttons.setOpaque(false);
+        for (Answer answer : answers) {
+            TouchButton button = TouchButton.of(
+                            answer.kind(), "answer." + answer.name(), words.say(answer.text()), () -> onAnswer.accept(answer))
+                    .type(answer.kind() == ButtonKind.QUIET ? Type.BUTTON : Type.LEAD)
+                    .tall(80);
+            buttons.add(button, "grow, sizegroup answer" + (answers.size() == 1 ? ", spanx 2" : ""));
+        }
+        return buttons;
+    }
+
+    void answerSafely() {
+        safe.ifPresent(onAnswer);
+    }
+
+    /** Puts the keyboard on the safe answer. */
+    void takeFocus() {
+        Component last = getFocusTraversalPolicy().getLastComponent(this);
+        if (last != null) {
+            last.requestFocusInWindow();
+        }
+    }
+
+    @Override
+    public void doLayout() {
+        int margin = Measure.margin();
+        int width = Math.min(Measure.px(760), getWidth() - 2 * margin);
+        int height = Math.min(Tall.of(card, width), getHeight() - 2 * margin);
+        card.setBounds((getWidth() - width) / 2, (getHeight() - height) / 2, width, height);
+    }
+
+    @Override
+    public Dimension getPreferredSize() {
+        return card.getPreferredSize();
+    }
+
+    @Override
+    protected void paintComponent(Graphics graphics) {
+        graphics.setColor(Tone.VEIL.color());
+        graphics.fillRect(0, 0, getWidth(), getHeight());
+    }
+}

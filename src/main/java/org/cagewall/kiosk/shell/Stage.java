@@ -1,0 +1,316 @@
+package org.cagewall.kiosk.shell;
+
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.Graphics;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.JComponent;
+import javax.swing.JLayeredPane;
+import javax.swing.JPanel;
+import javax.swing.SwingUtilities;
+import org.cagewall.kiosk.kit.EmptyState;
+import org.cagewall.kiosk.kit.Heading;
+import org.cagewall.kiosk.kit.NavBar;
+import org.cagewall.kiosk.kit.PersonPill;
+import org.cagewall.kiosk.kit.TouchButton;
+import org.cagewall.kiosk.theme.Measure;
+import org.cagewall.kiosk.theme.Tone;
+import org.cagewall.text.Message;
+import org.cagewall.text.Words;
+
+/**
+ * All that is inside the one frame, in layers: the screen with its heading and the bar, the line of what was done, a
+ * sheet, the page after a failure, and at the bottom the place of a keyboard. It needs no window, so it can be painted
+ * in tests. Used on the event thread.
+ */
+public final class Stage extends JLayeredPane implements Navigator, Overlays, Notices {
+
+    private static final long serialVersionUID = 1L;
+    private static final Integer SCREEN = DEFAULT_LAYER;
+    private static final Integer NOTICE = PALETTE_LAYER;
+    private static final Integer SHEET = MODAL_LAYER;
+    private static final Integer FAILURE = POPUP_LAYER;
+    private static final Integer KEYBOARD = DRAG_LAYER;
+
+    private final transient Words words;
+    private final Floor floor = new Floor();
+    private final NavBar<Destination> nav = new NavBar<>(this::go);
+    private final TouchButton person;
+    private transient Runnable onPerson = () -> {};
+    private transient Screens screens = Screens.none();
+    private transient Journey journey = new Journey(new Destination.Wall());
+    private transient Optional<Screen> screen = Optional.empty();
+    private transient Optional<NoticeBar> notice = Optional.empty();
+    private transient Optional<Sheet> sheet = Optional.empty();
+    private transient Optional<FailurePage> failure = Optional.empty();
+    private transient Optional<JComponent> keyboard = Optional.empty();
+    private transient Optional<Component> focusBefore = Optional.empty();
+
+    public Stage(Words words) {
+        this.words = words;
+        setName("stage");
+        setOpaque(true);
+        person = PersonPill.of("", words.say("shell.nobody"), () -> onPerson.run());
+        person.setVisible(false);
+        floor.add(person);
+        floor.add(nav);
+        setLayer(floor, SCREEN);
+        add(floor);
+    }
+
+    /** Begins here, with these screens. */
+    public void open(Screens all, Destination first) {
+        screens = all;
+        journey = new Journey(first);
+        show(first);
+    }
+
+    /** The places in the bar at the bottom: they differ for owner and sitter. */
+    public void places(List<NavBar.Entry<Destination>> entries) {
+        nav.entries(entries);
+        nav.at(journey.here().section());
+    }
+
+    /** Who is recording, and what happens when that is touched. */
+    public void person(String who, Runnable onTouch) {
+        onPerson = onTouch;
+        PersonPill.say(person, who, words.say("shell.person", who));
+        person.setVisible(true);
+        floor.revalidate();
+        floor.repaint();
+    }
+
+    public Destination here() {
+        return journey.here();
+    }
+
+    @Override
+    public void go(Destination destination) {
+        journey.go(destination);
+        show(destination);
+    }
+
+    @Override
+    public void back() {
+        show(journey.back());
+    }
+
+    /** What Escape does: put away what is on top, or go back. */
+    public void escape() {
+        if (failure.isPresent()) {
+            dismissFailure();
+        } else if (sheet.isPresent()) {
+            Sheet open = sheet.get();
+            open.answerSafely();
+            if (sheet.filter(open::equals).isPresent()) {
+                close();
+            }
+        } else {
+            back();
+        }
+    }
+
+    @Override
+    public void ask(Question question) {
+        openSheet(new Sheet(
+                words,
+                words.say(question.title()),
+                Optional.of(words.say(question.text())),
+                Optional.empty(),
+                question.answers(),
+                this::answered));
+    }
+
+    @Override
+    public void tell(Message title, Message text) {
+        ask(Question.of(title, text, Answer.main("ok", Message.of("shell.understood"), () -> {})));
+    }
+
+    @Override
+    public void sheet(Message title, JComponent content, List<Answer> answers) {
+        openSheet(new Sheet(
+                words, words.say(title), Optional.empty(), Optional.of(content), answers, this::answered));
+    }
+
+    @Override
+    public void close() {
+        sheet.ifPresent(open -> {
+            takeOut(open);
+            sheet = Optional.empty();
+            focusBefore.ifPresent(Component::requestFocusInWindow);
+        });
+    }
+
+    @Override
+    public void done(Message what) {
+        showNotice(new NoticeBar(words.say(what), Optional.empty()));
+    }
+
+    @Override
+    public void done(Message what, Runnable undo) {
+        TouchButton button = NoticeBar.undo(words.say("shell.undo"), () -> {
+            putNoticeAway();
+            undo.run();
+        });
+        showNotice(new NoticeBar(words.say(what), Optional.of(button)));
+    }
+
+    @Override
+    public void failed(String code) {
+        failure.ifPresent(this::takeOut);
+        FailurePage page = new FailurePage(words, code, this::dismissFailure);
+        failure = Optional.of(page);
+        put(page, FAILURE);
+        page.takeFocus();
+    }
+
+    /** A finger came down on this part: the line of what was done has been read. */
+    public void touched(Component where) {
+        notice.filter(bar -> !SwingUtilities.isDescendingFrom(where, bar)).ifPresent(bar -> putNoticeAway());
+    }
+
+    /** Puts a keyboard at the bottom; the screen keeps the room above it. */
+    public void keyboard(Optional<JComponent> board) {
+        keyboard.ifPresent(this::takeOut);
+        keyboard = board;
+        board.ifPresent(part -> put(part, KEYBOARD));
+        revalidate();
+    }
+
+    @Override
+    public void doLayout() {
+        int below = keyboard.map(board -> board.getPreferredSize().height).orElse(0);
+        int free = getHeight() - below;
+        floor.setBounds(0, 0, getWidth(), getHeight());
+        int margin = Measure.margin();
+        notice.ifPresent(bar -> bar.setBounds(
+                margin,
+                free - Measure.px(72 + 8 + 64),
+                getWidth() - 2 * margin,
+                Measure.px(64)));
+        sheet.ifPresent(open -> open.setBounds(0, 0, getWidth(), free));
+        failure.ifPresent(page -> page.setBounds(0, 0, getWidth(), getHeight()));
+        keyboard.ifPresent(board -> board.setBounds(0, free, getWidth(), below));
+    }
+
+    @Override
+    protected void paintComponent(Graphics graphics) {
+        graphics.setColor(Tone.GROUND.color());
+        graphics.fillRect(0, 0, getWidth(), getHeight());
+    }
+
+    private void show(Destination destination) {
+        close();
+        putNoticeAway();
+        screen.ifPresent(Screen::hidden);
+        screen = screens.make(destination);
+        floor.show(
+                screen.map(Screen::heading).orElseGet(() -> new Heading("", "")),
+                screen.map(Screen::view).orElseGet(this::nothingThere));
+        nav.at(destination.section());
+        screen.ifPresent(Screen::shown);
+    }
+
+    private JComponent nothingThere() {
+        return new EmptyState(words.say("shell.not-here"), words.say("shell.not-here-text"), List.of());
+    }
+
+    private void answered(Answer answer) {
+        close();
+        answer.then().run();
+    }
+
+    private void openSheet(Sheet next) {
+        Component owner = java.awt.KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+        if (sheet.isEmpty()) {
+            focusBefore = Optional.ofNullable(owner);
+        }
+        sheet.ifPresent(this::takeOut);
+        putNoticeAway();
+        sheet = Optional.of(next);
+        put(next, SHEET);
+        next.takeFocus();
+    }
+
+    private void showNotice(NoticeBar bar) {
+        putNoticeAway();
+        notice = Optional.of(bar);
+        put(bar, NOTICE);
+    }
+
+    private void putNoticeAway() {
+        notice.ifPresent(this::takeOut);
+        notice = Optional.empty();
+    }
+
+    private void dismissFailure() {
+        failure.ifPresent(this::takeOut);
+        failure = Optional.empty();
+    }
+
+    private void put(JComponent part, Integer layer) {
+        setLayer(part, layer);
+        add(part);
+        doLayout();
+        validate();
+        repaint();
+    }
+
+    private void takeOut(JComponent part) {
+        remove(part);
+        revalidate();
+        repaint();
+    }
+
+    /** The screen itself, its heading and the bar. */
+    private static final class Floor extends JPanel {
+
+        private static final long serialVersionUID = 1L;
+
+        private transient Optional<JComponent> heading = Optional.empty();
+        private transient Optional<JComponent> view = Optional.empty();
+
+        Floor() {
+            super(null);
+            setOpaque(false);
+        }
+
+        void show(JComponent nextHeading, JComponent nextView) {
+            heading.ifPresent(this::remove);
+            view.ifPresent(this::remove);
+            heading = Optional.of(nextHeading);
+            view = Optional.of(nextView);
+            add(nextHeading, 0);
+            add(nextView, 1);
+            revalidate();
+            repaint();
+        }
+
+        @Override
+        public void doLayout() {
+            int margin = Measure.margin();
+            int right = getWidth() - margin;
+            Component person = part("person");
+            Component nav = part("nav");
+            int pill = person.isVisible() ? Math.max(Measure.px(216), person.getPreferredSize().width) : 0;
+            person.setBounds(right - pill, Measure.px(18), pill, Measure.px(56));
+            int bar = nav.getPreferredSize().height;
+            nav.setBounds(0, getHeight() - bar, getWidth(), bar);
+            int top = Measure.px(92);
+            heading.ifPresent(each -> each.setBounds(
+                    margin, Measure.px(12), right - pill - margin - Measure.px(pill > 0 ? 16 : 0), Measure.px(70)));
+            view.ifPresent(each -> each.setBounds(
+                    margin, top, right - margin, getHeight() - bar - Measure.px(16) - top));
+        }
+
+        private Component part(String name) {
+            for (Component each : ((Container) this).getComponents()) {
+                if (name.equals(each.getName())) {
+                    return each;
+                }
+            }
+            throw new IllegalStateException(name);
+        }
+    }
+}

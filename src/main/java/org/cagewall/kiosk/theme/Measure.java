@@ -1,0 +1,47 @@
+package org.cagewall.kiosk.theme;
+
+import com.formdev.flatlaf.util.UIScale;
+
+/** The sizes that all screens share, in pixels of the present text size. Used on the event thread. */
+public final class Measure {
+
+    private Measure() {}
+
+    /** So many pixels at the normal text size. */
+    public static int px(int normal) {
+        return UIScale.scale(normal);
+    }
+
+    public static float px(float normal) {
+        return UIScale.scale(normal);
+    }
+
+    /** The grid that everything stands on: 8. */
+    public static int step() {
+        return px(8);
+    }
+
+    /** Between tiles: 12. */
+    public static int gap() {
+        return px(12);
+    }
+
+    /** From the edge of the screen: 24. */
+    public static int margin() {
+        return px(24);
+    }
+
+    /** The least side of what can be touched: 48 (WCAG 2.2, 2.5.5 asks for 44, 2.5.8 for 24). */
+    public static int target() {
+        return px(48);
+    }
+
+    /** How far a finger may slip and still mean the same place: 12. */
+    public static int slip() {
+        return px(12);
+    }
+
+    public static float radius() {
+        return px(12f);
+    }
+}
