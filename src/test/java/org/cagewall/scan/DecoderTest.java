@@ -1,0 +1,128 @@
+package org.cagewall.scan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.image.BufferedImage;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Random;
+import org.cagewall.cards.Symbol;
+import org.cagewall.cards.Symbols;
+import org.cagewall.room.CardCode;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class DecoderTest {
+
+    private static final String TEXT = new CardCode("B7K", 14, "Q2").text();
+    private static final Decoding FOUND = new Decoding.Found(TEXT);
+
+    private final Decoder decoder = new Decoder();
+
+    /** Three pixels a module is what a sharp picture needs; fewer pixels are tried for luck. */
+    @ParameterizedTest
+    @ValueSource(ints = {2, 3, 4, 5, 8, 14, 28, 60, 120})
+    void aSharpCardIsReadAtAnySize(int pixels) {
+        assertThat(decoder.decode(Luma.of(card(pixels, 0)))).isEqualTo(FOUND);
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {15, 30, 45, 60, 75, 90, 135, 180, 270, 345})
+    void aCardThatIsTurnedIsRead(int degrees) {
+        assertThat(decoder.decode(Luma.of(card(6, degrees)))).isEqualTo(FOUND);
+    }
+
+    @Test
+    void aSmallSymbolInALargePictureIsRead() {
+        BufferedImage photograph = blank(4000, 3000, new Color(180, 170, 150));
+        draw(photograph, 6, 2800, 2100, 4);
+        assertThat(decoder.decode(Luma.of(photograph))).isEqualTo(FOUND);
+    }
+
+    @Test
+    void aGreyNoisyCardIsRead() {
+        BufferedImage card = card(8, 3);
+        Random seeded = new Random(25);
+        for (int y = 0; y < card.getHeight(); y++) {
+            for (int x = 0; x < card.getWidth(); x++) {
+                int grey = (card.getRGB(x, y) & 0xFF) * 120 / 255 + 60 + seeded.nextInt(41);
+                card.setRGB(x, y, new Color(grey, grey, grey).getRGB());
+            }
+        }
+        assertThat(decoder.decode(Luma.of(card))).isEqualTo(FOUND);
+    }
+
+    @Test
+    void aPictureWithoutASymbolHoldsNothing() {
+        assertThat(decoder.decode(Luma.of(blank(640, 480, Color.WHITE)))).isEqualTo(new Decoding.Nothing());
+        assertThat(decoder.decode(Luma.of(blank(640, 480, Color.BLACK)))).isEqualTo(new Decoding.Nothing());
+        assertThat(decoder.decode(noise(400, 300))).isEqualTo(new Decoding.Nothing());
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 20, 21, 22, 39, 40, 41})
+    void tinyPicturesHoldNothingAndStopNothing(int side) {
+        assertThat(decoder.decode(noise(side, side))).isEqualTo(new Decoding.Nothing());
+        assertThat(decoder.decode(noise(side, 1))).isEqualTo(new Decoding.Nothing());
+        assertThat(decoder.decode(noise(1, side))).isEqualTo(new Decoding.Nothing());
+    }
+
+    @Test
+    void filesComeOneByOneFromTheirSource() throws Exception {
+        try (FrameSource files = FrameSource.of(List.of(Path.of("nowhere.png"), Path.of("nor here.png")))) {
+            assertThat(decoder.decode(files.next().orElseThrow())).isInstanceOf(Decoding.Unreadable.class);
+            assertThat(files.next()).isPresent();
+            assertThat(files.next()).isEmpty();
+        }
+    }
+
+    static BufferedImage card(int pixels, int degrees) {
+        int side = (Symbols.SIDE + 2 * Symbols.QUIET_ZONE) * pixels;
+        BufferedImage flat = blank(side, side, Color.WHITE);
+        draw(flat, pixels, 0, 0, Symbols.QUIET_ZONE);
+        int space = side * 3 / 2;
+        BufferedImage turned = blank(space, space, Color.WHITE);
+        Graphics2D g = turned.createGraphics();
+        g.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
+        g.rotate(Math.toRadians(degrees), space / 2.0, space / 2.0);
+        g.drawImage(flat, (space - side) / 2, (space - side) / 2, null);
+        g.dispose();
+        return turned;
+    }
+
+    private static void draw(BufferedImage image, int pixels, int left, int top, int quiet) {
+        Symbol symbol = Symbols.matrix(TEXT);
+        int side = (symbol.side() + 2 * quiet) * pixels;
+        Graphics2D g = image.createGraphics();
+        g.setColor(Color.WHITE);
+        g.fillRect(left, top, side, side);
+        g.setColor(Color.BLACK);
+        for (Symbol.Bar bar : symbol.bars()) {
+            g.fillRect(
+                    left + (quiet + bar.column()) * pixels,
+                    top + (quiet + bar.row()) * pixels,
+                    bar.width() * pixels,
+                    bar.height() * pixels);
+        }
+        g.dispose();
+    }
+
+    private static BufferedImage blank(int width, int height, Color colour) {
+        BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_3BYTE_BGR);
+        Graphics2D g = image.createGraphics();
+        g.setColor(colour);
+        g.fillRect(0, 0, width, height);
+        g.dispose();
+        return image;
+    }
+
+    private static Luma noise(int width, int height) {
+        byte[] brightness = new byte[width * height];
+        new Random(width).nextBytes(brightness);
+        return Luma.of(width, height, brightness);
+    }
+}
