@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.cagewall.paper.Align;
 import org.cagewall.paper.Box;
 import org.cagewall.paper.Ink;
@@ -34,6 +35,8 @@ final class CardDrawing {
     private static final double NARROWEST_NAME = 0.66;
     private static final double NAME_LEADING = 1.32;
     private static final double LABEL_WIDTH = 11.5;
+    private static final double SINCE_STEP = 4;
+    private static final double BIRD_STEP = 5.7;
     private static final double LINE_PITCH = 3.9;
     private static final double LEAST_PENCIL = 5;
     private static final double USUAL_PENCIL = 6.5;
@@ -124,7 +127,7 @@ final class CardDrawing {
         String lead = lead(face);
         Optional<String> since = face.since().map(day -> words.say("cards.card.since", day));
         if (lead.isEmpty()) {
-            since.ifPresent(text -> drawFittedAt(6.4, text, LABEL, SOFT));
+            since.ifPresentOrElse(text -> drawFittedAt(6.4, text, LABEL, SOFT), () -> step(2));
             return;
         }
         drawFittedAt(6.2, lead, LEAD, INK);
@@ -132,8 +135,8 @@ final class CardDrawing {
         boolean beside = since.stream().anyMatch(text -> after + page.width(text, LABEL) <= right());
         if (beside) {
             since.ifPresent(text -> page.text(text, LABEL, SOFT, after, y));
-        } else {
-            since.ifPresent(text -> drawFittedAt(4, text, LABEL, SOFT));
+        } else if (y + SINCE_STEP + birdsHeight(face) + LEAST_PENCIL <= foot()) {
+            since.ifPresent(text -> drawFittedAt(SINCE_STEP, text, LABEL, SOFT));
         }
     }
 
@@ -151,17 +154,27 @@ final class CardDrawing {
     }
 
     private void drawBirds(CardFace face) {
-        boolean blanks = face.use().equals("breeding");
-        if (blanks || face.cock().isPresent()) {
-            drawBird(words.say("cards.card.cock"), face.cock(), 6);
+        if (hasLine(face, face.cock())) {
+            drawBird(words.say("cards.card.cock"), face.cock());
         }
-        if (blanks || face.hen().isPresent()) {
-            drawBird(words.say("cards.card.hen"), face.hen(), 5.5);
+        if (hasLine(face, face.hen())) {
+            drawBird(words.say("cards.card.hen"), face.hen());
         }
     }
 
-    private void drawBird(String label, Optional<String> bird, double step) {
-        step(step);
+    private static double birdsHeight(CardFace face) {
+        return Stream.of(face.cock(), face.hen())
+                        .filter(bird -> hasLine(face, bird))
+                        .count()
+                * BIRD_STEP;
+    }
+
+    private static boolean hasLine(CardFace face, Optional<String> bird) {
+        return bird.isPresent() || face.use().equals("breeding");
+    }
+
+    private void drawBird(String label, Optional<String> bird) {
+        step(BIRD_STEP);
         page.text(label, LABEL, SOFT, left(), y);
         double start = left() + LABEL_WIDTH;
         double width = right() - start;

@@ -12,7 +12,7 @@ import org.apache.pdfbox.pdmodel.font.PDType0Font;
 
 /**
  * One weight of the font inside one document, so that texts can be measured and letters that the font does not have are
- * replaced before they stop a print. One thread.
+ * replaced before they stop a print. Joined letters are left out: looking for them took most of a print. One thread.
  */
 final class Typeface {
 
@@ -34,6 +34,7 @@ final class Typeface {
                 throw new IOException("the font is missing: " + weight.resource());
             }
             TrueTypeFont file = new TTFParser().parse(new RandomAccessReadBuffer(in));
+            file.setEnableGsub(false);
             OS2WindowsMetricsTable metrics = file.getOS2Windows();
             return new Typeface(
                     PDType0Font.load(document, file, true),

@@ -20,6 +20,10 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.cagewall.paper.Box;
 import org.cagewall.paper.Sheet;
 import org.cagewall.paper.Sheets;
+import org.cagewall.paper.Size;
+import org.cagewall.room.CardCode;
+import org.cagewall.scan.Decoder;
+import org.cagewall.scan.Pictures;
 import org.cagewall.text.Words;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -30,7 +34,11 @@ import org.junit.jupiter.params.provider.FieldSource;
 
 class CardsPdfTest {
 
-    private static final List<String> SHEETS = Sheets.BUILT_IN;
+    private static final List<String> SHEETS = List.of("a4-85x54", "letter-4x2in", "smallest");
+
+    /** The smallest cards that are allowed, as a keeper might cut them. */
+    private static final Sheet SMALLEST =
+            new Sheet("smallest", "smallest", Size.A4, 2, 5, CardsPdf.SMALLEST_CARD, 15, 13.5, new Size(95, 54));
 
     private static final int DPI = 300;
     private static final double MM_A_DOT = 25.4 / DPI;
@@ -53,6 +61,21 @@ class CardsPdfTest {
         assertThat(readOneByOne(cards.size(), sheet, dpi))
                 .containsExactlyElementsOf(
                         cards.stream().map(card -> card.code().text()).toList());
+    }
+
+    @ParameterizedTest
+    @FieldSource("SHEETS")
+    void everyPrintedCardIsReadByTheProgramItself(String name) throws IOException {
+        Sheet sheet = sheet(name);
+        List<PrintedCard> cards = SampleCards.all();
+        BufferedImage page = rendered(pdf(cards, sheet));
+        Decoder decoder = new Decoder();
+        for (int index = 0; index < sheet.cards(); index++) {
+            String text = decoder.decode(Pictures.of(part(page, sheet.place(index), DPI)))
+                    .text()
+                    .orElseThrow();
+            assertThat(CardCode.parse(text)).contains(cards.get(index).code());
+        }
     }
 
     @ParameterizedTest
@@ -111,6 +134,21 @@ class CardsPdfTest {
             assertThat(ink.top()).isGreaterThan(card.top() + 1);
             assertThat(ink.right()).isLessThan(card.right() - 2);
             assertThat(ink.bottom()).isLessThan(card.bottom() - 1);
+        }
+    }
+
+    /** A pencil needs a line with room above it; common practice, no source: letters of 4 mm. */
+    @ParameterizedTest
+    @FieldSource("SHEETS")
+    void everyCardHasRoomForPencilAboveItsLastLine(String name) throws IOException {
+        Sheet sheet = sheet(name);
+        List<PrintedCard> cards = SampleCards.all();
+        BufferedImage page = rendered(pdf(cards, sheet));
+        for (int index = 0; index < sheet.cards(); index++) {
+            Box card = sheet.place(index);
+            double lastLine = card.bottom() - 4.9;
+            Box room = new Box(card.left() + 1, lastLine - 4.2, card.width() - 2, 4);
+            assertThat(isWhite(page, room)).as(cards.get(index).face().cage()).isTrue();
         }
     }
 
@@ -183,6 +221,9 @@ class CardsPdfTest {
     }
 
     private static Sheet sheet(String name) {
+        if (name.equals(SMALLEST.name())) {
+            return SMALLEST;
+        }
         return Sheets.builtIn(CardsPdf.SMALLEST_CARD).find(name).sheet().orElseThrow();
     }
 
@@ -212,6 +253,12 @@ class CardsPdfTest {
                 edges[1] * MM_A_DOT,
                 (edges[2] - edges[0]) * MM_A_DOT,
                 (edges[3] - edges[1]) * MM_A_DOT);
+    }
+
+    private static boolean isWhite(BufferedImage page, Box box) {
+        int[] darkest = {255};
+        forDots(box, (x, y) -> darkest[0] = Math.min(darkest[0], page.getRGB(x, y) & 0xFF));
+        return darkest[0] == 255;
     }
 
     private static double heightOfFirstInk(BufferedImage page, Box box) {
