@@ -388,7 +388,7 @@ public sealed interface BirdDeed extends Deed {
 
         @Override
         public List<Fact> facts(Scene scene) {
-            return bird.<Fact>map(it -> new Fact.Escape(scene.theBird(it).id(), true)).stream()
+            return bird.<Fact>map(it -> new Fact.Loose(scene.theBird(it).id(), true)).stream()
                     .toList();
         }
 
@@ -417,7 +417,7 @@ public sealed interface BirdDeed extends Deed {
 
         @Override
         public List<Fact> facts(Scene scene) {
-            return bird.<Fact>map(it -> new Fact.Escape(scene.theBird(it).id(), false)).stream()
+            return bird.<Fact>map(it -> new Fact.Loose(scene.theBird(it).id(), false)).stream()
                     .toList();
         }
 

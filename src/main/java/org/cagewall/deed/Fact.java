@@ -162,7 +162,7 @@ public sealed interface Fact {
 
     record Outing(long bird, Optional<Whither> whither) implements OfBird {}
 
-    record Escape(long bird, boolean loose) implements OfBird {}
+    record Loose(long bird, boolean loose) implements OfBird {}
 
     record Departure(long bird, Way way, Optional<String> place, Optional<String> likely) implements OfBird {}
 

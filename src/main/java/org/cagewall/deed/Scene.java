@@ -35,7 +35,8 @@ public record Scene(Room room, Register register, Told told, LocalDate today, lo
                 .id();
     }
 
-    Optional<Bird> bird(String name) {
+    /** A bird of the record by its ring or name, present or gone. */
+    public Optional<Bird> bird(String name) {
         return room.bird(name).or(() -> register.bird(name));
     }
 

@@ -58,13 +58,17 @@ public record Bird(
                 .map(Stay::cage);
     }
 
-    /** The first day, from the given one on, on which it stood in another cage than this or had left. */
-    public Optional<LocalDate> outOf(long cage, LocalDate since) {
-        Optional<LocalDate> moved = stays.stream()
-                .filter(stay -> !stay.since().isBefore(since) && stay.cage() != cage)
+    /** The day on which it left the cage of a pair it was put to, by a move or for good. */
+    public Optional<LocalDate> outOf(Pair pair) {
+        return stays.stream()
+                .filter(stay -> stay.cage() != pair.cage() && comesAfter(stay, pair))
                 .map(Stay::since)
-                .findFirst();
-        return moved.or(() -> left.map(Departure::day));
+                .findFirst()
+                .or(() -> left.map(Departure::day));
+    }
+
+    private static boolean comesAfter(Stay stay, Pair pair) {
+        return stay.since().isAfter(pair.since()) || stay.since().equals(pair.since()) && stay.entry() > pair.id();
     }
 
     /** Whether a keeper may mean this bird by these words: its ring or its name, in any case of letters. */

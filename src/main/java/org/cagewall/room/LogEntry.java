@@ -41,6 +41,12 @@ public record LogEntry(
         cages = List.copyOf(cages);
     }
 
+    /** This entry, shown with these cages. */
+    public LogEntry at(List<Long> shownWith) {
+        return new LogEntry(
+                number, touch, recorded, day, at, by, deed, shownWith, what, answer, how, note, strike, seen, line);
+    }
+
     public boolean isStruck() {
         return strike.isPresent();
     }

@@ -134,16 +134,21 @@ public record Room(
 
     /** The day the cock left his hen's cage. */
     public Optional<LocalDate> cockOut(Pair pair) {
-        return bird(pair.cock()).flatMap(cock -> cock.outOf(pair.cage(), pair.since()));
+        return bird(pair.cock()).flatMap(cock -> cock.outOf(pair));
     }
 
     /** The day the hen left the breeding cage. */
     public Optional<LocalDate> henOut(Pair pair) {
-        return bird(pair.hen()).flatMap(hen -> hen.outOf(pair.cage(), pair.since()));
+        return bird(pair.hen()).flatMap(hen -> hen.outOf(pair));
     }
 
     public boolean together(Pair pair) {
         return cockOut(pair).isEmpty() && henOut(pair).isEmpty();
+    }
+
+    /** The cage that has this number on its cards. */
+    public Optional<Cage> cageNumbered(int number) {
+        return cages.stream().filter(cage -> cage.number() == number).findFirst();
     }
 
     public Optional<Absence> absenceOn(LocalDate date) {

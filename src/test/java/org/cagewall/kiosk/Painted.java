@@ -62,8 +62,7 @@ public final class Painted {
         return of(1280, 800, maker);
     }
 
-    public static Painted of(
-            Light light, TextSize size, int width, int height, Supplier<? extends JComponent> maker) {
+    public static Painted of(Light light, TextSize size, int width, int height, Supplier<? extends JComponent> maker) {
         return onEvents(() -> {
             light.start(size);
             Painted painted = new Painted(width, height, maker.get());
@@ -105,7 +104,10 @@ public final class Painted {
     }
 
     public List<String> names() {
-        return all().stream().map(Component::getName).filter(name -> name != null).toList();
+        return all().stream()
+                .map(Component::getName)
+                .filter(name -> name != null)
+                .toList();
     }
 
     /** Every visible part, in the order of the screen. */
@@ -162,7 +164,9 @@ public final class Painted {
     public Painted assertTextIsWhole() {
         each(component -> {
             if (component instanceof Legible legible && component.getWidth() > 0) {
-                assertThat(legible.isWhole()).as("the whole text of %s", said(component)).isTrue();
+                assertThat(legible.isWhole())
+                        .as("the whole text of %s", said(component))
+                        .isTrue();
             } else if (component instanceof JLabel label && !label.getText().isEmpty()) {
                 assertThat(label.getWidth())
                         .as("the width of %s", said(component))
@@ -191,11 +195,15 @@ public final class Painted {
     public Painted assertEverythingHasAName() {
         each(component -> {
             if (isInteractive(component)) {
-                assertThat(component.getName()).as("the test name of %s", said(component)).isNotBlank();
+                assertThat(component.getName())
+                        .as("the test name of %s", said(component))
+                        .isNotBlank();
                 assertThat(component.getAccessibleContext().getAccessibleName())
                         .as("the accessible name of %s", component.getName())
                         .isNotBlank();
-                assertThat(component.isFocusable()).as("%s takes the keyboard", said(component)).isTrue();
+                assertThat(component.isFocusable())
+                        .as("%s takes the keyboard", said(component))
+                        .isTrue();
             }
         });
         return this;

@@ -14,22 +14,23 @@ record ButtonLook(Tone ground, Tone ink, Tone line, float lineWidth) {
             return new ButtonLook(pressed(state, Tone.MAIN, Tone.MAIN_PRESSED), Tone.MAIN_INK, Tone.LIKELY_EDGE, 1.5f);
         }
         return switch (kind) {
-            case MAIN -> new ButtonLook(
-                    pressed(state, Tone.MAIN, Tone.MAIN_PRESSED), Tone.MAIN_INK, Tone.LIKELY_EDGE, 1.5f);
+            case MAIN ->
+                new ButtonLook(pressed(state, Tone.MAIN, Tone.MAIN_PRESSED), Tone.MAIN_INK, Tone.LIKELY_EDGE, 1.5f);
             case PLAIN -> new ButtonLook(pressed(state, Tone.TILE, Tone.TILE_PRESSED), Tone.INK, edge(state), 1.5f);
             case OUTLINED -> new ButtonLook(pressed(state, Tone.TILE, Tone.TILE_PRESSED), Tone.INK, Tone.INK, 2.5f);
-            case LIKELY -> new ButtonLook(
-                    pressed(state, Tone.LIKELY, Tone.LIKELY_PRESSED), Tone.INK, Tone.LIKELY_EDGE, 2.5f);
-            case ATTENTION -> new ButtonLook(
-                    pressed(state, Tone.ATTENTION, Tone.ATTENTION_PRESSED),
-                    Tone.ATTENTION_INK,
-                    Tone.ATTENTION_INK,
-                    state.isPressed() ? 2.5f : 1.5f);
-            case URGENT -> new ButtonLook(
-                    pressed(state, Tone.URGENT, Tone.URGENT_PRESSED), Tone.URGENT_INK, Tone.URGENT_INK, 0);
+            case LIKELY ->
+                new ButtonLook(pressed(state, Tone.LIKELY, Tone.LIKELY_PRESSED), Tone.INK, Tone.LIKELY_EDGE, 2.5f);
+            case ATTENTION ->
+                new ButtonLook(
+                        pressed(state, Tone.ATTENTION, Tone.ATTENTION_PRESSED),
+                        Tone.ATTENTION_INK,
+                        Tone.ATTENTION_INK,
+                        state.isPressed() ? 2.5f : 1.5f);
+            case URGENT ->
+                new ButtonLook(pressed(state, Tone.URGENT, Tone.URGENT_PRESSED), Tone.URGENT_INK, Tone.URGENT_INK, 0);
             case QUIET -> new ButtonLook(pressed(state, Tone.GROUND, Tone.TILE_PRESSED), Tone.INK, edge(state), 1.5f);
-            case ON_SOLID -> new ButtonLook(
-                    pressed(state, Tone.SOLID, Tone.SOLID_PRESSED), Tone.SOLID_INK, Tone.SOLID_INK, 2f);
+            case ON_SOLID ->
+                new ButtonLook(pressed(state, Tone.SOLID, Tone.SOLID_PRESSED), Tone.SOLID_INK, Tone.SOLID_INK, 2f);
         };
     }
 

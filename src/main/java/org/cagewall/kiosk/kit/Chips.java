@@ -1,13 +1,13 @@
 package org.cagewall.kiosk.kit;
 
+import java.awt.BorderLayout;
+import java.awt.Component;
 import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
-import java.awt.BorderLayout;
-import java.awt.Component;
 
 /** Words to choose from, one or several, told by a tick and a filled ground. Used on the event thread. */
 public final class Chips<T> extends Pane {

@@ -25,7 +25,8 @@ public final class DateStrip extends Pane {
     private final LocalDate earliest;
     private final LocalDate latest;
     private final transient Consumer<LocalDate> onPick;
-    private final WrapLabel title = new WrapLabel("", Type.LEAD, Tone.INK).lines(1).centred();
+    private final WrapLabel title =
+            new WrapLabel("", Type.LEAD, Tone.INK).lines(1).centred();
     private final JPanel days = new JPanel(new java.awt.GridLayout(7, 7, Measure.px(4), Measure.px(4)));
     private final TouchButton before;
     private final TouchButton after;

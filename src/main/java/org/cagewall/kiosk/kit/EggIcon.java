@@ -102,12 +102,9 @@ final class EggIcon {
         float h = box.height();
         Path2D.Float egg = new Path2D.Float();
         egg.moveTo(box.x() + w / 2, box.y());
-        egg.curveTo(
-                box.x() + w * 0.78f, box.y(), box.x() + w, box.y() + h * 0.36f, box.x() + w, box.y() + h * 0.60f);
-        egg.curveTo(
-                box.x() + w, box.y() + h * 0.84f, box.x() + w * 0.78f, box.y() + h, box.x() + w / 2, box.y() + h);
-        egg.curveTo(
-                box.x() + w * 0.22f, box.y() + h, box.x(), box.y() + h * 0.84f, box.x(), box.y() + h * 0.60f);
+        egg.curveTo(box.x() + w * 0.78f, box.y(), box.x() + w, box.y() + h * 0.36f, box.x() + w, box.y() + h * 0.60f);
+        egg.curveTo(box.x() + w, box.y() + h * 0.84f, box.x() + w * 0.78f, box.y() + h, box.x() + w / 2, box.y() + h);
+        egg.curveTo(box.x() + w * 0.22f, box.y() + h, box.x(), box.y() + h * 0.84f, box.x(), box.y() + h * 0.60f);
         egg.curveTo(box.x(), box.y() + h * 0.36f, box.x() + w * 0.22f, box.y(), box.x() + w / 2, box.y());
         egg.closePath();
         return egg;

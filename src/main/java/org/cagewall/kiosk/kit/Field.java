@@ -23,7 +23,8 @@ public final class Field extends Pane {
     private final WrapLabel wrong = new WrapLabel("", Type.TAG, Tone.ATTENTION_INK);
 
     private Field(String name, String label, JTextComponent text, javax.swing.JComponent shown) {
-        super(new MigLayout("insets 0, wrap 1, fillx, gap 0 " + Measure.px(6) + ", hidemode 3, novisualpadding", "[grow,fill]"));
+        super(new MigLayout(
+                "insets 0, wrap 1, fillx, gap 0 " + Measure.px(6) + ", hidemode 3, novisualpadding", "[grow,fill]"));
         this.text = text;
         text.setName(name);
         text.getAccessibleContext().setAccessibleName(label);
@@ -45,18 +46,19 @@ public final class Field extends Pane {
     /** Several lines: a note. */
     public static Field note(String name, String label, String value) {
         JTextArea area = new NoteArea(value);
-        JScrollPane pane = new JScrollPane(
-                area,
-                ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED,
-                ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER) {
-            private static final long serialVersionUID = 1L;
+        JScrollPane pane =
+                new JScrollPane(
+                        area,
+                        ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED,
+                        ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER) {
+                    private static final long serialVersionUID = 1L;
 
-            @Override
-            public void updateUI() {
-                super.updateUI();
-                setBorder(new com.formdev.flatlaf.ui.FlatScrollPaneBorder());
-            }
-        };
+                    @Override
+                    public void updateUI() {
+                        super.updateUI();
+                        setBorder(new com.formdev.flatlaf.ui.FlatScrollPaneBorder());
+                    }
+                };
         return new Field(name, label, area, pane);
     }
 

@@ -48,7 +48,9 @@ record Flow(List<String> lines, Font font, int width, boolean whole) {
     }
 
     static float length(String text, Font font) {
-        return text.isEmpty() ? 0 : (float) font.getStringBounds(text, FRACTIONAL).getWidth();
+        return text.isEmpty()
+                ? 0
+                : (float) font.getStringBounds(text, FRACTIONAL).getWidth();
     }
 
     /** From one line to the next: tight for large words, open for lines to read. */
@@ -66,7 +68,10 @@ record Flow(List<String> lines, Font font, int width, boolean whole) {
     }
 
     int longest() {
-        return (int) Math.ceil(lines.stream().map(line -> length(line, font)).max(Float::compare).orElse(0f));
+        return (int) Math.ceil(lines.stream()
+                .map(line -> length(line, font))
+                .max(Float::compare)
+                .orElse(0f));
     }
 
     /** Paints the lines from this corner downwards in the brush's colour. */

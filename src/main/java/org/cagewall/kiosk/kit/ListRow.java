@@ -36,7 +36,8 @@ public final class ListRow extends JButton implements Legible, Tall {
 
     @Override
     public int heightFor(int width) {
-        int words = first(width).height() + (face.second().isEmpty() ? 0 : second(width).height() + Measure.px(4));
+        int words = first(width).height()
+                + (face.second().isEmpty() ? 0 : second(width).height() + Measure.px(4));
         return Math.max(Measure.px(face.second().isEmpty() ? 64 : 88), words + Measure.px(28));
     }
 
@@ -96,9 +97,7 @@ public final class ListRow extends JButton implements Legible, Tall {
         brush.setColor((done ? Tone.SOFT : Tone.INK).color());
         first.paint(brush, left(), top);
         if (!one) {
-            brush.setColor((face.state() == RowFace.State.DIFFERENT
-                            ? Tone.ATTENTION_INK
-                            : done ? Tone.SOFT : Tone.INK)
+            brush.setColor((face.state() == RowFace.State.DIFFERENT ? Tone.ATTENTION_INK : done ? Tone.SOFT : Tone.INK)
                     .color());
             second.paint(brush, left(), top + first.height() + Measure.px(4));
         }

@@ -42,7 +42,9 @@ public class Pane extends JPanel implements Tall {
     @Override
     public Dimension getMinimumSize() {
         Dimension least = super.getMinimumSize();
-        return isMinimumSizeSet() || getWidth() <= 0 ? least : new Dimension(least.width, Math.min(least.height, heightFor(getWidth())));
+        return isMinimumSizeSet() || getWidth() <= 0
+                ? least
+                : new Dimension(least.width, Math.min(least.height, heightFor(getWidth())));
     }
 
     /** Lays out twice: the heights that parts ask for are right only once they have their widths. */

@@ -56,8 +56,8 @@ public final class Row extends Pane {
 
         @Override
         public void layoutContainer(Container row) {
-            place(row, row.getWidth(), placed ->
-                    placed.part().setBounds(placed.x(), placed.y(), placed.width(), placed.height()));
+            place(row, row.getWidth(), placed -> placed.part()
+                    .setBounds(placed.x(), placed.y(), placed.width(), placed.height()));
         }
 
         @Override

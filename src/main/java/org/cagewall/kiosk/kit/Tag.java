@@ -63,7 +63,8 @@ public final class Tag extends JLabel implements Legible {
                 Signs.warning(
                         brush,
                         Tone.ATTENTION_INK.color(),
-                        new Brush.Box(box.x() + Measure.px(14), box.y() + Measure.px(8), Measure.px(22), Measure.px(20)));
+                        new Brush.Box(
+                                box.x() + Measure.px(14), box.y() + Measure.px(8), Measure.px(22), Measure.px(20)));
                 brush.setColor(Tone.ATTENTION_INK.color());
             }
             case PLAIN -> {
@@ -73,8 +74,7 @@ public final class Tag extends JLabel implements Legible {
         }
         Flow flow = flow(kind, text, (int) box.width());
         float left = sign(kind);
-        flow.paintCentred(
-                brush, box.x() + left, box.y() + (box.height() - flow.height()) / 2, box.width() - left);
+        flow.paintCentred(brush, box.x() + left, box.y() + (box.height() - flow.height()) / 2, box.width() - left);
     }
 
     static boolean holds(TagKind kind, String text, int width) {
@@ -82,8 +82,7 @@ public final class Tag extends JLabel implements Legible {
     }
 
     private static Flow flow(TagKind kind, String text, int width) {
-        return Flow.fitting(
-                text, List.of(Type.TAG.font(), Type.MARK.font()), width - Measure.px(20) - sign(kind), 1);
+        return Flow.fitting(text, List.of(Type.TAG.font(), Type.MARK.font()), width - Measure.px(20) - sign(kind), 1);
     }
 
     private static int sign(TagKind kind) {

@@ -234,7 +234,8 @@ public final class TouchButton extends JButton implements Legible {
                 .map(Type::font)
                 .toList();
         List<Font> fitting = sizes.stream()
-                .filter(font -> Flow.of(getText(), font, getWidth() - 2 * padding(), 0).height() <= room)
+                .filter(font ->
+                        Flow.of(getText(), font, getWidth() - 2 * padding(), 0).height() <= room)
                 .toList();
         return fitting.isEmpty() ? List.of(Type.TAG.font()) : fitting;
     }

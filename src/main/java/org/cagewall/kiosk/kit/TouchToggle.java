@@ -50,8 +50,7 @@ final class TouchToggle extends JToggleButton implements Legible {
     @Override
     protected void paintComponent(Graphics graphics) {
         Graphics2D brush = Brush.on(graphics);
-        ButtonLook look =
-                ButtonLook.of(ends == Ends.CHIP ? ButtonKind.PLAIN : ButtonKind.QUIET, getModel());
+        ButtonLook look = ButtonLook.of(ends == Ends.CHIP ? ButtonKind.PLAIN : ButtonKind.QUIET, getModel());
         Brush.Box box = new Brush.Box(0, 0, getWidth(), getHeight());
         float radius = ends == Ends.CHIP ? Measure.radius() : getHeight() / 2f;
         if (ends == Ends.CHIP || isSelected() || getModel().isPressed()) {
@@ -77,7 +76,10 @@ final class TouchToggle extends JToggleButton implements Legible {
     private Flow flow() {
         int room = getWidth() - (ends == Ends.CHIP ? tick() + Measure.px(12) : Measure.px(12));
         return Flow.fitting(
-                getText(), java.util.List.of(Type.BUTTON.font(), Type.TAG.font()), room, getHeight() >= Measure.px(52) ? 2 : 1);
+                getText(),
+                java.util.List.of(Type.BUTTON.font(), Type.TAG.font()),
+                room,
+                getHeight() >= Measure.px(52) ? 2 : 1);
     }
 
     private int tick() {

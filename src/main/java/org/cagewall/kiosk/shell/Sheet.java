@@ -11,8 +11,8 @@ import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.LayoutFocusTraversalPolicy;
 import net.miginfocom.swing.MigLayout;
-import org.cagewall.kiosk.kit.Card;
 import org.cagewall.kiosk.kit.ButtonKind;
+import org.cagewall.kiosk.kit.Card;
 import org.cagewall.kiosk.kit.Tall;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.kit.WrapLabel;
@@ -32,7 +32,12 @@ final class Sheet extends JPanel {
     private final transient Optional<Answer> safe;
     private final transient Consumer<Answer> onAnswer;
 
-    Sheet(Words words, String title, Optional<String> text, Optional<JComponent> content, List<Answer> answers,
+    Sheet(
+            Words words,
+            String title,
+            Optional<String> text,
+            Optional<JComponent> content,
+            List<Answer> answers,
             Consumer<Answer> onAnswer) {
         super(null);
         this.onAnswer = onAnswer;
@@ -68,7 +73,10 @@ final class Sheet extends JPanel {
         buttons.setOpaque(false);
         for (Answer answer : answers) {
             TouchButton button = TouchButton.of(
-                            answer.kind(), "answer." + answer.name(), words.say(answer.text()), () -> onAnswer.accept(answer))
+                            answer.kind(),
+                            "answer." + answer.name(),
+                            words.say(answer.text()),
+                            () -> onAnswer.accept(answer))
                     .type(answer.kind() == ButtonKind.QUIET ? Type.BUTTON : Type.LEAD)
                     .tall(80);
             buttons.add(button, "grow, sizegroup answer" + (answers.size() == 1 ? ", spanx 2" : ""));

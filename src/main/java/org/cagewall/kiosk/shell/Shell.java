@@ -155,7 +155,8 @@ public final class Shell {
 
     private boolean pasted() {
         try {
-            Transferable carried = Toolkit.getDefaultToolkit().getSystemClipboard().getContents(frame);
+            Transferable carried =
+                    Toolkit.getDefaultToolkit().getSystemClipboard().getContents(frame);
             return carried != null && pictures.take(carried);
         } catch (IllegalStateException busy) {
             return false;

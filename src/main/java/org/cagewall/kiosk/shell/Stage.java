@@ -129,8 +129,7 @@ public final class Stage extends JLayeredPane implements Navigator, Overlays, No
 
     @Override
     public void sheet(Message title, JComponent content, List<Answer> answers) {
-        openSheet(new Sheet(
-                words, words.say(title), Optional.empty(), Optional.of(content), answers, this::answered));
+        openSheet(new Sheet(words, words.say(title), Optional.empty(), Optional.of(content), answers, this::answered));
     }
 
     @Override
@@ -184,11 +183,8 @@ public final class Stage extends JLayeredPane implements Navigator, Overlays, No
         int free = getHeight() - below;
         floor.setBounds(0, 0, getWidth(), getHeight());
         int margin = Measure.margin();
-        notice.ifPresent(bar -> bar.setBounds(
-                margin,
-                free - Measure.px(72 + 8 + 64),
-                getWidth() - 2 * margin,
-                Measure.px(64)));
+        notice.ifPresent(
+                bar -> bar.setBounds(margin, free - Measure.px(72 + 8 + 64), getWidth() - 2 * margin, Measure.px(64)));
         sheet.ifPresent(open -> open.setBounds(0, 0, getWidth(), free));
         failure.ifPresent(page -> page.setBounds(0, 0, getWidth(), getHeight()));
         keyboard.ifPresent(board -> board.setBounds(0, free, getWidth(), below));
@@ -222,7 +218,8 @@ public final class Stage extends JLayeredPane implements Navigator, Overlays, No
     }
 
     private void openSheet(Sheet next) {
-        Component owner = java.awt.KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+        Component owner =
+                java.awt.KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
         if (sheet.isEmpty()) {
             focusBefore = Optional.ofNullable(owner);
         }
@@ -300,8 +297,8 @@ public final class Stage extends JLayeredPane implements Navigator, Overlays, No
             int top = Measure.px(92);
             heading.ifPresent(each -> each.setBounds(
                     margin, Measure.px(12), right - pill - margin - Measure.px(pill > 0 ? 16 : 0), Measure.px(70)));
-            view.ifPresent(each -> each.setBounds(
-                    margin, top, right - margin, getHeight() - bar - Measure.px(16) - top));
+            view.ifPresent(
+                    each -> each.setBounds(margin, top, right - margin, getHeight() - bar - Measure.px(16) - top));
         }
 
         private Component part(String name) {

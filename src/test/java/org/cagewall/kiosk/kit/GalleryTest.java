@@ -25,9 +25,8 @@ class GalleryTest {
             "pad", Gallery::pad);
 
     static Stream<Arguments> pages() {
-        return PAGES.entrySet().stream()
-                .flatMap(page -> Stream.of(Light.values())
-                        .map(light -> Arguments.of(page.getKey(), light, page.getValue())));
+        return PAGES.entrySet().stream().flatMap(page -> Stream.of(Light.values())
+                .map(light -> Arguments.of(page.getKey(), light, page.getValue())));
     }
 
     @ParameterizedTest(name = "{0} {1}")

@@ -1,0 +1,244 @@
+package org.cagewall.desk;
+
+import java.security.SecureRandom;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import org.cagewall.deed.CardDeed;
+import org.cagewall.deed.Line;
+import org.cagewall.deed.Told;
+import org.cagewall.room.LogEntry;
+import org.cagewall.room.LogQuery;
+import org.cagewall.room.Room;
+import org.cagewall.store.Recording;
+import org.cagewall.store.Store;
+import org.cagewall.store.StoreProblem;
+import org.cagewall.text.Message;
+
+/**
+ * The only writer: takes deeds, has them recorded in one transaction, and hands every listener the new room. Calls may
+ * come from any thread and return at once; answers arrive where the lanes say.
+ */
+public final class Desk implements AutoCloseable {
+
+    private static final String CODE_CHARACTERS = "0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ";
+
+    private final DataFolder folder;
+    private final Store store;
+    private final Lanes lanes;
+    private final Clocks clocks;
+    private final Failures failures;
+    private final List<Consumer<Room>> listeners = new CopyOnWriteArrayList<>();
+    private final AtomicLong newestStudy = new AtomicLong();
+    private volatile Room room;
+
+    private Desk(DataFolder folder, Store store, Lanes lanes, Clocks clocks, Room room) {
+        this.folder = folder;
+        this.store = store;
+        this.lanes = lanes;
+        this.clocks = clocks;
+        this.room = room;
+        this.failures = new Failures();
+    }
+
+    /**
+     * Opens the birdroom in the folder, and makes one where there is none. Blocks; not for the event thread.
+     *
+     * @throws Unopened when it cannot be opened, with the reason as a sentence
+     */
+    public static Desk open(DataFolder folder, Lanes lanes, Clocks clocks) {
+        Store.keepEngineLogIn(folder.logs().resolve("engine.log"));
+        try {
+            if (!Store.exists(folder.record())) {
+                Store.create(folder.record(), newCode(), ZoneId.systemDefault().getId());
+            }
+            Store store = Store.open(folder.record());
+            ZoneId zone = ZoneId.of(store.read(Store.Reading::origin).zone());
+            Room room = store.room(clocks.today(zone));
+            LocalDate today = clocks.today(room.settings().zone());
+            return new Desk(folder, store, lanes, clocks, today.equals(room.day()) ? room : store.room(today));
+        } catch (StoreProblem e) {
+            lanes.close();
+            folder.close();
+            throw new Unopened(e.why());
+        }
+    }
+
+    private static String newCode() {
+        SecureRandom random = new SecureRandom();
+        StringBuilder code = new StringBuilder();
+        for (int i = 0; i < 3; i++) {
+            code.append(CODE_CHARACTERS.charAt(random.nextInt(CODE_CHARACTERS.length())));
+        }
+        return code.toString();
+    }
+
+    public DataFolder folder() {
+        return folder;
+    }
+
+    public Failures failures() {
+        return failures;
+    }
+
+    /** The room as it was after the last deed. */
+    public Room room() {
+        return room;
+    }
+
+    public LocalDate today() {
+        return clocks.today(room.settings().zone());
+    }
+
+    /** The time of day in the room, to the minute. */
+    public LocalTime time() {
+        return clocks.time(room.settings().zone());
+    }
+
+    /** From now on the listener gets each new room, where answers arrive. */
+    public void listen(Consumer<Room> listener) {
+        listeners.add(listener);
+    }
+
+    public void ignore(Consumer<Room> listener) {
+        listeners.remove(listener);
+    }
+
+    /** Records the deeds of one touch, all or none. */
+    public void record(List<Line> lines, Consumer<Outcome> answer) {
+        lanes.record().execute(() -> {
+            Outcome outcome = recordNow(lines);
+            lanes.answers().execute(() -> answer.accept(outcome));
+        });
+    }
+
+    public void record(Line line, Consumer<Outcome> answer) {
+        record(List.of(line), answer);
+    }
+
+    private Outcome recordNow(List<Line> lines) {
+        try {
+            Recording recording = store.record(room, lines, today(), clocks.instant());
+            if (recording instanceof Recording.Done done) {
+                publish(done.room());
+                return new Outcome.Done(done.entries(), done.room());
+            }
+            if (recording instanceof Recording.Asks asks) {
+                return new Outcome.Asks(asks.index(), asks.question());
+            }
+            Recording.Refused refused = (Recording.Refused) recording;
+            return new Outcome.Refused(refused.index(), refused.reason());
+        } catch (RuntimeException e) {
+            return new Outcome.Failed(failures.keep("record", e));
+        }
+    }
+
+    /** Strikes out everything that was recorded by one touch, the last of it first. */
+    public void undo(long touch, String by, String why, Consumer<Outcome> answer) {
+        lanes.record().execute(() -> {
+            Outcome outcome = undoNow(touch, by, why);
+            lanes.answers().execute(() -> answer.accept(outcome));
+        });
+    }
+
+    private Outcome undoNow(long touch, String by, String why) {
+        try {
+            List<Line> strikes = new ArrayList<>();
+            store.read(reading -> reading.touch(touch)).stream()
+                    .sorted(Comparator.comparing(LogEntry::number).reversed())
+                    .filter(entry -> !entry.isStruck())
+                    .forEach(entry -> strikes.add(new Line(
+                            new CardDeed.StruckOut(Math.toIntExact(entry.number()), why), Told.on(today(), by))));
+            return strikes.isEmpty() ? new Outcome.Refused(0, Message.of("desk.nothing-to-undo")) : recordNow(strikes);
+        } catch (RuntimeException e) {
+            return new Outcome.Failed(failures.keep("undo", e));
+        }
+    }
+
+    /** The entries asked for, the newest first: what a touch needs. */
+    public void log(LogQuery query, Consumer<Answer<List<LogEntry>>> answer) {
+        lanes.record().execute(() -> {
+            Answer<List<LogEntry>> entries = reading("log", book -> book.log(query));
+            lanes.answers().execute(() -> answer.accept(entries));
+        });
+    }
+
+    /** A long reading. Only the newest one asked for gets its answer; those overtaken are dropped. */
+    public <T> void study(Function<Book, T> use, Consumer<Answer<T>> answer) {
+        long number = newestStudy.incrementAndGet();
+        lanes.study().execute(() -> {
+            if (number != newestStudy.get()) {
+                return;
+            }
+            Answer<T> result = reading("study", use);
+            lanes.answers().execute(() -> {
+                if (number == newestStudy.get()) {
+                    answer.accept(result);
+                }
+            });
+        });
+    }
+
+    private <T> Answer<T> reading(String where, Function<Book, T> use) {
+        try {
+            return new Answer.Got<>(store.read(reading -> use.apply(new Book(reading))));
+        } catch (StoreProblem e) {
+            return new Answer.Refused<>(e.why());
+        } catch (DataFolder.Unavailable e) {
+            return new Answer.Refused<>(e.why());
+        } catch (RuntimeException e) {
+            return new Answer.Failed<>(failures.keep(where, e));
+        }
+    }
+
+    /** Reads the room anew where the day has changed; the kiosk asks every so often. */
+    public void turnTheDay() {
+        if (today().equals(room.day())) {
+            return;
+        }
+        lanes.record().execute(() -> {
+            try {
+                publish(store.room(today()));
+            } catch (RuntimeException e) {
+                failures.keep("day", e);
+            }
+        });
+    }
+
+    private void publish(Room next) {
+        room = next;
+        lanes.answers().execute(() -> listeners.forEach(listener -> listener.accept(next)));
+    }
+
+    /** Ends the lanes, shuts the record in good order and gives the folder free. */
+    @Override
+    public void close() {
+        lanes.close();
+        store.close();
+        folder.close();
+    }
+
+    /** The birdroom cannot be opened, and why. */
+    public static final class Unopened extends RuntimeException {
+
+        private static final long serialVersionUID = 1;
+
+        private final transient Message why;
+
+        Unopened(Message why) {
+            super(why.key());
+            this.why = why;
+        }
+
+        public Message why() {
+            return why;
+        }
+    }
+}

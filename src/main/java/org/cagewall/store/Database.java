@@ -1,0 +1,173 @@
+package org.cagewall.store;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.SQLException;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+import org.cagewall.text.Message;
+import org.flywaydb.core.Flyway;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.Jdbi;
+import org.jdbi.v3.core.JdbiException;
+
+/**
+ * Makes, opens and shuts the Derby database. A new one is made and given its schema beside its final place and then
+ * renamed, so that a first start that is killed leaves nothing that cannot be opened. Bound to no thread.
+ */
+final class Database {
+
+    /** The schema this program writes. An older one is brought up to it; a newer one is left alone. */
+    static final int SCHEMA = 1;
+
+    private static final String UNFINISHED = ".new";
+
+    private Database() {}
+
+    /** Where Derby writes of its own troubles; must be said before its driver is loaded. */
+    static void keepDerbyLogIn(Path file) {
+        System.setProperty("derby.stream.error.file", file.toString());
+    }
+
+    static boolean exists(Path place) {
+        return Files.exists(place.resolve("service.properties"));
+    }
+
+    /** Makes a database with the current schema and an empty head. */
+    static void create(Path place, String code, String zone) {
+        Path unfinished = place.resolveSibling(place.getFileName() + UNFINISHED);
+        try {
+            deleteAll(unfinished);
+            Files.createDirectories(place.toAbsolutePath().getParent());
+            String url = url(unfinished);
+            migrate(url + ";create=true", url);
+            fill(url, code, zone);
+            shutDown(url);
+            Files.move(unfinished, place);
+        } catch (IOException | JdbiException | SQLException e) {
+            throw problem(place, e);
+        }
+    }
+
+    private static void fill(String url, String code, String zone) {
+        jdbi(url).useHandle(handle -> insertHead(handle, code, zone));
+    }
+
+    static void insertHead(Handle handle, String code, String zone) {
+        handle.execute(
+                "INSERT INTO head (id, number, digest, code, zone) VALUES (1, 0, ?, ?, ?)", Chain.START, code, zone);
+    }
+
+    /** Opens a database that is there, bringing its schema up to date first if it is an old one. */
+    static Jdbi open(Path place) {
+        refuseUnsafeDurability();
+        String url = url(place);
+        try {
+            int schema = schemaOf(url, place);
+            if (schema > SCHEMA) {
+                throw new StoreProblem(Message.of("store.newer"));
+            }
+            if (schema < SCHEMA) {
+                migrate(url, url);
+            }
+            return jdbi(url);
+        } catch (SQLException e) {
+            throw problem(place, e);
+        }
+    }
+
+    static Jdbi jdbi(String url) {
+        Jdbi jdbi = Jdbi.create(url);
+        JavaTime.install(jdbi);
+        return jdbi;
+    }
+
+    static void migrate(String creating, String url) throws SQLException {
+        try (Connection first = DriverManager.getConnection(creating)) {
+            first.getMetaData();
+        }
+        Flyway.configure()
+                .dataSource(new PlainSource(url))
+                .locations("classpath:org/cagewall/store/schema")
+                .table("schema_history")
+                .load()
+                .migrate();
+    }
+
+    private static int schemaOf(String url, Path place) throws SQLException {
+        try (Connection connection = DriverManager.getConnection(url);
+                var statement = connection.createStatement();
+                var rows = statement.executeQuery(
+                        "SELECT MAX(CAST(\"version\" AS INTEGER)) FROM \"schema_history\" WHERE \"success\" = TRUE")) {
+            if (connection.isReadOnly()) {
+                throw new StoreProblem(Message.of(
+                        "store.read-only", place.toAbsolutePath().getParent().toString()));
+            }
+            rows.next();
+            return rows.getInt(1);
+        }
+    }
+
+    static void shutDown(String url) {
+        try {
+            DriverManager.getConnection(url + ";shutdown=true").close();
+        } catch (SQLException e) {
+            boolean done = "08006".equals(e.getSQLState());
+            if (!done) {
+                throw new StoreProblem(Message.of("store.shut"), e);
+            }
+        }
+    }
+
+    static String url(Path place) {
+        return "jdbc:derby:" + place.toAbsolutePath();
+    }
+
+    static StoreProblem problem(Path place, Throwable cause) {
+        Path folder = place.toAbsolutePath().getParent();
+        if (chainHolds(cause, "XSDB6")) {
+            return new StoreProblem(Message.of("store.open-elsewhere", folder.toString()), cause);
+        }
+        if (!Files.isWritable(folder)) {
+            return new StoreProblem(Message.of("store.read-only", folder.toString()), cause);
+        }
+        return new StoreProblem(Message.of("store.cannot-open", folder.toString()), cause);
+    }
+
+    private static boolean chainHolds(Throwable cause, String state) {
+        for (Throwable each = cause; each != null; each = each.getCause()) {
+            for (SQLException next = each instanceof SQLException sql ? sql : null;
+                    next != null;
+                    next = next.getNextException()) {
+                if (state.equals(next.getSQLState())) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    /** With that setting a power cut may cost the whole record. */
+    private static void refuseUnsafeDurability() {
+        if (System.getProperty("derby.system.durability") != null) {
+            throw new StoreProblem(Message.of("store.unsafe"));
+        }
+    }
+
+    private static void deleteAll(Path folder) throws IOException {
+        if (!Files.exists(folder)) {
+            return;
+        }
+        List<Path> all;
+        try (Stream<Path> walk = Files.walk(folder)) {
+            all = walk.sorted(Comparator.reverseOrder()).toList();
+        }
+        for (Path each : all) {
+            Files.delete(each);
+        }
+    }
+}

@@ -1,0 +1,219 @@
+package org.cagewall.store;
+
+import java.lang.reflect.Constructor;
+import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.RecordComponent;
+import java.lang.reflect.Type;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.cagewall.deed.Fact;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.mapper.ColumnMapper;
+import org.jdbi.v3.core.mapper.RowMapper;
+import org.jdbi.v3.core.statement.StatementContext;
+import org.jdbi.v3.core.statement.Update;
+
+/**
+ * The one writer and the one reader of live facts: a fact's table has the name of its record and its components as
+ * columns, next to {@code entry}, {@code n} and {@code day}. Holds no state but what it knows of the records; any thread.
+ */
+final class FactTables {
+
+    /** All kinds, those that others lean on first. */
+    static final List<Class<? extends Fact>> KINDS = List.of(
+            Fact.Setting.class,
+            Fact.Wall.class,
+            Fact.Person.class,
+            Fact.Duty.class,
+            Fact.Climate.class,
+            Fact.Cage.class,
+            Fact.Placement.class,
+            Fact.Purpose.class,
+            Fact.Retirement.class,
+            Fact.Joint.class,
+            Fact.Feed.class,
+            Fact.Routine.class,
+            Fact.Cleaning.class,
+            Fact.Headcount.class,
+            Fact.Flock.class,
+            Fact.Box.class,
+            Fact.Card.class,
+            Fact.Visit.class,
+            Fact.Bird.class,
+            Fact.Ring.class,
+            Fact.Naming.class,
+            Fact.Sexing.class,
+            Fact.Parentage.class,
+            Fact.Trait.class,
+            Fact.Move.class,
+            Fact.Finding.class,
+            Fact.Treatment.class,
+            Fact.Outing.class,
+            Fact.Loose.class,
+            Fact.Departure.class,
+            Fact.Plan.class,
+            Fact.Pairing.class,
+            Fact.Round.class,
+            Fact.RoundEnd.class,
+            Fact.Egg.class,
+            Fact.Outcome.class,
+            Fact.Absence.class,
+            Fact.AbsencePlan.class,
+            Fact.LeaveAlone.class,
+            Fact.AbsenceEnd.class,
+            Fact.Seen.class,
+            Fact.RingStock.class,
+            Fact.RingSpoilt.class);
+
+    private static final Map<Class<? extends Fact>, Table<?>> TABLES = tables();
+
+    private FactTables() {}
+
+    static void insert(Handle handle, long entry, LocalDate day, List<Fact> facts) {
+        for (int n = 0; n < facts.size(); n++) {
+            Fact fact = facts.get(n);
+            TABLES.get(fact.getClass()).insert(handle, entry, n, day, fact);
+        }
+    }
+
+    /** The rows for which the condition holds, in the order of their days, then of their entries. */
+    static <F extends Fact> List<Row<F>> select(Handle handle, Class<F> kind, String where, Object... args) {
+        Table<F> table = table(kind);
+        return handle.select(table.select + " WHERE " + where + " ORDER BY day, entry, n", args)
+                .map(table)
+                .list();
+    }
+
+    static <F extends Fact> List<Row<F>> all(Handle handle, Class<F> kind) {
+        return select(handle, kind, "1 = 1");
+    }
+
+    /** The newest row for which the condition holds. */
+    static <F extends Fact> List<Row<F>> newest(Handle handle, Class<F> kind, String where, Object... args) {
+        Table<F> table = table(kind);
+        String newestFirst = " ORDER BY day DESC, entry DESC, n DESC FETCH FIRST 1 ROWS ONLY";
+        return handle.select(table.select + " WHERE " + where + newestFirst, args)
+                .map(table)
+                .list();
+    }
+
+    /** Takes away all rows of an entry and hands them back. */
+    static List<Row<? extends Fact>> delete(Handle handle, long entry) {
+        List<Row<? extends Fact>> gone = new ArrayList<>();
+        for (int i = KINDS.size() - 1; i >= 0; i--) {
+            Class<? extends Fact> kind = KINDS.get(i);
+            List<? extends Row<? extends Fact>> rows = select(handle, kind, "entry = ?", entry);
+            if (!rows.isEmpty()) {
+                gone.addAll(rows);
+                handle.execute("DELETE FROM " + tableName(kind) + " WHERE entry = ?", entry);
+            }
+        }
+        return gone;
+    }
+
+    static String tableName(Class<? extends Fact> kind) {
+        return snake(kind.getSimpleName());
+    }
+
+    static List<String> columns(Class<? extends Fact> kind) {
+        return Arrays.stream(kind.getRecordComponents())
+                .map(component -> snake(component.getName()))
+                .toList();
+    }
+
+    /** The columns that hold the number of the entry which added what the fact is about. */
+    static Stream<String> leaningColumns(Class<? extends Fact> kind) {
+        if (kind == Fact.Seen.class) {
+            return Stream.empty();
+        }
+        return Arrays.stream(kind.getRecordComponents())
+                .filter(component -> component.getType() == long.class
+                        || component.getGenericType().getTypeName().equals("java.util.Optional<java.lang.Long>"))
+                .map(component -> snake(component.getName()));
+    }
+
+    @SuppressWarnings("unchecked") // the map holds under each kind the table of that kind
+    private static <F extends Fact> Table<F> table(Class<F> kind) {
+        return (Table<F>) TABLES.get(kind);
+    }
+
+    private static Map<Class<? extends Fact>, Table<?>> tables() {
+        Map<Class<? extends Fact>, Table<?>> tables = new LinkedHashMap<>();
+        KINDS.forEach(kind -> tables.put(kind, new Table<>(kind)));
+        return tables;
+    }
+
+    private static String snake(String camel) {
+        return camel.replaceAll("(?<!^)([A-Z])", "_$1").toLowerCase(Locale.ROOT);
+    }
+
+    /** One kind's table. */
+    private static final class Table<F extends Fact> implements RowMapper<Row<F>> {
+
+        private final RecordComponent[] components;
+        private final Constructor<F> constructor;
+        private final String insert;
+        private final String select;
+
+        Table(Class<F> kind) {
+            components = kind.getRecordComponents();
+            Class<?>[] types =
+                    Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new);
+            try {
+                constructor = kind.getDeclaredConstructor(types);
+            } catch (NoSuchMethodException e) {
+                throw new IllegalStateException("a record has its constructor", e);
+            }
+            List<String> all = new ArrayList<>(List.of("entry", "n", "day"));
+            all.addAll(columns(kind));
+            insert = "INSERT INTO " + tableName(kind) + " (" + String.join(", ", all) + ") VALUES ("
+                    + all.stream().map(column -> "?").collect(Collectors.joining(", ")) + ")";
+            select = "SELECT " + String.join(", ", all) + " FROM " + tableName(kind);
+        }
+
+        void insert(Handle handle, long entry, int n, LocalDate day, Fact fact) {
+            try (Update update = handle.createUpdate(insert)) {
+                update.bind(0, entry).bind(1, n).bind(2, day);
+                for (int i = 0; i < components.length; i++) {
+                    update.bindByType(3 + i, value(fact, components[i]), components[i].getGenericType());
+                }
+                update.execute();
+            }
+        }
+
+        @Override
+        public Row<F> map(ResultSet rows, StatementContext context) throws SQLException {
+            Object[] values = new Object[components.length];
+            for (int i = 0; i < components.length; i++) {
+                values[i] = mapper(context, components[i].getGenericType()).map(rows, 4 + i, context);
+            }
+            try {
+                return new Row<>(rows.getLong(1), rows.getDate(3).toLocalDate(), constructor.newInstance(values));
+            } catch (ReflectiveOperationException e) {
+                throw new IllegalStateException("a row of " + constructor.getDeclaringClass() + " does not fit", e);
+            }
+        }
+
+        private static ColumnMapper<?> mapper(StatementContext context, Type type) {
+            return context.findColumnMapperFor(type)
+                    .orElseThrow(() -> new IllegalStateException("no column is read as " + type));
+        }
+
+        private static Object value(Fact fact, RecordComponent component) {
+            try {
+                return component.getAccessor().invoke(fact);
+            } catch (IllegalAccessException | InvocationTargetException e) {
+                throw new IllegalStateException(component.toString(), e);
+            }
+        }
+    }
+}

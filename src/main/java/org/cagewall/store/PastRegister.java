@@ -1,0 +1,94 @@
+package org.cagewall.store;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import org.cagewall.deed.Register;
+import org.cagewall.room.Bird;
+import org.jdbi.v3.core.Handle;
+
+/** Answers what rules ask about the past. Bound to the handle's thread. */
+final class PastRegister implements Register {
+
+    private final Handle handle;
+    private final RoomReader reader;
+
+    PastRegister(Handle handle) {
+        this.handle = handle;
+        this.reader = new RoomReader(handle);
+    }
+
+    @Override
+    public Optional<Bird> bird(String name) {
+        String folded = name.toUpperCase(Locale.ROOT);
+        Set<Long> candidates = new LinkedHashSet<>(handle.select(
+                        "SELECT entry FROM bird WHERE UPPER(ring) = ?"
+                                + " UNION SELECT bird FROM ring WHERE UPPER(ring) = ?"
+                                + " UNION SELECT bird FROM naming WHERE UPPER(name) = ?",
+                        folded,
+                        folded,
+                        folded)
+                .mapTo(Long.class)
+                .list());
+        List<Bird> known = candidates.stream()
+                .flatMap(id -> reader.bird(id).stream())
+                .filter(bird -> bird.answersTo(name))
+                .toList();
+        return known.stream().filter(Bird::isPresent).findFirst().or(() -> known.stream()
+                .findFirst());
+    }
+
+    @Override
+    public Optional<Recorded> entry(long number) {
+        return handle.select(
+                        "SELECT e.person, e.deed, s.entry FROM entry e LEFT JOIN strike s ON s.struck = e.number"
+                                + " WHERE e.number = ?",
+                        number)
+                .map((rows, context) -> new Recorded(
+                        number,
+                        rows.getString(1),
+                        rows.getString(2),
+                        Optional.ofNullable(rows.getObject(3)).map(Long.class::cast),
+                        leaning(number)))
+                .findOne();
+    }
+
+    @Override
+    public int highestCageNumber() {
+        return highest("SELECT MAX(number) FROM cage");
+    }
+
+    @Override
+    public int highestPairLabel() {
+        return handle.select("SELECT label FROM pairing").mapTo(String.class).stream()
+                .filter(label -> label.matches("\\d{1,6}"))
+                .mapToInt(Integer::parseInt)
+                .max()
+                .orElse(0);
+    }
+
+    @Override
+    public int highestRevision(long cage) {
+        return highest("SELECT MAX(revision) FROM card WHERE cage = ?", cage);
+    }
+
+    private int highest(String query, Object... args) {
+        return handle.select(query, args).map((rows, context) -> rows.getInt(1)).one();
+    }
+
+    /** The first entry after this one whose facts lean on what this one added. */
+    private Optional<Long> leaning(long number) {
+        return FactTables.KINDS.stream()
+                .flatMap(kind -> FactTables.leaningColumns(kind)
+                        .map(column -> "SELECT MIN(entry) FROM " + FactTables.tableName(kind) + " WHERE " + column
+                                + " = ? AND entry > ?"))
+                .mapToLong(query -> handle.select(query, number, number)
+                        .map((rows, context) -> rows.getLong(1))
+                        .one())
+                .filter(entry -> entry > 0)
+                .boxed()
+                .min(Long::compare);
+    }
+}

@@ -1,0 +1,688 @@
+package org.cagewall.store;
+
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.MonthDay;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.cagewall.deed.Fact;
+import org.cagewall.deed.Subject;
+import org.cagewall.room.Absence;
+import org.cagewall.room.Answer;
+import org.cagewall.room.Bird;
+import org.cagewall.room.Box;
+import org.cagewall.room.BoxStep;
+import org.cagewall.room.Cage;
+import org.cagewall.room.CardFace;
+import org.cagewall.room.Departure;
+import org.cagewall.room.Egg;
+import org.cagewall.room.FeedLine;
+import org.cagewall.room.Headcount;
+import org.cagewall.room.Look;
+import org.cagewall.room.Outing;
+import org.cagewall.room.Pair;
+import org.cagewall.room.PairPlan;
+import org.cagewall.room.Permission;
+import org.cagewall.room.Person;
+import org.cagewall.room.Place;
+import org.cagewall.room.PrintedCard;
+import org.cagewall.room.Quiet;
+import org.cagewall.room.RingStock;
+import org.cagewall.room.Room;
+import org.cagewall.room.Round;
+import org.cagewall.room.Routine;
+import org.cagewall.room.Settings;
+import org.cagewall.room.Sex;
+import org.cagewall.room.Stay;
+import org.cagewall.room.TaskOutcome;
+import org.cagewall.room.Visit;
+import org.cagewall.room.Wall;
+import org.jdbi.v3.core.Handle;
+
+/**
+ * Reads the room from the live facts: all of it at the start, and after each deed only what the deed touched, with the
+ * same queries. Bound to the handle's thread.
+ */
+final class RoomReader {
+
+    private static final String OF_PRESENT_BIRDS =
+            "bird IN (SELECT b.entry FROM bird b WHERE NOT EXISTS (SELECT 1 FROM departure d WHERE d.bird = b.entry))";
+
+    private final Handle handle;
+
+    RoomReader(Handle handle) {
+        this.handle = handle;
+    }
+
+    /** The head of the record: its last number and digest, and what tells this birdroom from others. */
+    record Head(long number, String digest, String code, String zone) {}
+
+    Head head() {
+        return handle.select("SELECT number, digest, code, zone FROM head WHERE id = 1")
+                .map((rows, context) ->
+                        new Head(rows.getLong(1), rows.getString(2), rows.getString(3), rows.getString(4)))
+                .one();
+    }
+
+    /** The room as it stands, read anew. */
+    Room read(LocalDate today) {
+        Parts parts = new Parts(head(), today);
+        parts.readRoom();
+        parts.cages = byId(readCages(Scope.ALL), Cage::id);
+        parts.birds = byId(readBirds(Scope.ALL), Bird::id);
+        parts.readPairs(candidatePairs(today));
+        parts.settle();
+        parts.readSince();
+        parts.readUnread();
+        parts.readPlans();
+        return parts.room();
+    }
+
+    /** The room after a deed that touched these parts of it. */
+    Room refresh(Room before, Set<Subject> touched, long head) {
+        Parts parts = new Parts(before, head);
+        if (touched.contains(Subject.ROOM)) {
+            parts.readRoom();
+        }
+        boolean cages = false;
+        boolean pairs = false;
+        Set<Long> pairIds = new HashSet<>();
+        for (Subject subject : touched) {
+            switch (subject.kind()) {
+                case CAGE -> {
+                    cages = true;
+                    replace(parts.cages, subject.id(), readCages(Scope.of(subject.id())), Cage::id);
+                    parts.readVisits(subject.id());
+                }
+                case BIRD -> {
+                    replace(parts.birds, subject.id(), readBirds(Scope.of(subject.id())), Bird::id);
+                    pairIds.addAll(pairsOf(subject.id()));
+                }
+                case PAIR -> {
+                    pairs = true;
+                    pairIds.add(subject.id());
+                }
+                case ROOM -> {
+                    cages = true;
+                    pairs = true;
+                }
+            }
+        }
+        if (!pairIds.isEmpty()) {
+            parts.readPairs(pairIds);
+        }
+        parts.settle();
+        if (!parts.since.equals(before.since())) {
+            parts.readSince();
+        }
+        if (cages) {
+            parts.readUnread();
+        }
+        if (pairs) {
+            parts.readPlans();
+        }
+        return parts.room();
+    }
+
+    /** A bird by its number, present or gone. */
+    Optional<Bird> bird(long id) {
+        return readBirds(Scope.of(id)).stream().findFirst();
+    }
+
+    /** Every subject of the room, or a single one. */
+    private record Scope(Optional<Long> id) {
+
+        static final Scope ALL = new Scope(Optional.empty());
+
+        static Scope of(long id) {
+            return new Scope(Optional.of(id));
+        }
+    }
+
+    // ------------------------------------------------------------------ cages
+
+    private <F extends Fact.OfCage> Map<Long, List<Row<F>>> ofCages(Class<F> kind, Scope scope) {
+        List<Row<F>> rows = scope.id()
+                .map(id -> FactTables.select(handle, kind, "cage = ?", id))
+                .orElseGet(() -> FactTables.all(handle, kind));
+        return rows.stream().collect(Collectors.groupingBy(row -> row.fact().cage()));
+    }
+
+    private List<Cage> readCages(Scope scope) {
+        List<Row<Fact.Cage>> added = scope.id()
+                .map(id -> FactTables.select(handle, Fact.Cage.class, "entry = ?", id))
+                .orElseGet(() -> FactTables.all(handle, Fact.Cage.class));
+        if (added.isEmpty()) {
+            return List.of();
+        }
+        Map<Long, List<Row<Fact.Placement>>> placements = ofCages(Fact.Placement.class, scope);
+        Map<Long, List<Row<Fact.Purpose>>> purposes = ofCages(Fact.Purpose.class, scope);
+        Map<Long, List<Row<Fact.Retirement>>> retirements = ofCages(Fact.Retirement.class, scope);
+        Map<Long, List<Row<Fact.Joint>>> joints = ofCages(Fact.Joint.class, scope);
+        Map<Long, List<Row<Fact.Routine>>> routines = ofCages(Fact.Routine.class, scope);
+        Map<Long, List<Row<Fact.Feed>>> feeds = ofCages(Fact.Feed.class, scope);
+        Map<Long, List<Row<Fact.Flock>>> flocks = ofCages(Fact.Flock.class, scope);
+        Map<Long, List<Row<Fact.Box>>> boxes = ofCages(Fact.Box.class, scope);
+        return added.stream()
+                .map(row -> {
+                    long id = row.entry();
+                    Optional<Row<Fact.Purpose>> purpose = last(purposes, id);
+                    return new Cage(
+                            id,
+                            row.fact().number(),
+                            row.fact().name(),
+                            last(placements, id).map(Row::fact).map(at -> new Place(at.wall(), at.line(), at.slot())),
+                            purpose.orElseThrow().fact().purpose(),
+                            purpose.flatMap(it -> it.fact().keeps()),
+                            last(retirements, id).map(Row::day),
+                            last(joints, id)
+                                    .filter(joint -> joint.fact().together())
+                                    .map(joint -> joint.fact().partner()),
+                            routine(rows(routines, id), rows(feeds, id)),
+                            rows(flocks, id).stream()
+                                    .mapToInt(flock -> flock.fact().change())
+                                    .sum(),
+                            box(rows(boxes, id)),
+                            newest(Fact.Cleaning.class, id).map(Row::day),
+                            newest(Fact.Headcount.class, id)
+                                    .map(count -> new Headcount(count.fact().birds(), count.day())),
+                            newest(Fact.Card.class, id)
+                                    .map(card -> new PrintedCard(
+                                            CardFace.parse(card.fact().face()),
+                                            card.fact().revision(),
+                                            card.day())),
+                            newest(Fact.Visit.class, id).map(RoomReader::visit));
+                })
+                .toList();
+    }
+
+    private <F extends Fact.OfCage> Optional<Row<F>> newest(Class<F> kind, long cage) {
+        return FactTables.newest(handle, kind, "cage = ?", cage).stream().findFirst();
+    }
+
+    private static Routine routine(List<Row<Fact.Routine>> routines, List<Row<Fact.Feed>> feeds) {
+        if (routines.isEmpty()) {
+            return Routine.NONE;
+        }
+        long entry = routines.get(routines.size() - 1).entry();
+        Set<Permission> allowed = routines.stream()
+                .filter(row -> row.entry() == entry)
+                .flatMap(row -> row.fact().permission().stream())
+                .collect(Collectors.toSet());
+        List<FeedLine> lines = feeds.stream()
+                .filter(row -> row.entry() == entry)
+                .map(Row::fact)
+                .sorted(Comparator.comparing(Fact.Feed::line))
+                .map(feed -> new FeedLine(feed.what(), feed.amount(), feed.part()))
+                .toList();
+        return new Routine(lines, allowed);
+    }
+
+    private static Box box(List<Row<Fact.Box>> rows) {
+        Map<BoxStep, LocalDate> last = new HashMap<>();
+        Optional<BoxStep> hanging = Optional.empty();
+        for (Row<Fact.Box> row : rows) {
+            BoxStep step = row.fact().step();
+            last.put(step, row.day());
+            hanging = switch (step) {
+                case ON, TURNED -> Optional.of(step);
+                case OFF -> Optional.empty();
+                case CLEANED -> hanging;
+            };
+        }
+        return new Box(
+                Optional.ofNullable(last.get(BoxStep.ON)),
+                Optional.ofNullable(last.get(BoxStep.TURNED)),
+                Optional.ofNullable(last.get(BoxStep.OFF)),
+                Optional.ofNullable(last.get(BoxStep.CLEANED)),
+                hanging);
+    }
+
+    private static Visit visit(Row<Fact.Visit> row) {
+        Fact.Visit fact = row.fact();
+        return new Visit(
+                row.entry(),
+                fact.cage(),
+                fact.person(),
+                fact.answer(),
+                fact.how(),
+                fact.part(),
+                fact.signs().map(signs -> Arrays.asList(signs.split("\n"))).orElse(List.of()),
+                row.day(),
+                fact.clock(),
+                fact.note());
+    }
+
+    // ------------------------------------------------------------------ birds
+
+    private <F extends Fact.OfBird> Map<Long, List<Row<F>>> ofBirds(Class<F> kind, Scope scope) {
+        List<Row<F>> rows = scope.id()
+                .map(id -> FactTables.select(handle, kind, "bird = ?", id))
+                .orElseGet(() -> FactTables.select(handle, kind, OF_PRESENT_BIRDS));
+        return rows.stream().collect(Collectors.groupingBy(row -> row.fact().bird()));
+    }
+
+    private List<Bird> readBirds(Scope scope) {
+        List<Row<Fact.Bird>> added = scope.id()
+                .map(id -> FactTables.select(handle, Fact.Bird.class, "entry = ?", id))
+                .orElseGet(() -> FactTables.select(
+                        handle, Fact.Bird.class, "NOT EXISTS (SELECT 1 FROM departure d WHERE d.bird = bird.entry)"));
+        if (added.isEmpty()) {
+            return List.of();
+        }
+        Map<Long, List<Row<Fact.Ring>>> rings = ofBirds(Fact.Ring.class, scope);
+        Map<Long, List<Row<Fact.Naming>>> namings = ofBirds(Fact.Naming.class, scope);
+        Map<Long, List<Row<Fact.Sexing>>> sexings = ofBirds(Fact.Sexing.class, scope);
+        Map<Long, List<Row<Fact.Parentage>>> parents = ofBirds(Fact.Parentage.class, scope);
+        Map<Long, List<Row<Fact.Move>>> moves = ofBirds(Fact.Move.class, scope);
+        Map<Long, List<Row<Fact.Trait>>> traits = ofBirds(Fact.Trait.class, scope);
+        Map<Long, List<Row<Fact.Finding>>> findings = ofBirds(Fact.Finding.class, scope);
+        Map<Long, List<Row<Fact.Treatment>>> treatments = ofBirds(Fact.Treatment.class, scope);
+        Map<Long, List<Row<Fact.Outing>>> outings = ofBirds(Fact.Outing.class, scope);
+        Map<Long, List<Row<Fact.Loose>>> escapes = ofBirds(Fact.Loose.class, scope);
+        Map<Long, List<Row<Fact.Departure>>> departures = ofBirds(Fact.Departure.class, scope);
+        return added.stream()
+                .map(row -> {
+                    long id = row.entry();
+                    Fact.Bird bird = row.fact();
+                    return new Bird(
+                            id,
+                            last(rings, id).map(it -> it.fact().ring()).orElse(bird.ring()),
+                            last(namings, id).map(it -> it.fact().name()),
+                            last(sexings, id).map(it -> it.fact().sex()).orElse(Sex.UNKNOWN),
+                            bird.species(),
+                            bird.hatched(),
+                            bird.colour(),
+                            lastOf(rows(parents, id), Fact.Parentage::father),
+                            lastOf(rows(parents, id), Fact.Parentage::mother),
+                            bird.origin(),
+                            stays(row, rows(moves, id)),
+                            rows(traits, id).stream()
+                                    .map(it -> it.fact().trait())
+                                    .distinct()
+                                    .toList(),
+                            last(findings, id)
+                                    .map(it -> new Look(
+                                            it.fact().condition(), it.fact().weight(), it.day())),
+                            last(treatments, id).map(Row::day),
+                            last(outings, id)
+                                    .flatMap(it -> it.fact().whither().map(where -> new Outing(where, it.day()))),
+                            last(escapes, id).filter(it -> it.fact().loose()).isPresent(),
+                            last(departures, id)
+                                    .map(it -> new Departure(
+                                            it.fact().way(),
+                                            it.day(),
+                                            it.fact().place(),
+                                            it.fact().likely())));
+                })
+                .toList();
+    }
+
+    /** A bird's first cage comes before every move of it. */
+    private static List<Stay> stays(Row<Fact.Bird> added, List<Row<Fact.Move>> moves) {
+        List<Stay> stays = new ArrayList<>();
+        added.fact().home().ifPresent(cage -> stays.add(new Stay(cage, LocalDate.MIN, added.entry())));
+        moves.forEach(move -> stays.add(new Stay(move.fact().cage(), move.day(), move.entry())));
+        return stays;
+    }
+
+    private static Optional<Long> lastOf(
+            List<Row<Fact.Parentage>> rows, java.util.function.Function<Fact.Parentage, Optional<Long>> parent) {
+        return rows.stream().flatMap(row -> parent.apply(row.fact()).stream()).reduce((earlier, later) -> later);
+    }
+
+    // ------------------------------------------------------------------ pairs
+
+    /** All pairs that may have to be held: those with a bird that is present or has not been gone for long. */
+    private Set<Long> candidatePairs(LocalDate today) {
+        LocalDate bound = today.minusDays(Room.PAIR_HELD_DAYS);
+        return new HashSet<>(handle.select(
+                        "SELECT p.entry FROM pairing p WHERE"
+                                + " NOT EXISTS (SELECT 1 FROM departure d WHERE d.bird = p.cock AND d.day < ?)"
+                                + " OR NOT EXISTS (SELECT 1 FROM departure d WHERE d.bird = p.hen AND d.day < ?)",
+                        bound,
+                        bound)
+                .mapTo(Long.class)
+                .list());
+    }
+
+    private List<Long> pairsOf(long bird) {
+        return handle.select("SELECT entry FROM pairing WHERE cock = ? OR hen = ?", bird, bird)
+                .mapTo(Long.class)
+                .list();
+    }
+
+    private Optional<Pair> readPair(long id) {
+        return FactTables.select(handle, Fact.Pairing.class, "entry = ?", id).stream()
+                .findFirst()
+                .map(row -> new Pair(
+                        id,
+                        row.fact().label(),
+                        row.fact().cage(),
+                        row.fact().cock(),
+                        row.fact().hen(),
+                        row.day(),
+                        readRounds(id)));
+    }
+
+    private List<Round> readRounds(long pair) {
+        List<Row<Fact.Round>> begun = FactTables.select(handle, Fact.Round.class, "pair = ?", pair);
+        if (begun.isEmpty()) {
+            return List.of();
+        }
+        Map<Long, LocalDate> ended = FactTables.select(handle, Fact.RoundEnd.class, "pair = ?", pair).stream()
+                .collect(Collectors.toMap(row -> row.fact().round(), Row::day, (earlier, later) -> later));
+        Map<Long, List<Row<Fact.Egg>>> eggs = FactTables.select(handle, Fact.Egg.class, "pair = ?", pair).stream()
+                .collect(Collectors.groupingBy(row -> row.fact().round()));
+        return begun.stream()
+                .sorted(Comparator.comparing(row -> row.fact().number()))
+                .map(row -> new Round(
+                        row.entry(),
+                        row.fact().number(),
+                        row.day(),
+                        Optional.ofNullable(ended.get(row.entry())),
+                        rows(eggs, row.entry()).stream()
+                                .map(egg -> new Egg(
+                                        egg.fact().mark(),
+                                        egg.day(),
+                                        egg.fact().about(),
+                                        egg.fact().place(),
+                                        egg.fact().cage(),
+                                        egg.entry()))
+                                .sorted(Comparator.comparing(
+                                                (Egg egg) -> egg.mark().length())
+                                        .thenComparing(Egg::mark))
+                                .toList()))
+                .toList();
+    }
+
+    // ------------------------------------------------------------------ shared
+
+    private static <F extends Fact> List<Row<F>> rows(Map<Long, List<Row<F>>> grouped, long id) {
+        return grouped.getOrDefault(id, List.of());
+    }
+
+    private static <F extends Fact> Optional<Row<F>> last(Map<Long, List<Row<F>>> grouped, long id) {
+        List<Row<F>> rows = rows(grouped, id);
+        return rows.isEmpty() ? Optional.empty() : Optional.of(rows.get(rows.size() - 1));
+    }
+
+    private static <T> TreeMap<Long, T> byId(List<T> all, java.util.function.ToLongFunction<T> id) {
+        TreeMap<Long, T> map = new TreeMap<>();
+        all.forEach(each -> map.put(id.applyAsLong(each), each));
+        return map;
+    }
+
+    private static <T> void replace(Map<Long, T> map, long id, List<T> read, java.util.function.ToLongFunction<T> key) {
+        map.remove(id);
+        read.forEach(each -> map.put(key.applyAsLong(each), each));
+    }
+
+    /** A room in the making. */
+    private final class Parts {
+
+        private final long head;
+        private final String code;
+        private final LocalDate today;
+        private LocalDate since;
+        private Settings settings;
+        private List<Wall> walls = List.of();
+        private Map<Long, Cage> cages = new TreeMap<>();
+        private Map<Long, Bird> birds = new TreeMap<>();
+        private Map<Long, Pair> pairs = new TreeMap<>();
+        private List<PairPlan> plans = List.of();
+        private List<Person> people = List.of();
+        private List<Absence> absences = List.of();
+        private List<Visit> visits = List.of();
+        private List<Visit> unread = List.of();
+        private List<TaskOutcome> outcomes = List.of();
+        private List<RingStock> rings = List.of();
+        private List<String> spoilt = List.of();
+
+        Parts(Head head, LocalDate today) {
+            this.head = head.number();
+            this.code = head.code();
+            this.today = today;
+            this.since = today.minusDays(1);
+            this.settings = Settings.initial(ZoneId.of(head.zone()));
+        }
+
+        Parts(Room before, long head) {
+            this.head = head;
+            code = before.code();
+            today = before.day();
+            since = before.since();
+            settings = before.settings();
+            walls = before.walls();
+            cages = byId(before.cages(), Cage::id);
+            birds = byId(before.birds(), Bird::id);
+            pairs = byId(before.pairs(), Pair::id);
+            plans = before.plans();
+            people = before.people();
+            absences = before.absences();
+            visits = before.visits();
+            unread = before.unread();
+            outcomes = before.outcomes();
+            rings = before.rings();
+            spoilt = before.ringsSpoilt();
+        }
+
+        void readRoom() {
+            settings = readSettings();
+            walls = FactTables.all(handle, Fact.Wall.class).stream()
+                    .map(row -> new Wall(
+                            row.entry(),
+                            row.fact().name(),
+                            row.fact().height(),
+                            row.fact().width()))
+                    .sorted(Comparator.comparing(Wall::id))
+                    .toList();
+            people = readPeople();
+            absences = readAbsences();
+            since = absences.stream()
+                    .filter(absence -> absence.runsOn(today))
+                    .map(Absence::from)
+                    .filter(from -> from.isBefore(today.minusDays(1)))
+                    .findFirst()
+                    .orElse(today.minusDays(1));
+            outcomes = FactTables.select(handle, Fact.Outcome.class, "day >= ?", since).stream()
+                    .map(row -> new TaskOutcome(
+                            row.entry(),
+                            row.fact().task(),
+                            row.fact().done(),
+                            row.fact().why(),
+                            row.fact().person(),
+                            row.day(),
+                            row.fact().clock()))
+                    .toList();
+            rings = FactTables.all(handle, Fact.RingStock.class).stream()
+                    .map(Row::fact)
+                    .map(stock -> new RingStock(stock.season(), stock.size(), stock.lowest(), stock.highest()))
+                    .toList();
+            spoilt = FactTables.all(handle, Fact.RingSpoilt.class).stream()
+                    .map(row -> row.fact().ring())
+                    .toList();
+        }
+
+        private Settings readSettings() {
+            Map<String, String> set = new HashMap<>();
+            FactTables.all(handle, Fact.Setting.class)
+                    .forEach(row -> set.put(row.fact().name(), row.fact().words()));
+            Settings initial = Settings.initial(ZoneId.of(head().zone()));
+            return new Settings(
+                    set.getOrDefault("name", initial.name()),
+                    Optional.ofNullable(set.get("zone")).map(ZoneId::of).orElse(initial.zone()),
+                    set.getOrDefault("species", initial.species()),
+                    Optional.ofNullable(set.get("rings-issued"))
+                            .map(MonthDay::parse)
+                            .orElse(initial.ringsIssued()),
+                    Optional.ofNullable(set.get("quiet")).map(RoomReader::quiet),
+                    Optional.ofNullable(set.get("rules")),
+                    Optional.ofNullable(set.get("heat-act"))
+                            .map(Integer::valueOf)
+                            .orElse(initial.heatAct()),
+                    Optional.ofNullable(set.get("heat-phone"))
+                            .map(Integer::valueOf)
+                            .orElse(initial.heatPhone()));
+        }
+
+        private List<Person> readPeople() {
+            Map<Long, List<Row<Fact.Duty>>> duties = FactTables.all(handle, Fact.Duty.class).stream()
+                    .collect(Collectors.groupingBy(row -> row.fact().person()));
+            return FactTables.all(handle, Fact.Person.class).stream()
+                    .sorted(Comparator.comparing(Row::entry))
+                    .map(row -> {
+                        Fact.Duty duty = last(duties, row.entry()).orElseThrow().fact();
+                        return new Person(row.entry(), row.fact().name(), duty.role(), duty.phone());
+                    })
+                    .toList();
+        }
+
+        private List<Absence> readAbsences() {
+            Map<Long, List<Row<Fact.AbsencePlan>>> planned = FactTables.all(handle, Fact.AbsencePlan.class).stream()
+                    .collect(Collectors.groupingBy(row -> row.fact().absence()));
+            Map<Long, List<Long>> alone = FactTables.all(handle, Fact.LeaveAlone.class).stream()
+                    .collect(Collectors.groupingBy(
+                            Row::entry, Collectors.mapping(row -> row.fact().cage(), Collectors.toList())));
+            Map<Long, LocalDate> ended = FactTables.all(handle, Fact.AbsenceEnd.class).stream()
+                    .collect(Collectors.toMap(row -> row.fact().absence(), Row::day, (one, other) -> other));
+            return FactTables.all(handle, Fact.Absence.class).stream()
+                    .map(row -> {
+                        Row<Fact.AbsencePlan> latest = rows(planned, row.entry()).stream()
+                                .max(Comparator.comparing(Row::entry))
+                                .orElseThrow();
+                        Fact.AbsencePlan plan = latest.fact();
+                        return new Absence(
+                                row.entry(),
+                                plan.firstDay(),
+                                plan.lastDay(),
+                                plan.sitter(),
+                                plan.keeper(),
+                                plan.vet(),
+                                alone.getOrDefault(latest.entry(), List.of()),
+                                Optional.ofNullable(ended.get(row.entry())));
+                    })
+                    .sorted(Comparator.comparing(Absence::from).thenComparing(Absence::id))
+                    .toList();
+        }
+
+        void readPairs(Set<Long> ids) {
+            ids.forEach(id -> {
+                pairs.remove(id);
+                readPair(id).ifPresent(pair -> pairs.put(id, pair));
+            });
+        }
+
+        /** Keeps the pairs that are to be held with their birds, and lets go of birds that have left otherwise. */
+        void settle() {
+            for (Pair pair : pairs.values()) {
+                for (long id : List.of(pair.cock(), pair.hen())) {
+                    if (!birds.containsKey(id)) {
+                        bird(id).ifPresent(bird -> birds.put(id, bird));
+                    }
+                }
+            }
+            pairs.values().removeIf(pair -> !isHeld(pair));
+            Set<Long> needed = new HashSet<>();
+            pairs.values().forEach(pair -> {
+                needed.add(pair.cock());
+                needed.add(pair.hen());
+            });
+            birds.values().removeIf(bird -> !bird.isPresent() && !needed.contains(bird.id()));
+        }
+
+        private boolean isHeld(Pair pair) {
+            LocalDate bound = today.minusDays(Room.PAIR_HELD_DAYS);
+            return isIn(birds.get(pair.cock()), pair, bound) || isIn(birds.get(pair.hen()), pair, bound);
+        }
+
+        private boolean isIn(Bird bird, Pair pair, LocalDate bound) {
+            return bird != null
+                    && bird.outOf(pair).filter(out -> out.isBefore(bound)).isEmpty();
+        }
+
+        void readSince() {
+            visits = inOrder(FactTables.select(handle, Fact.Visit.class, "day >= ?", since).stream()
+                    .map(RoomReader::visit));
+        }
+
+        void readVisits(long cage) {
+            Stream<Visit> others = visits.stream().filter(visit -> visit.cage() != cage);
+            Stream<Visit> here =
+                    FactTables.select(handle, Fact.Visit.class, "cage = ? AND day >= ?", cage, since).stream()
+                            .map(RoomReader::visit);
+            visits = inOrder(Stream.concat(others, here));
+        }
+
+        private List<Visit> inOrder(Stream<Visit> any) {
+            return any.sorted(Comparator.comparing(Visit::day)
+                            .thenComparing(Visit::entry)
+                            .thenComparing(Visit::cage))
+                    .toList();
+        }
+
+        void readUnread() {
+            unread = FactTables.select(
+                            handle,
+                            Fact.Visit.class,
+                            "answer = ? AND NOT EXISTS (SELECT 1 FROM seen s WHERE s.seen = visit.entry)",
+                            Answer.DIFFERENT.name())
+                    .stream()
+                    .map(RoomReader::visit)
+                    .toList();
+        }
+
+        void readPlans() {
+            plans = FactTables.select(
+                            handle,
+                            Fact.Plan.class,
+                            "NOT EXISTS (SELECT 1 FROM pairing p"
+                                    + " WHERE p.cock = plan.cock AND p.hen = plan.hen AND p.day >= plan.day)")
+                    .stream()
+                    .map(row -> new PairPlan(
+                            row.entry(),
+                            row.fact().cage(),
+                            row.fact().cock(),
+                            row.fact().hen(),
+                            row.fact().label()))
+                    .toList();
+        }
+
+        Room room() {
+            return new Room(
+                    head,
+                    code,
+                    today,
+                    since,
+                    settings,
+                    walls,
+                    List.copyOf(cages.values()),
+                    List.copyOf(birds.values()),
+                    List.copyOf(pairs.values()),
+                    plans,
+                    people,
+                    absences,
+                    visits,
+                    unread,
+                    outcomes,
+                    rings,
+                    spoilt);
+        }
+    }
+
+    private static Quiet quiet(String hours) {
+        String[] ends = hours.split("-");
+        return new Quiet(LocalTime.parse(ends[0]), LocalTime.parse(ends[1]));
+    }
+}

@@ -1,0 +1,373 @@
+package org.cagewall.store;
+
+import java.nio.file.Path;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import org.cagewall.deed.CardDeed;
+import org.cagewall.deed.Deed;
+import org.cagewall.deed.Fact;
+import org.cagewall.deed.Line;
+import org.cagewall.deed.Lines;
+import org.cagewall.deed.Rules;
+import org.cagewall.deed.Ruling;
+import org.cagewall.deed.Scene;
+import org.cagewall.deed.Standing;
+import org.cagewall.deed.Subject;
+import org.cagewall.room.Bird;
+import org.cagewall.room.LogEntry;
+import org.cagewall.room.LogQuery;
+import org.cagewall.room.Room;
+import org.cagewall.text.Message;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.Jdbi;
+import org.jdbi.v3.core.JdbiException;
+
+/**
+ * The record on embedded Derby: entries that are only ever inserted, and the live facts that follow from them. Recording
+ * uses one connection and belongs to one thread; every reading opens a connection of its own and may run on another.
+ */
+public final class Store implements AutoCloseable {
+
+    private final String url;
+    private final Jdbi jdbi;
+    private final Handle recording;
+
+    private Store(String url, Jdbi jdbi) {
+        this.url = url;
+        this.jdbi = jdbi;
+        this.recording = jdbi.open();
+    }
+
+    /** Where Derby writes of its own troubles. Must be said before the first store is opened. */
+    public static void keepEngineLogIn(Path file) {
+        Database.keepDerbyLogIn(file);
+    }
+
+    public static boolean exists(Path place) {
+        return Database.exists(place);
+    }
+
+    /**
+     * Makes an empty record.
+     *
+     * @param code three characters that tell this birdroom's cards from another's
+     * @param zone the time zone in which its days are counted
+     * @throws StoreProblem when it cannot be made
+     */
+    public static void create(Path place, String code, String zone) {
+        Database.create(place, code, zone);
+    }
+
+    /**
+     * Opens the record that is there.
+     *
+     * @throws StoreProblem when it cannot be opened, with the reason as a sentence
+     */
+    public static Store open(Path place) {
+        return new Store(Database.url(place), Database.open(place));
+    }
+
+    /** Opens a database by Derby's address for it, as tests do that keep theirs in memory. */
+    static Store at(String url) {
+        return new Store(url, Database.jdbi(url));
+    }
+
+    /** The room as it stands, read anew. */
+    public Room room(LocalDate today) {
+        return recording.inTransaction(handle -> new RoomReader(handle).read(today));
+    }
+
+    /**
+     * Records the deeds of one touch in one transaction, all or none.
+     *
+     * @param known the room as the person saw it; where the record has gone on since, it is read anew and the deeds are
+     *     judged by that
+     * @param now the real instant, kept with every entry
+     */
+    public Recording record(Room known, List<Line> lines, LocalDate today, Instant now) {
+        try {
+            return recording.inTransaction(handle -> new Touch(handle, known, today, now).record(lines));
+        } catch (RolledBack e) {
+            return e.answer;
+        } catch (JdbiException e) {
+            return violated(e)
+                    .map(reason -> (Recording) new Recording.Refused(lines.size() - 1, reason))
+                    .orElseThrow(() -> new StoreProblem(Message.of("store.cannot-write"), e));
+        }
+    }
+
+    /** Lends a reading of the record on a connection of its own. */
+    public <T> T read(Function<Reading, T> use) {
+        return jdbi.inTransaction(handle -> use.apply(new Reading(handle)));
+    }
+
+    /**
+     * Puts a record that was exported back, entry by entry, each with its number, instant and digest. The store must be
+     * new.
+     *
+     * @return how many entries were put back
+     * @throws StoreProblem when a line is not understood or its digest does not fit
+     */
+    public long restore(Iterable<SealedLine> lines, LocalDate today) {
+        return recording.inTransaction(handle -> new Touch(handle, room(today), today, Instant.EPOCH).restore(lines));
+    }
+
+    @Override
+    public void close() {
+        recording.close();
+        Database.shutDown(url);
+    }
+
+    /** The sentence for a constraint that was violated, where that is what happened. */
+    private static Optional<Message> violated(Throwable cause) {
+        for (Throwable each = cause; each != null; each = each.getCause()) {
+            if (each instanceof SQLException sql
+                    && sql.getSQLState() != null
+                    && sql.getSQLState().startsWith("23")) {
+                return Optional.of(Constraints.sentence(sql.getMessage()));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** A reading of the record. Valid only while it is lent. */
+    public static final class Reading {
+
+        private final Handle handle;
+
+        Reading(Handle handle) {
+            this.handle = handle;
+        }
+
+        public List<LogEntry> log(LogQuery query) {
+            return new LogReader(handle).read(query);
+        }
+
+        /** The entries recorded by one touch. */
+        public List<LogEntry> touch(long first) {
+            return new LogReader(handle).touch(first);
+        }
+
+        public Optional<LogEntry> entry(long number) {
+            return new LogReader(handle).entry(number);
+        }
+
+        public Optional<Bird> bird(String name) {
+            return new PastRegister(handle).bird(name);
+        }
+
+        /** Hands out every entry in the order of the numbers, as it was written. */
+        public void lines(Consumer<SealedLine> consumer) {
+            handle.createQuery("SELECT number, recorded, digest, line FROM entry ORDER BY number")
+                    .map((rows, context) ->
+                            new SealedLine(rows.getLong(1), rows.getString(2), rows.getString(3), rows.getString(4)))
+                    .useIterator(all -> all.forEachRemaining(consumer));
+        }
+
+        /** The three characters of this birdroom and its time zone, as they were fixed when it was made. */
+        public Origin origin() {
+            RoomReader.Head head = new RoomReader(handle).head();
+            return new Origin(head.code(), head.zone(), head.number(), head.digest());
+        }
+
+        /**
+         * Follows the chain of digests from the first entry to the last.
+         *
+         * @return the first entry that does not fit: one past the last where the head does not; empty when all fit
+         */
+        public Optional<Long> firstBroken() {
+            String[] digest = {Chain.START};
+            long[] at = {0, 0};
+            lines(line -> {
+                at[0]++;
+                digest[0] = Chain.next(digest[0], line.line());
+                if (at[1] == 0 && (line.entry() != at[0] || !line.digest().equals(digest[0]))) {
+                    at[1] = at[0];
+                }
+            });
+            RoomReader.Head head = new RoomReader(handle).head();
+            if (at[1] == 0 && (head.number() != at[0] || !head.digest().equals(digest[0]))) {
+                at[1] = at[0] + 1;
+            }
+            return at[1] == 0 ? Optional.empty() : Optional.of(at[1]);
+        }
+    }
+
+    /** What was fixed when the room was made, and how far its record goes. */
+    public record Origin(String code, String zone, long entries, String digest) {}
+
+    /** Brings a transaction to its end with an answer; never leaves this class. */
+    private static final class RolledBack extends RuntimeException {
+
+        private static final long serialVersionUID = 1;
+
+        private final transient Recording answer;
+
+        RolledBack(Recording answer) {
+            super(null, null, false, false);
+            this.answer = answer;
+        }
+    }
+
+    /** One transaction in the making. */
+    private static final class Touch {
+
+        private final Handle handle;
+        private final LocalDate today;
+        private final Instant now;
+        private final RoomReader reader;
+        private final PastRegister register;
+        private final List<Long> entries = new ArrayList<>();
+        private Room room;
+        private String digest = Chain.START;
+
+        Touch(Handle handle, Room known, LocalDate today, Instant now) {
+            this.handle = handle;
+            this.room = known;
+            this.today = today;
+            this.now = now.truncatedTo(ChronoUnit.MILLIS);
+            this.reader = new RoomReader(handle);
+            this.register = new PastRegister(handle);
+        }
+
+        Recording record(List<Line> lines) {
+            lockHead();
+            for (int i = 0; i < lines.size(); i++) {
+                record(i, lines.get(i));
+            }
+            keepHead();
+            return new Recording.Done(List.copyOf(entries), room);
+        }
+
+        /** The head is written first, so that no other program can record until this has ended. */
+        private void lockHead() {
+            handle.execute("UPDATE head SET number = number WHERE id = 1");
+            RoomReader.Head head = reader.head();
+            digest = head.digest();
+            if (head.number() != room.head() || !room.day().equals(today)) {
+                room = reader.read(today);
+            }
+        }
+
+        private void keepHead() {
+            handle.execute("UPDATE head SET number = ?, digest = ? WHERE id = 1", room.head(), digest);
+        }
+
+        private void record(int index, Line line) {
+            long entry = room.head() + 1;
+            Scene scene = new Scene(room, register, line.told(), today, entry);
+            Ruling ruling = Rules.judge(line, scene);
+            if (ruling instanceof Ruling.Refused refused) {
+                throw new RolledBack(new Recording.Refused(index, refused.reason()));
+            }
+            if (ruling instanceof Ruling.Asks asks) {
+                throw new RolledBack(new Recording.Asks(index, asks.question()));
+            }
+            Deed resolved = line.deed().resolved(scene);
+            String text = Lines.write(new Line(resolved, line.told()));
+            Set<Subject> touched = keep(scene, resolved, text, now.toString());
+            List<Message> problems = Standing.problems(room, touched);
+            if (!problems.isEmpty()) {
+                throw new RolledBack(new Recording.Refused(index, Message.of("deed.stands-wrong", problems.get(0))));
+            }
+        }
+
+        private Set<Subject> keep(Scene scene, Deed deed, String text, String recorded) {
+            long entry = scene.entry();
+            entries.add(entry);
+            digest = Chain.next(digest, text);
+            handle.execute(
+                    "INSERT INTO entry (number, touch, recorded, person, deed, day, line, digest)"
+                            + " VALUES (?, ?, ?, ?, ?, ?, ?, ?)",
+                    entry,
+                    entries.get(0),
+                    recorded,
+                    Rules.recorder(deed, scene),
+                    deed.deed(),
+                    scene.on(),
+                    text,
+                    digest);
+            Set<Subject> touched = new LinkedHashSet<>();
+            List<Fact> facts = deed.facts(scene);
+            FactTables.insert(handle, entry, scene.on(), facts);
+            facts.forEach(fact -> touched.add(fact.subject(entry)));
+            if (deed instanceof CardDeed.StruckOut strike) {
+                touched.addAll(strike(entry, strike));
+            }
+            mention(scene, deed, facts, touched);
+            room = reader.refresh(room, touched, entry);
+            return touched;
+        }
+
+        private Set<Subject> strike(long entry, CardDeed.StruckOut strike) {
+            handle.execute(
+                    "INSERT INTO strike (entry, struck, why) VALUES (?, ?, ?)", entry, strike.entry(), strike.why());
+            Set<Subject> touched = new LinkedHashSet<>();
+            FactTables.delete(handle, strike.entry())
+                    .forEach(row -> touched.add(row.fact().subject(row.entry())));
+            if (touched.isEmpty()) {
+                touched.add(Subject.ROOM);
+            }
+            return touched;
+        }
+
+        /** The cages and birds with which the entry is to be shown. */
+        private void mention(Scene scene, Deed deed, List<Fact> facts, Set<Subject> touched) {
+            Set<Long> birds = new HashSet<>();
+            Set<Long> cages = new HashSet<>();
+            touched.forEach(subject -> {
+                if (subject.kind() == Subject.Kind.CAGE) {
+                    cages.add(subject.id());
+                } else if (subject.kind() == Subject.Kind.BIRD) {
+                    birds.add(subject.id());
+                }
+            });
+            deed.mentionsBirds().forEach(name -> scene.bird(name).map(Bird::id).ifPresent(birds::add));
+            deed.mentionsCages().forEach(name -> scene.room().cage(name).ifPresent(cage -> cages.add(cage.id())));
+            scene.told().cage().flatMap(scene.room()::cage).ifPresent(cage -> cages.add(cage.id()));
+            birds.forEach(id -> scene.room()
+                    .bird(id)
+                    .flatMap(bird -> bird.cageOn(scene.on()))
+                    .ifPresent(cages::add));
+            cages.forEach(id -> mention(scene.entry(), "CAGE", id));
+            birds.forEach(id -> mention(scene.entry(), "BIRD", id));
+        }
+
+        private void mention(long entry, String kind, long id) {
+            handle.execute("INSERT INTO mention (entry, kind, id) VALUES (?, ?, ?)", entry, kind, id);
+        }
+
+        long restore(Iterable<SealedLine> lines) {
+            lockHead();
+            if (room.head() != 0) {
+                throw new StoreProblem(Message.of("store.not-empty"));
+            }
+            lines.forEach(this::restore);
+            keepHead();
+            return room.head();
+        }
+
+        private void restore(SealedLine sealed) {
+            long entry = room.head() + 1;
+            boolean fits =
+                    sealed.entry() == entry && Chain.next(digest, sealed.line()).equals(sealed.digest());
+            if (!fits || !(Lines.read(sealed.line(), today) instanceof Lines.Understood understood)) {
+                throw new StoreProblem(Message.of("store.broken-line", entry));
+            }
+            Line line = understood.line();
+            Scene scene = new Scene(room, register, line.told(), today, entry);
+            entries.clear();
+            keep(scene, line.deed(), sealed.line(), sealed.recorded());
+        }
+    }
+}
