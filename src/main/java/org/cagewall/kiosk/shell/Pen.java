@@ -1,0 +1,139 @@
+package org.cagewall.kiosk.shell;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.function.Consumer;
+import org.cagewall.deed.Deed;
+import org.cagewall.deed.Line;
+import org.cagewall.deed.Told;
+import org.cagewall.desk.Desk;
+import org.cagewall.desk.Outcome;
+import org.cagewall.room.Absence;
+import org.cagewall.room.Person;
+import org.cagewall.room.Room;
+import org.cagewall.text.Message;
+
+/**
+ * Records what screens ask for in the name of whoever holds it, and follows up each answer of the desk the same way:
+ * what was done is said with a button that takes it back, what is odd is asked, what cannot be is told. Free of Swing;
+ * used on the event thread.
+ */
+public final class Pen {
+
+    private final Desk desk;
+    private final Asking asking;
+    private final Notices notices;
+    private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
+    private Optional<String> holder = Optional.empty();
+
+    public Pen(Desk desk, Asking asking, Notices notices) {
+        this.desk = desk;
+        this.asking = asking;
+        this.notices = notices;
+    }
+
+    /** Who records: the one who took the pen, else the sitter while the owner is away, else the owner. */
+    public Optional<Person> holder() {
+        Room room = desk.room();
+        return holder.flatMap(room::person)
+                .or(() -> room.absenceOn(desk.today()).map(Absence::sitter).flatMap(room::person))
+                .or(room::owner);
+    }
+
+    /** Hands the pen on to the next person of the room, in the order in which they were added. */
+    public void handOn() {
+        List<Person> people = desk.room().people();
+        if (people.isEmpty()) {
+            return;
+        }
+        int now = holder().map(people::indexOf).orElse(-1);
+        takenBy(people.get((now + 1) % people.size()).name());
+    }
+
+    public void takenBy(String person) {
+        holder = Optional.of(person);
+        listeners.forEach(Runnable::run);
+    }
+
+    /** Called whenever the pen has changed hands. */
+    public void listen(Runnable listener) {
+        listeners.add(listener);
+    }
+
+    public void ignore(Runnable listener) {
+        listeners.remove(listener);
+    }
+
+    /** Records a deed of today. */
+    public void record(Deed deed, Message done) {
+        record(List.of(deed), desk.today(), Optional.empty(), done, room -> {});
+    }
+
+    /**
+     * Records the deeds of one touch.
+     *
+     * @param day when it happened; a deed of today carries the time as well
+     * @param done what is said once it is recorded
+     * @param then what follows once it is recorded
+     */
+    public void record(
+            List<? extends Deed> deeds, LocalDate day, Optional<String> note, Message done, Consumer<Room> then) {
+        List<Line> lines = deeds.stream().map(deed -> line(deed, day, note)).toList();
+        record(lines, done, then);
+    }
+
+    private void record(List<Line> lines, Message done, Consumer<Room> then) {
+        desk.record(lines, outcome -> follow(outcome, lines, done, then));
+    }
+
+    private Line line(Deed deed, LocalDate day, Optional<String> note) {
+        Told told = new Told(
+                day,
+                day.equals(desk.today()) ? Optional.of(desk.time()) : Optional.empty(),
+                false,
+                holder().map(Person::name),
+                Optional.empty(),
+                note,
+                false);
+        return new Line(deed, told);
+    }
+
+    private void follow(Outcome outcome, List<Line> lines, Message done, Consumer<Room> then) {
+        if (outcome instanceof Outcome.Done recorded) {
+            notices.done(done, () -> undo(recorded.touch()));
+            then.accept(recorded.room());
+        } else if (outcome instanceof Outcome.Asks asks) {
+            List<Line> sure = lines.stream().map(Line::beingSure).toList();
+            asking.ask(Question.of(
+                    Message.of("shell.sure"),
+                    asks.question(),
+                    Answer.main("sure", Message.of("shell.record-it"), () -> record(sure, done, then)),
+                    Answer.leave("no", Message.of("shell.leave-it"))));
+        } else if (outcome instanceof Outcome.Refused refused) {
+            asking.tell(Message.of("shell.not-recorded"), refused.reason());
+        } else if (outcome instanceof Outcome.Failed failed) {
+            notices.failed(failed.code());
+        }
+    }
+
+    /** Strikes out a touch of the person who holds the pen. */
+    public void undo(long touch) {
+        strike(touch, "taken back at once");
+    }
+
+    /** Strikes out everything recorded by one touch. */
+    public void strike(long touch, String why) {
+        String by = holder().map(Person::name).orElse("-");
+        desk.undo(touch, by, why, outcome -> {
+            if (outcome instanceof Outcome.Done) {
+                notices.done(Message.of("shell.taken-back"));
+            } else if (outcome instanceof Outcome.Refused refused) {
+                asking.tell(Message.of("shell.not-recorded"), refused.reason());
+            } else if (outcome instanceof Outcome.Failed failed) {
+                notices.failed(failed.code());
+            }
+        });
+    }
+}
