@@ -3,7 +3,9 @@ package org.cagewall.deed;
 import java.util.List;
 import java.util.Optional;
 import org.cagewall.room.Cage;
+import org.cagewall.room.CardFace;
 import org.cagewall.room.CardFaces;
+import org.cagewall.room.PrintedCard;
 import org.cagewall.room.RingStock;
 import org.cagewall.room.Role;
 import org.cagewall.text.Message;
@@ -28,7 +30,7 @@ public sealed interface CardDeed extends Deed {
 
         @Override
         public List<Fact> facts(Scene scene) {
-            return card(scene, cage, revision.orElseThrow());
+            return card(scene, cage, revision.orElseThrow(), Optional.empty());
         }
 
         @Override
@@ -51,7 +53,8 @@ public sealed interface CardDeed extends Deed {
 
         @Override
         public List<Fact> facts(Scene scene) {
-            return card(scene, cage, next(scene, cage) - 1);
+            PrintedCard hanging = scene.theCage(cage).card().orElseThrow();
+            return card(scene, cage, hanging.revision(), Optional.of(hanging.digest()));
         }
 
         @Override
@@ -164,9 +167,9 @@ public sealed interface CardDeed extends Deed {
         return scene.register().highestRevision(scene.theCage(cage).id()) + 1;
     }
 
-    private static List<Fact> card(Scene scene, String name, int revision) {
+    private static List<Fact> card(Scene scene, String name, int revision, Optional<String> digest) {
         Cage cage = scene.theCage(name);
-        return List.of(new Fact.Card(
-                cage.id(), revision, CardFaces.of(scene.room(), cage).canonical()));
+        CardFace face = CardFaces.of(scene.room(), cage);
+        return List.of(new Fact.Card(cage.id(), revision, face.canonical(), digest.orElseGet(face::digest)));
     }
 }

@@ -108,7 +108,7 @@ public sealed interface Fact {
 
     record Box(long cage, BoxStep step) implements OfCage {}
 
-    record Card(long cage, int revision, String face) implements OfCage {}
+    record Card(long cage, int revision, String face, String digest) implements OfCage {}
 
     record Visit(
             long cage,

@@ -11,6 +11,7 @@ import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import org.cagewall.deed.CardDeed;
 import org.cagewall.deed.Line;
 import org.cagewall.deed.Told;
@@ -184,6 +185,22 @@ public final class Desk implements AutoCloseable {
                 }
             });
         });
+    }
+
+    /** Decodes a picture aside, so that nothing waits for it. */
+    public <T> void decode(Supplier<T> work, Consumer<Answer<T>> answer) {
+        lanes.frames().execute(() -> {
+            Answer<T> result = attempt("decode", work);
+            lanes.answers().execute(() -> answer.accept(result));
+        });
+    }
+
+    private <T> Answer<T> attempt(String where, Supplier<T> work) {
+        try {
+            return new Answer.Got<>(work.get());
+        } catch (RuntimeException e) {
+            return new Answer.Failed<>(failures.keep(where, e));
+        }
     }
 
     private <T> Answer<T> reading(String where, Function<Book, T> use) {

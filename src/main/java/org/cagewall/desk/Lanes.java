@@ -6,8 +6,8 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
 
 /**
- * The threads of the desk: one for recording and what a touch needs, one for long readings, and where answers arrive.
- * There are no others.
+ * The threads of the desk: one for recording and what a touch needs, one for long readings, one for the decoding of
+ * pictures, and where answers arrive. There are no others.
  */
 public final class Lanes implements AutoCloseable {
 
@@ -15,22 +15,24 @@ public final class Lanes implements AutoCloseable {
 
     private final ExecutorService record;
     private final ExecutorService study;
+    private final ExecutorService frames;
     private final Executor answers;
 
-    private Lanes(ExecutorService record, ExecutorService study, Executor answers) {
+    private Lanes(ExecutorService record, ExecutorService study, ExecutorService frames, Executor answers) {
         this.record = record;
         this.study = study;
+        this.frames = frames;
         this.answers = answers;
     }
 
     /** A thread for each lane; answers arrive on the given executor. */
     public static Lanes answeringOn(Executor answers) {
-        return new Lanes(lane("record"), lane("study"), answers);
+        return new Lanes(lane("record"), lane("study"), lane("frames"), answers);
     }
 
     /** Everything on the caller's thread, at once: for the command line and for tests. */
     public static Lanes inline() {
-        return new Lanes(new Inline(), new Inline(), Runnable::run);
+        return new Lanes(new Inline(), new Inline(), new Inline(), Runnable::run);
     }
 
     Executor record() {
@@ -41,6 +43,10 @@ public final class Lanes implements AutoCloseable {
         return study;
     }
 
+    Executor frames() {
+        return frames;
+    }
+
     Executor answers() {
         return answers;
     }
@@ -48,6 +54,7 @@ public final class Lanes implements AutoCloseable {
     /** Lets what has been begun come to its end. */
     @Override
     public void close() {
+        finish(frames);
         finish(study);
         finish(record);
     }

@@ -1,8 +1,10 @@
 package org.cagewall.room;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.cagewall.text.Message;
 
 /** What the card of each cage says today. Pure; any thread. */
 public final class CardFaces {
@@ -21,6 +23,18 @@ public final class CardFaces {
     /** Whether a card was printed or pencilled for the cage and says something else than it should. */
     public static boolean isOutOfDate(Room room, Cage cage) {
         return cage.card().filter(card -> !card.face().equals(of(room, cage))).isPresent();
+    }
+
+    /** Whether a scanned card is not the one that hangs there, or says something else than it should. */
+    public static boolean isOutOfDate(Room room, Cage cage, CardCode scanned) {
+        return cage.card()
+                .map(card -> !card.digest().equals(scanned.digest()) || isOutOfDate(room, cage))
+                .orElseGet(() -> !of(room, cage).digest().equals(scanned.digest()));
+    }
+
+    /** What is different on the card that hangs there from what it should say; a sentence each. */
+    public static List<Message> changes(Room room, Cage cage) {
+        return cage.card().map(card -> card.face().differences(of(room, cage))).orElse(List.of());
     }
 
     public static CardCode code(Room room, Cage cage) {

@@ -200,6 +200,7 @@ final class RoomReader {
                             newest(Fact.Card.class, id)
                                     .map(card -> new PrintedCard(
                                             CardFace.parse(card.fact().face()),
+                                            card.fact().digest(),
                                             card.fact().revision(),
                                             card.day())),
                             newest(Fact.Visit.class, id).map(RoomReader::visit));

@@ -201,6 +201,7 @@ CREATE TABLE card (
     cage BIGINT NOT NULL CONSTRAINT fk_card_cage REFERENCES cage (entry),
     revision INTEGER NOT NULL,
     face VARCHAR(2000) NOT NULL,
+    digest CHAR(2) NOT NULL,
     CONSTRAINT pk_card PRIMARY KEY (entry, n)
 );
 
