@@ -2,12 +2,15 @@ package org.cagewall.kiosk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.BorderLayout;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Graphics2D;
+import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.RenderingHints;
-import java.awt.event.ComponentListener;
+import java.awt.event.InputEvent;
+import java.awt.event.MouseEvent;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -25,7 +28,9 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JLayer;
 import javax.swing.JLayeredPane;
+import javax.swing.JPanel;
 import javax.swing.JViewport;
+import javax.swing.SwingUtilities;
 import javax.swing.text.JTextComponent;
 import org.cagewall.kiosk.kit.Legible;
 import org.cagewall.kiosk.shell.EventThread;
@@ -44,9 +49,9 @@ public final class Painted {
 
     private final int width;
     private final int height;
-    private final JComponent part;
+    private final Ground part;
 
-    private Painted(int width, int height, JComponent part) {
+    private Painted(int width, int height, Ground part) {
         this.width = width;
         this.height = height;
         this.part = part;
@@ -65,9 +70,21 @@ public final class Painted {
     public static Painted of(Light light, TextSize size, int width, int height, Supplier<? extends JComponent> maker) {
         return onEvents(() -> {
             light.start(size);
-            Painted painted = new Painted(width, height, maker.get());
+            Painted painted = new Painted(width, height, new Ground(maker.get()));
             painted.settle();
             return painted;
+        });
+    }
+
+    /** Does this on the event thread in that light, at the normal text size. */
+    public static void in(Light light, Runnable work) {
+        in(light, TextSize.NORMAL, work);
+    }
+
+    public static void in(Light light, TextSize size, Runnable work) {
+        EVENTS.finish(() -> {
+            light.start(size);
+            work.run();
         });
     }
 
@@ -90,6 +107,30 @@ public final class Painted {
             button.getModel().setPressed(false);
             button.getModel().setArmed(false);
         });
+    }
+
+    /** A finger comes down in the middle of the part, moves by this much in steps of 4 px, and lifts. */
+    public Painted drag(String name, int dx, int dy) {
+        Component target = find(name, Component.class);
+        return after(() -> {
+            int x = target.getWidth() / 2;
+            int y = target.getHeight() / 2;
+            finger(target, MouseEvent.MOUSE_PRESSED, x, y);
+            int steps = Math.max(1, Math.max(Math.abs(dx), Math.abs(dy)) / 4);
+            Point start = SwingUtilities.convertPoint(target, x, y, part);
+            for (int step = 1; step <= steps; step++) {
+                Point at = SwingUtilities.convertPoint(
+                        part, start.x + dx * step / steps, start.y + dy * step / steps, target);
+                finger(target, MouseEvent.MOUSE_DRAGGED, at.x, at.y);
+            }
+            Point end = SwingUtilities.convertPoint(part, start.x + dx, start.y + dy, target);
+            finger(target, MouseEvent.MOUSE_RELEASED, end.x, end.y);
+        });
+    }
+
+    private static void finger(Component target, int what, int x, int y) {
+        int held = what == MouseEvent.MOUSE_RELEASED ? 0 : InputEvent.BUTTON1_DOWN_MASK;
+        target.dispatchEvent(new MouseEvent(target, what, 0, held, x, y, 1, false, MouseEvent.BUTTON1));
     }
 
     /** The visible part of this name. */
@@ -129,8 +170,6 @@ public final class Painted {
             BufferedImage picture = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
             Graphics2D brush = picture.createGraphics();
             brush.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
-            brush.setColor(javax.swing.UIManager.getColor("Panel.background"));
-            brush.fillRect(0, 0, width, height);
             part.printAll(brush);
             brush.dispose();
             return picture;
@@ -254,26 +293,25 @@ public final class Painted {
         if (!part.isDisplayable()) {
             part.addNotify();
         }
-        forgetPlacesOnScreen(part);
         for (int pass = 0; pass < 8 && !part.isValid(); pass++) {
             part.validate();
         }
         assertThat(part.isValid()).as("the layout comes to rest").isTrue();
     }
 
-    /** A field tells assistive software where on the screen it is; with no window it has no such place. */
-    private static void forgetPlacesOnScreen(Container container) {
-        if (container instanceof JTextComponent field) {
-            for (ComponentListener listener : field.getComponentListeners()) {
-                if (listener.getClass().getName().startsWith(JTextComponent.class.getName() + "$Accessible")) {
-                    field.removeComponentListener(listener);
-                }
-            }
+    /** Holds the part as a window would, but says that nothing of it is on a screen. */
+    private static final class Ground extends JPanel {
+
+        private static final long serialVersionUID = 1L;
+
+        Ground(JComponent part) {
+            super(new BorderLayout());
+            add(part);
         }
-        for (Component child : container.getComponents()) {
-            if (child instanceof Container inner) {
-                forgetPlacesOnScreen(inner);
-            }
+
+        @Override
+        public boolean isShowing() {
+            return false;
         }
     }
 

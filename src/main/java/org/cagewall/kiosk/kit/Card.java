@@ -32,8 +32,7 @@ public class Card extends Pane {
 
     /** A card with the usual insets of 20 and rows below one another. */
     public Card() {
-        this(new MigLayout(
-                "insets " + Measure.px(16) + " " + Measure.px(20) + ", wrap 1, fillx, gap " + Measure.px(8)));
+        this(new MigLayout("insets 16 20, wrap 1, fillx, gap 8"));
     }
 
     public Card(LayoutManager layout) {

@@ -43,8 +43,8 @@ public final class DateStrip extends Pane {
             LocalDate chosen,
             Consumer<LocalDate> onPick) {
         super(new MigLayout(
-                "insets 0, wrap 3, gap " + Measure.px(8),
-                "[" + Measure.px(72) + "!][grow,fill][" + Measure.px(72) + "!]"));
+                "insets 0, wrap 3, gap 8",
+                "[72!][grow,fill][72!]"));
         this.words = words;
         this.today = today;
         this.earliest = earliest;

@@ -58,7 +58,7 @@ public final class EggButton extends JButton implements Legible {
         EggIcon.paint(brush, look, new Brush.Box((getWidth() - width) / 2, Measure.px(8f), width, Measure.px(67f)));
         brush.setColor(Tone.INK.color());
         Flow.of(mark, Type.LEAD.font(), getWidth(), 1).paintCentred(brush, 0, Measure.px(82f), getWidth());
-        brush.setColor(Tone.SOFT.color());
+        brush.setColor((isSelected() || getModel().isPressed() ? Tone.INK : Tone.SOFT).color());
         lineFlow().paintCentred(brush, 0, Measure.px(120f), getWidth());
         FocusRing.paint(brush, this, Tone.INK.color(), box, Measure.radius());
         brush.dispose();

@@ -2,7 +2,6 @@ package org.cagewall.kiosk.kit;
 
 import java.util.List;
 import net.miginfocom.swing.MigLayout;
-import org.cagewall.kiosk.theme.Measure;
 import org.cagewall.kiosk.theme.Tone;
 import org.cagewall.kiosk.theme.Type;
 
@@ -13,13 +12,13 @@ public final class EmptyState extends Pane {
 
     public EmptyState(String title, String text, List<TouchButton> first) {
         super(new MigLayout(
-                "insets " + Measure.px(24) + ", wrap 1, fill, gap " + Measure.px(12),
+                "insets 24, wrap 1, fill, gap 12",
                 "[center]",
-                "push[][]" + Measure.px(20) + "[]push"));
-        String most = "wmin 0, wmax " + Measure.px(620);
+                "push[][]20[]push"));
+        String most = "wmin 0, wmax 620";
         add(new WrapLabel(title, Type.TITLE, Tone.INK).centred(), most);
         add(new WrapLabel(text, Type.LINE, Tone.SOFT).centred(), most);
-        Pane buttons = new Pane(new MigLayout("insets 0, gap " + Measure.px(12)));
+        Pane buttons = new Pane(new MigLayout("insets 0, gap 12"));
         first.forEach(buttons::add);
         add(buttons);
     }

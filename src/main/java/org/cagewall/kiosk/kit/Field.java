@@ -23,8 +23,7 @@ public final class Field extends Pane {
     private final WrapLabel wrong = new WrapLabel("", Type.TAG, Tone.ATTENTION_INK);
 
     private Field(String name, String label, JTextComponent text, javax.swing.JComponent shown) {
-        super(new MigLayout(
-                "insets 0, wrap 1, fillx, gap 0 " + Measure.px(6) + ", hidemode 3, novisualpadding", "[grow,fill]"));
+        super(new MigLayout("insets 0, wrap 1, fillx, gap 0 6, hidemode 3, novisualpadding", "[grow,fill]"));
         this.text = text;
         text.setName(name);
         text.getAccessibleContext().setAccessibleName(label);
@@ -46,19 +45,18 @@ public final class Field extends Pane {
     /** Several lines: a note. */
     public static Field note(String name, String label, String value) {
         JTextArea area = new NoteArea(value);
-        JScrollPane pane =
-                new JScrollPane(
-                        area,
-                        ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED,
-                        ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER) {
-                    private static final long serialVersionUID = 1L;
+        JScrollPane pane = new JScrollPane(
+                area,
+                ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED,
+                ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER) {
+            private static final long serialVersionUID = 1L;
 
-                    @Override
-                    public void updateUI() {
-                        super.updateUI();
-                        setBorder(new com.formdev.flatlaf.ui.FlatScrollPaneBorder());
-                    }
-                };
+            @Override
+            public void updateUI() {
+                super.updateUI();
+                setBorder(new com.formdev.flatlaf.ui.FlatScrollPaneBorder());
+            }
+        };
         return new Field(name, label, area, pane);
     }
 
@@ -147,8 +145,8 @@ public final class Field extends Pane {
             super(value, 3, 20);
             setLineWrap(true);
             setWrapStyleWord(true);
-            int inset = Measure.px(12);
-            setBorder(javax.swing.BorderFactory.createEmptyBorder(inset, inset, inset, inset));
+            setBorder(javax.swing.BorderFactory.createEmptyBorder(
+                    Measure.px(10), Measure.px(3), Measure.px(10), Measure.px(3)));
             setFocusTraversalKeys(java.awt.KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null);
             setFocusTraversalKeys(java.awt.KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, null);
         }

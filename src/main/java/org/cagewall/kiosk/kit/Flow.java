@@ -3,9 +3,13 @@ package org.cagewall.kiosk.kit;
 import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.font.FontRenderContext;
+import java.awt.font.GlyphVector;
 import java.awt.font.LineMetrics;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import org.cagewall.kiosk.theme.Measure;
 
 /**
  * A text broken into lines of a width, so that every part wraps alike: a number stays with its noun, a comma is the
@@ -19,18 +23,20 @@ record Flow(List<String> lines, Font font, int width, boolean whole) {
 
     /** Breaks the text at this font; {@code mostLines} of 0 means as many as it needs. */
     static Flow of(String text, Font font, int width, int mostLines) {
+        Ruler ruler = new Ruler(font);
         List<String> all = new ArrayList<>();
         for (String paragraph : text.split("\n", -1)) {
-            all.addAll(broken(bound(paragraph.strip(), font, width), font, width));
+            broken(bound(paragraph.strip(), ruler, width), ruler, width)
+                    .forEach(line -> all.add(line.replace(BOUND, ' ')));
         }
-        boolean fits = all.stream().allMatch(line -> length(line, font) <= width);
+        boolean fits = all.stream().allMatch(line -> ruler.length(line) <= width);
         if (mostLines > 0 && all.size() > mostLines) {
             List<String> kept = new ArrayList<>(all.subList(0, mostLines));
-            kept.set(mostLines - 1, shortened(kept.get(mostLines - 1) + " " + all.get(mostLines), font, width));
+            kept.set(mostLines - 1, shortened(kept.get(mostLines - 1) + " " + all.get(mostLines), ruler, width));
             return new Flow(List.copyOf(kept), font, width, false);
         }
         if (mostLines == 2 && all.size() == 2) {
-            all = new ArrayList<>(atComma(text, font, width, all));
+            return new Flow(atComma(text, ruler, width, all), font, width, fits);
         }
         return new Flow(List.copyOf(all), font, width, fits);
     }
@@ -48,9 +54,12 @@ record Flow(List<String> lines, Font font, int width, boolean whole) {
     }
 
     static float length(String text, Font font) {
-        return text.isEmpty()
-                ? 0
-                : (float) font.getStringBounds(text, FRACTIONAL).getWidth();
+        return text.isEmpty() ? 0 : (float) glyphs(text, font).getLogicalBounds().getWidth();
+    }
+
+    /** The letters of a line with their kerning, placed to a fraction of a pixel. */
+    private static GlyphVector glyphs(String text, Font font) {
+        return font.layoutGlyphVector(FRACTIONAL, text.toCharArray(), 0, text.length(), Font.LAYOUT_LEFT_TO_RIGHT);
     }
 
     /** From one line to the next: tight for large words, open for lines to read. */
@@ -60,44 +69,51 @@ record Flow(List<String> lines, Font font, int width, boolean whole) {
     }
 
     private static boolean isLarge(Font font) {
-        return font.getSize2D() / org.cagewall.kiosk.theme.Measure.px(1f) >= 26;
+        return font.getSize2D() / Measure.px(1f) >= 26;
     }
 
+    /** The height of all lines; the last one has room for what hangs below it. */
     int height() {
-        return lines.size() * pitch(font);
+        return (lines.size() - 1) * pitch(font) + lineHeight(font);
+    }
+
+    /** One line from the accents of its capitals to the ends of its tails. */
+    static int lineHeight(Font font) {
+        return Math.max(pitch(font), Math.round(font.getSize2D() * 1.2f));
     }
 
     int longest() {
-        return (int) Math.ceil(lines.stream()
-                .map(line -> length(line, font))
-                .max(Float::compare)
-                .orElse(0f));
+        return (int) Math.ceil(lines.stream().map(line -> length(line, font)).max(Float::compare).orElse(0f));
     }
 
     /** Paints the lines from this corner downwards in the brush's colour. */
     void paint(Graphics2D brush, float x, float y) {
-        brush.setFont(font);
         float baseline = y + firstBaseline();
         for (String line : lines) {
-            brush.drawString(line, x, baseline);
+            write(brush, line, x, baseline);
             baseline += pitch(font);
         }
     }
 
     /** Paints each line in the middle of this width. */
     void paintCentred(Graphics2D brush, float x, float y, float across) {
-        brush.setFont(font);
         float baseline = y + firstBaseline();
         for (String line : lines) {
-            brush.drawString(line, x + (across - length(line, font)) / 2, baseline);
+            write(brush, line, x + (across - length(line, font)) / 2, baseline);
             baseline += pitch(font);
+        }
+    }
+
+    private void write(Graphics2D brush, String line, float x, float baseline) {
+        if (!line.isEmpty()) {
+            brush.fill(glyphs(line, font).getOutline(x, baseline));
         }
     }
 
     /** From the top of the first line's box down to what its letters stand on. */
     float firstBaseline() {
         LineMetrics metrics = font.getLineMetrics("Ag", FRACTIONAL);
-        return (pitch(font) - metrics.getAscent() - metrics.getDescent()) / 2 + metrics.getAscent();
+        return (lineHeight(font) - metrics.getAscent() - metrics.getDescent()) / 2 + metrics.getAscent();
     }
 
     /** How high this font's capitals are. */
@@ -105,12 +121,12 @@ record Flow(List<String> lines, Font font, int width, boolean whole) {
         return (float) font.createGlyphVector(FRACTIONAL, "H").getVisualBounds().getHeight();
     }
 
-    private static List<String> broken(String paragraph, Font font, int width) {
+    private static List<String> broken(String paragraph, Ruler ruler, int width) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
         for (String word : paragraph.split(" +")) {
             String longer = line.isEmpty() ? word : line + " " + word;
-            if (length(longer, font) <= width) {
+            if (ruler.length(longer) <= width) {
                 line.setLength(0);
                 line.append(longer);
                 continue;
@@ -119,17 +135,17 @@ record Flow(List<String> lines, Font font, int width, boolean whole) {
                 lines.add(line.toString());
             }
             line.setLength(0);
-            line.append(cutUp(word, font, width, lines));
+            line.append(cutUp(word, ruler, width, lines));
         }
         lines.add(line.toString());
         return lines;
     }
 
-    private static String cutUp(String word, Font font, int width, List<String> lines) {
+    private static String cutUp(String word, Ruler ruler, int width, List<String> lines) {
         String rest = word;
-        while (length(rest, font) > width && rest.length() > 1) {
+        while (ruler.length(rest) > width && rest.length() > 1) {
             int most = 1;
-            while (most < rest.length() - 1 && length(rest.substring(0, most + 1), font) <= width) {
+            while (most < rest.length() - 1 && ruler.length(rest.substring(0, most + 1)) <= width) {
                 most++;
             }
             lines.add(rest.substring(0, most));
@@ -138,13 +154,13 @@ record Flow(List<String> lines, Font font, int width, boolean whole) {
         return rest;
     }
 
-    private static String bound(String paragraph, Font font, int width) {
+    private static String bound(String paragraph, Ruler ruler, int width) {
         List<String> words = new ArrayList<>(List.of(paragraph.split(" +")));
         for (int i = 0; i < words.size() - 1; i++) {
             boolean last = i == words.size() - 2;
             boolean number = isNumber(words.get(i)) || last && isNumber(words.get(i + 1));
             String pair = words.get(i) + BOUND + words.get(i + 1);
-            if (number && length(pair, font) <= width) {
+            if (number && ruler.length(pair) <= width) {
                 words.set(i, pair);
                 words.remove(i + 1);
             }
@@ -156,22 +172,50 @@ record Flow(List<String> lines, Font font, int width, boolean whole) {
         return !word.isEmpty() && word.chars().allMatch(Character::isDigit);
     }
 
-    private static List<String> atComma(String text, Font font, int width, List<String> otherwise) {
+    private static List<String> atComma(String text, Ruler ruler, int width, List<String> otherwise) {
         for (int comma = text.indexOf(", "); comma > 0; comma = text.indexOf(", ", comma + 1)) {
             String first = text.substring(0, comma + 1);
             String second = text.substring(comma + 2);
-            if (length(first, font) <= width && length(second, font) <= width) {
+            if (ruler.length(first) <= width && ruler.length(second) <= width) {
                 return List.of(first, second);
             }
         }
-        return otherwise;
+        return List.copyOf(otherwise);
     }
 
-    private static String shortened(String line, Font font, int width) {
+    private static String shortened(String line, Ruler ruler, int width) {
         String kept = line;
-        while (!kept.isEmpty() && length(kept + ELLIPSIS, font) > width) {
+        while (!kept.isEmpty() && ruler.length(kept + ELLIPSIS) > width) {
             kept = kept.substring(0, kept.length() - 1);
         }
         return kept.stripTrailing() + ELLIPSIS;
+    }
+
+    /** Measures words once each while one text is broken: laying letters out is what takes the time. */
+    private static final class Ruler {
+
+        private final Font font;
+        private final Map<String, Float> known = new HashMap<>();
+
+        Ruler(Font font) {
+            this.font = font;
+        }
+
+        float length(String line) {
+            float length = 0;
+            int start = 0;
+            for (int i = 0; i <= line.length(); i++) {
+                boolean gap = i < line.length() && (line.charAt(i) == ' ' || line.charAt(i) == BOUND);
+                if (gap || i == line.length()) {
+                    length += word(line.substring(start, i)) + (gap ? word(" ") : 0);
+                    start = i + 1;
+                }
+            }
+            return length;
+        }
+
+        private float word(String word) {
+            return known.computeIfAbsent(word, each -> Flow.length(each, font));
+        }
     }
 }

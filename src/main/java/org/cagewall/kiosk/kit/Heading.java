@@ -3,7 +3,6 @@ package org.cagewall.kiosk.kit;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
-import org.cagewall.kiosk.theme.Measure;
 import org.cagewall.kiosk.theme.Tone;
 import org.cagewall.kiosk.theme.Type;
 
@@ -16,7 +15,7 @@ public final class Heading extends JPanel {
     private final WrapLabel subtitle = new WrapLabel("", Type.SECOND, Tone.SOFT).lines(1);
 
     public Heading(String title, String subtitle) {
-        super(new MigLayout("insets 0, gap 0, fill", "[grow,fill]" + Measure.px(16) + "[]", "push[][]push"));
+        super(new MigLayout("insets 0, gap 0, fill", "[grow,fill]16[]", "push[][]push"));
         setOpaque(false);
         this.title.setName("title");
         this.subtitle.setName("subtitle");

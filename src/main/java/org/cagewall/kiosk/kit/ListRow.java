@@ -36,9 +36,14 @@ public final class ListRow extends JButton implements Legible, Tall {
 
     @Override
     public int heightFor(int width) {
-        int words = first(width).height()
-                + (face.second().isEmpty() ? 0 : second(width).height() + Measure.px(4));
+        int words = first(width).height() + (face.second().isEmpty() ? 0 : second(width).height() + Measure.px(4));
         return Math.max(Measure.px(face.second().isEmpty() ? 64 : 88), words + Measure.px(28));
+    }
+
+    @Override
+    public void revalidate() {
+        Pane.forgetFrom(this);
+        super.revalidate();
     }
 
     @Override
@@ -93,12 +98,12 @@ public final class ListRow extends JButton implements Legible, Tall {
         boolean one = face.second().isEmpty();
         int words = first.height() + (one ? 0 : second.height() + Measure.px(4));
         float top = (getHeight() - words) / 2f;
-        boolean done = face.state() == RowFace.State.DONE;
-        brush.setColor((done ? Tone.SOFT : Tone.INK).color());
+        boolean down = getModel().isPressed() && getModel().isArmed();
+        Tone ink = face.state() != RowFace.State.DONE ? Tone.INK : down ? Tone.TILE_PRESSED_SOFT : Tone.SOFT;
+        brush.setColor(ink.color());
         first.paint(brush, left(), top);
         if (!one) {
-            brush.setColor((face.state() == RowFace.State.DIFFERENT ? Tone.ATTENTION_INK : done ? Tone.SOFT : Tone.INK)
-                    .color());
+            brush.setColor((face.state() == RowFace.State.DIFFERENT ? Tone.ATTENTION_INK : ink).color());
             second.paint(brush, left(), top + first.height() + Measure.px(4));
         }
     }

@@ -121,6 +121,7 @@ public final class NavBar<T> extends JPanel {
             Tone ink = here == Here.YES ? Tone.MAIN_INK : Tone.INK;
             if (here == Here.YES) {
                 Brush.fill(brush, (pressed ? Tone.MAIN_PRESSED : Tone.MAIN).color(), pill, height / 2);
+                Brush.outline(brush, Tone.LIKELY_EDGE.color(), Measure.px(1.5f), pill, height / 2);
             } else if (pressed) {
                 Brush.fill(brush, Tone.TILE_PRESSED.color(), pill, height / 2);
             }

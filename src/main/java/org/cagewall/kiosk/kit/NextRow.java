@@ -13,23 +13,19 @@ public final class NextRow extends Card {
 
     public NextRow(String name, String lead, String first, String second, List<TouchButton> answers) {
         super(new MigLayout(
-                "insets " + Measure.px(20) + " " + Measure.px(24) + " " + Measure.px(14) + " " + Measure.px(24)
-                        + ", fillx, gap 0 0",
-                "[" + Measure.px(112) + "!,left][grow,fill]",
+                "insets 20 24 14 24, fillx, gap 0 0",
+                "[112!,left][grow,fill]",
                 "[][][]"));
         setName(name);
         leading();
         Type size = Flow.length(lead, Type.NEXT.font()) <= Measure.px(108) ? Type.NEXT : Type.LEAD;
-        add(new WrapLabel(lead, size, Tone.INK).lines(2), "cell 0 0 1 3, aligny top, wmax " + Measure.px(110));
+        add(new WrapLabel(lead, size, Tone.INK).lines(2), "cell 0 0 1 3, aligny top, wmax 110");
         add(new WrapLabel(first, Type.LEAD, Tone.INK), "cell 1 0, wmin 0, growx");
         if (!second.isEmpty()) {
-            add(new WrapLabel(second, Type.LINE, Tone.INK), "cell 1 1, wmin 0, growx, gaptop " + Measure.px(4));
+            add(new WrapLabel(second, Type.LINE, Tone.INK), "cell 1 1, wmin 0, growx, gaptop 4");
         }
-        for (int i = 0; i < answers.size(); i++) {
-            String gap = i == 0 ? "" : ", gapleft " + Measure.px(16);
-            add(
-                    answers.get(i).tall(64),
-                    "cell 1 2, growx 0, wmin " + Measure.px(200) + ", gaptop " + Measure.px(12) + gap);
-        }
+        Pane row = new Pane(new MigLayout("insets 0, gap 16"));
+        answers.forEach(answer -> row.add(answer.tall(64), "wmin 250"));
+        add(row, "cell 1 2, gaptop 12");
     }
 }

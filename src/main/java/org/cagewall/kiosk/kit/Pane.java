@@ -1,22 +1,26 @@
 package org.cagewall.kiosk.kit;
 
 import java.awt.Component;
-import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.LayoutManager;
 import java.awt.LayoutManager2;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
 import javax.swing.JPanel;
 
 /**
  * A clear panel that is as high as its wrapped words need at its width, however deep they lie in it: screens are built
- * of these rather than of bare panels. Used on the event thread.
+ * of these rather than of bare panels. What it has measured it remembers until something in it changes. Used on the
+ * event thread.
  */
 public class Pane extends JPanel implements Tall {
 
     private static final long serialVersionUID = 1L;
 
-    private int knownWidth = -1;
-    private int knownHeight;
+    private final transient Map<Integer, Integer> heights = new HashMap<>();
+    private transient Optional<Dimension> natural = Optional.empty();
+    private transient Optional<Dimension> least = Optional.empty();
     private Measuring measuring = Measuring.NO;
 
     private enum Measuring {
@@ -32,73 +36,126 @@ public class Pane extends JPanel implements Tall {
 
     @Override
     public Dimension getPreferredSize() {
-        Dimension natural = super.getPreferredSize();
-        if (isPreferredSizeSet() || getWidth() <= 0) {
-            return natural;
+        if (isPreferredSizeSet()) {
+            return super.getPreferredSize();
         }
-        return new Dimension(natural.width, heightFor(getWidth()));
+        if (natural.isEmpty()) {
+            natural = Optional.of(fresh().preferredLayoutSize(this));
+        }
+        Dimension size = natural.get();
+        return getWidth() <= 0 ? new Dimension(size) : new Dimension(size.width, heightFor(getWidth()));
     }
 
     @Override
     public Dimension getMinimumSize() {
-        Dimension least = super.getMinimumSize();
-        return isMinimumSizeSet() || getWidth() <= 0
-                ? least
-                : new Dimension(least.width, Math.min(least.height, heightFor(getWidth())));
+        if (isMinimumSizeSet()) {
+            return super.getMinimumSize();
+        }
+        if (least.isEmpty()) {
+            least = Optional.of(fresh().minimumLayoutSize(this));
+        }
+        Dimension size = least.get();
+        return getWidth() <= 0
+                ? new Dimension(size)
+                : new Dimension(size.width, Math.min(size.height, heightFor(getWidth())));
+    }
+
+    @Override
+    public int heightFor(int width) {
+        Integer known = heights.get(width);
+        if (known == null) {
+            known = measured(width);
+            heights.put(width, known);
+        }
+        return known;
     }
 
     /** Lays out twice: the heights that parts ask for are right only once they have their widths. */
     @Override
     public void doLayout() {
-        super.doLayout();
-        if (getLayout() instanceof LayoutManager2 layout) {
-            layout.invalidateLayout(this);
-            super.doLayout();
+        fresh().layoutContainer(this);
+        if (getLayout() instanceof LayoutManager2) {
+            fresh().layoutContainer(this);
         }
     }
 
     @Override
-    public int heightFor(int width) {
-        if (measuring == Measuring.YES) {
-            return getLayout().preferredLayoutSize(this).height;
-        }
-        if (width != knownWidth) {
-            int height = measured(width);
-            knownWidth = width;
-            knownHeight = height;
-        }
-        return knownHeight;
+    public void revalidate() {
+        forgetFrom(this);
+        super.revalidate();
     }
 
     @Override
     public void invalidate() {
-        if (measuring == Measuring.NO) {
-            knownWidth = -1;
+        if (measuring == Measuring.NO && isValid()) {
+            forgetFrom(this);
         }
         super.invalidate();
     }
 
+    @Override
+    protected void addImpl(Component part, Object constraints, int index) {
+        forgetFrom(this);
+        super.addImpl(part, constraints, index);
+    }
+
+    @Override
+    public void remove(int index) {
+        forgetFrom(this);
+        super.remove(index);
+    }
+
+    @Override
+    public void removeAll() {
+        forgetFrom(this);
+        super.removeAll();
+    }
+
+    @Override
+    public void setBounds(int x, int y, int width, int height) {
+        Measuring before = measuring;
+        measuring = Measuring.YES;
+        super.setBounds(x, y, width, height);
+        measuring = before;
+    }
+
+    /** Something in this part has changed: whatever holds it must measure anew. */
+    static void forgetFrom(Component part) {
+        for (Component each = part; each != null; each = each.getParent()) {
+            if (each instanceof Pane pane) {
+                pane.forget();
+            }
+        }
+    }
+
+    private void forget() {
+        if (heights != null) {
+            heights.clear();
+            natural = Optional.empty();
+            least = Optional.empty();
+        }
+    }
+
     private int measured(int width) {
+        if (width == getWidth() && measuring == Measuring.YES) {
+            return fresh().preferredLayoutSize(this).height;
+        }
         Dimension before = getSize();
         measuring = Measuring.YES;
         try {
             setSize(width, Math.max(1, before.height));
-            settle(this);
-            return getLayout().preferredLayoutSize(this).height;
+            doLayout();
+            return fresh().preferredLayoutSize(this).height;
         } finally {
             setSize(before);
             measuring = Measuring.NO;
         }
     }
 
-    private static void settle(Container container) {
-        container.invalidate();
-        container.doLayout();
-        for (Component child : container.getComponents()) {
-            if (child instanceof Container inner && inner.getComponentCount() > 0) {
-                settle(inner);
-            }
+    private LayoutManager fresh() {
+        if (getLayout() instanceof LayoutManager2 layout) {
+            layout.invalidateLayout(this);
         }
-        container.invalidate();
+        return getLayout();
     }
 }

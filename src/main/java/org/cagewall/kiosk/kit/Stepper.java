@@ -22,7 +22,7 @@ public final class Stepper extends Pane {
 
     /** A number from least to most; {@code label} says what is counted. */
     public Stepper(Words words, String name, String label, int least, int most, int value, IntConsumer onChange) {
-        super(new MigLayout("insets 0, gap " + Measure.px(8) + " " + Measure.px(6), "[][grow,center][]"));
+        super(new MigLayout("insets 0, gap 8 6", "[][][]"));
         this.least = least;
         this.most = most;
         this.onChange = onChange;
@@ -35,7 +35,7 @@ public final class Stepper extends Pane {
             add(new WrapLabel(label, Type.TAG, Tone.SOFT), "spanx 3, wrap");
         }
         add(fewer);
-        add(shown, "w " + Measure.px(72) + "!");
+        add(shown, "w 72!");
         add(more);
         set(value);
     }

@@ -23,6 +23,12 @@ public final class Tag extends JLabel implements Legible {
     }
 
     @Override
+    public void revalidate() {
+        Pane.forgetFrom(this);
+        super.revalidate();
+    }
+
+    @Override
     public Dimension getPreferredSize() {
         int text = (int) Math.ceil(Flow.length(getText(), Type.TAG.font()));
         return new Dimension(text + Measure.px(28) + sign(kind), Measure.px(36));
@@ -60,11 +66,6 @@ public final class Tag extends JLabel implements Legible {
             case DIFFERENT -> {
                 Brush.fill(brush, Tone.ATTENTION.color(), box, round);
                 Brush.outline(brush, Tone.ATTENTION_INK.color(), Measure.px(2f), box, round);
-                Signs.warning(
-                        brush,
-                        Tone.ATTENTION_INK.color(),
-                        new Brush.Box(
-                                box.x() + Measure.px(14), box.y() + Measure.px(8), Measure.px(22), Measure.px(20)));
                 brush.setColor(Tone.ATTENTION_INK.color());
             }
             case PLAIN -> {
@@ -74,7 +75,15 @@ public final class Tag extends JLabel implements Legible {
         }
         Flow flow = flow(kind, text, (int) box.width());
         float left = sign(kind);
-        flow.paintCentred(brush, box.x() + left, box.y() + (box.height() - flow.height()) / 2, box.width() - left);
+        float start = box.x() + (box.width() - left - flow.longest()) / 2;
+        if (left > 0) {
+            float height = Measure.px(20f);
+            Signs.warning(
+                    brush,
+                    Tone.ATTENTION_INK.color(),
+                    new Brush.Box(start, box.y() + (box.height() - height) / 2 - Measure.px(1f), Measure.px(22f), height));
+        }
+        flow.paint(brush, start + left, box.y() + (box.height() - flow.height()) / 2);
     }
 
     static boolean holds(TagKind kind, String text, int width) {
@@ -82,10 +91,11 @@ public final class Tag extends JLabel implements Legible {
     }
 
     private static Flow flow(TagKind kind, String text, int width) {
-        return Flow.fitting(text, List.of(Type.TAG.font(), Type.MARK.font()), width - Measure.px(20) - sign(kind), 1);
+        return Flow.fitting(
+                text, List.of(Type.TAG.font(), Type.MARK.font()), width - Measure.px(16) - sign(kind), 1);
     }
 
     private static int sign(TagKind kind) {
-        return kind == TagKind.DIFFERENT ? Measure.px(22) : 0;
+        return kind == TagKind.DIFFERENT ? Measure.px(30) : 0;
     }
 }

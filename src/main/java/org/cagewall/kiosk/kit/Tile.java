@@ -75,7 +75,7 @@ public final class Tile extends JButton implements Legible {
     }
 
     private Tone ground() {
-        boolean pressed = getModel().isPressed() && getModel().isArmed();
+        boolean pressed = isDown();
         return switch (face.state()) {
             case EMPTY -> pressed ? Tone.TILE_PRESSED : Tone.EMPTY;
             case DIFFERENT -> pressed ? Tone.ATTENTION_PRESSED : Tone.ATTENTION;
@@ -87,7 +87,7 @@ public final class Tile extends JButton implements Legible {
         boolean strong = face.state() == TileFace.State.LATE || face.state() == TileFace.State.DIFFERENT;
         if (isSelected()) {
             Brush.outline(brush, Tone.LIKELY_EDGE.color(), Measure.px(5f), box, Measure.radius());
-        } else if (strong || getModel().isPressed() && getModel().isArmed()) {
+        } else if (strong || isDown()) {
             Brush.outline(brush, Tone.INK.color(), Measure.px(3f), box, Measure.radius());
         } else {
             Brush.outline(brush, Tone.LINE.color(), Measure.px(1.5f), box, Measure.radius());
@@ -101,7 +101,7 @@ public final class Tile extends JButton implements Legible {
         name.paint(brush, pad(), top);
         if (!face.small().isEmpty()) {
             Flow small = smallFlow();
-            brush.setColor((face.state() == TileFace.State.CALM ? Tone.SOFT : Tone.INK).color());
+            brush.setColor(soft().color());
             small.paint(brush, smallLeft(), top + name.firstBaseline() - small.firstBaseline());
         }
         if (face.state() == TileFace.State.DIFFERENT) {
@@ -128,9 +128,19 @@ public final class Tile extends JButton implements Legible {
     private Tone footTone() {
         return switch (face.state()) {
             case EMPTY -> Tone.EMPTY_SOFT;
-            case DIFFERENT -> Tone.ATTENTION_INK;
-            default -> Tone.SOFT;
+            default -> soft();
         };
+    }
+
+    private Tone soft() {
+        if (face.state() == TileFace.State.DIFFERENT) {
+            return Tone.ATTENTION_INK;
+        }
+        return isDown() ? Tone.TILE_PRESSED_SOFT : Tone.SOFT;
+    }
+
+    private boolean isDown() {
+        return getModel().isPressed() && getModel().isArmed();
     }
 
     private Brush.Box footBox() {
@@ -150,7 +160,7 @@ public final class Tile extends JButton implements Legible {
 
     private Flow smallFlow() {
         int sign = face.state() == TileFace.State.DIFFERENT ? Measure.px(42) : 0;
-        int room = getWidth() - smallLeft() - pad() / 2 - sign;
+        int room = getWidth() - smallLeft() - pad() - sign;
         return Flow.fitting(face.small(), List.of(Type.SECOND.font(), Type.MARK.font()), Math.max(1, room), 1);
     }
 

@@ -158,6 +158,12 @@ public final class TouchButton extends JButton implements Legible {
     }
 
     @Override
+    public void revalidate() {
+        Pane.forgetFrom(this);
+        super.revalidate();
+    }
+
+    @Override
     public Dimension getPreferredSize() {
         if (isPreferredSizeSet()) {
             return super.getPreferredSize();
@@ -167,7 +173,7 @@ public final class TouchButton extends JButton implements Legible {
         int words = flow.height() + secondHeight();
         int line = (int) Math.ceil(Flow.length(second, Type.SECOND.font()));
         return new Dimension(
-                Math.max(Measure.target(), Math.max(flow.longest(), line) + 2 * padding() + Measure.px(4)),
+                Math.max(Measure.target(), Math.max(flow.longest(), line) + 2 * padding() + Measure.px(16)),
                 Math.max(Measure.px(tall), words + Measure.px(20)));
     }
 
@@ -245,6 +251,6 @@ public final class TouchButton extends JButton implements Legible {
     }
 
     private int padding() {
-        return Measure.px(16);
+        return Measure.px(12);
     }
 }

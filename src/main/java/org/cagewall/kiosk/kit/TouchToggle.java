@@ -34,6 +34,12 @@ final class TouchToggle extends JToggleButton implements Legible {
     }
 
     @Override
+    public void revalidate() {
+        Pane.forgetFrom(this);
+        super.revalidate();
+    }
+
+    @Override
     public Dimension getPreferredSize() {
         int text = (int) Math.ceil(Flow.length(getText(), Type.BUTTON.font()));
         int tick = ends == Ends.CHIP ? tick() : 0;

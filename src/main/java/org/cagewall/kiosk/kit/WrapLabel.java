@@ -5,6 +5,8 @@ import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
+import java.util.HashMap;
+import java.util.Map;
 import javax.swing.JLabel;
 import org.cagewall.kiosk.theme.Measure;
 import org.cagewall.kiosk.theme.Tone;
@@ -23,6 +25,7 @@ public final class WrapLabel extends JLabel implements Legible, Tall {
     private int most;
     private Line line = Line.NONE;
     private Side side = Side.LEFT;
+    private final transient Map<Integer, Flow> flows = new HashMap<>();
 
     private enum Line {
         NONE,
@@ -46,6 +49,7 @@ public final class WrapLabel extends JLabel implements Legible, Tall {
     /** At most so many lines; more text ends in an ellipsis, and tests will say so. */
     public WrapLabel lines(int atMost) {
         most = atMost;
+        revalidate();
         return this;
     }
 
@@ -80,6 +84,19 @@ public final class WrapLabel extends JLabel implements Legible, Tall {
     }
 
     @Override
+    public void updateUI() {
+        super.updateUI();
+        forget();
+    }
+
+    @Override
+    public void revalidate() {
+        forget();
+        Pane.forgetFrom(this);
+        super.revalidate();
+    }
+
+    @Override
     public Dimension getPreferredSize() {
         if (isPreferredSizeSet()) {
             return super.getPreferredSize();
@@ -87,7 +104,7 @@ public final class WrapLabel extends JLabel implements Legible, Tall {
         if (type == null) {
             return new Dimension();
         }
-        int natural = Flow.of(getText(), type.font(), Integer.MAX_VALUE, 0).longest() + 1;
+        int natural = flow(Integer.MAX_VALUE).longest() + 1;
         int width = getWidth() > 0 ? Math.min(natural, getWidth()) : natural;
         return new Dimension(natural, heightFor(Math.max(1, width)));
     }
@@ -100,7 +117,7 @@ public final class WrapLabel extends JLabel implements Legible, Tall {
 
     @Override
     public int heightFor(int width) {
-        return Flow.of(getText(), type.font(), width, most).height();
+        return flow(width).height();
     }
 
     @Override
@@ -144,7 +161,17 @@ public final class WrapLabel extends JLabel implements Legible, Tall {
     }
 
     private Flow flow() {
-        return Flow.of(getText(), type.font(), Math.max(1, getWidth()), most);
+        return flow(Math.max(1, getWidth()));
+    }
+
+    private Flow flow(int width) {
+        return flows.computeIfAbsent(width, each -> Flow.of(getText(), type.font(), each, most));
+    }
+
+    private void forget() {
+        if (flows != null) {
+            flows.clear();
+        }
     }
 
     private int longestWord() {

@@ -20,8 +20,8 @@ final class NoticeBar extends JPanel {
 
     NoticeBar(String text, Optional<TouchButton> undo) {
         super(new MigLayout(
-                "insets 0 " + Measure.px(24) + " 0 " + Measure.px(8) + ", fill",
-                "[grow,fill]" + Measure.px(16) + "[]",
+                "insets 0 24 0 8, fill",
+                "[grow,fill]16[]",
                 "[fill]"));
         setName("notice");
         setOpaque(false);

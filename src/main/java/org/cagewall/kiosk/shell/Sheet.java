@@ -48,8 +48,7 @@ final class Sheet extends JPanel {
         setFocusCycleRoot(true);
         setFocusTraversalPolicy(new LayoutFocusTraversalPolicy());
         card = new Card(new MigLayout(
-                "insets " + Measure.px(24) + " " + Measure.px(28) + " " + Measure.px(28) + " " + Measure.px(28)
-                        + ", wrap 1, fillx, gap 0 " + Measure.px(12),
+                "insets 24 28 28 28, wrap 1, fillx, gap 0 12",
                 "[grow,fill]"));
         WrapLabel heading = new WrapLabel(title, Type.TITLE, Tone.INK);
         heading.setName("sheet.title");
@@ -59,9 +58,9 @@ final class Sheet extends JPanel {
             line.setName("sheet.text");
             card.add(line, "wmin 0");
         });
-        content.ifPresent(part -> card.add(part, "grow, wmin 0, gaptop " + Measure.px(4)));
+        content.ifPresent(part -> card.add(part, "grow, wmin 0, gaptop 4"));
         if (!answers.isEmpty()) {
-            card.add(buttons(words, answers), "gaptop " + Measure.px(12));
+            card.add(buttons(words, answers), "gaptop 12");
         }
         add(card);
         getAccessibleContext().setAccessibleName(title);
@@ -69,7 +68,7 @@ final class Sheet extends JPanel {
 
     private JPanel buttons(Words words, List<Answer> answers) {
         String columns = answers.size() == 3 ? "wrap 3" : "wrap 2";
-        JPanel buttons = new JPanel(new MigLayout("insets 0, fillx, " + columns + ", gap " + Measure.px(16)));
+        JPanel buttons = new JPanel(new MigLayout("insets 0, fillx, " + columns + ", gap 16"));
         buttons.setOpaque(false);
         for (Answer answer : answers) {
             TouchButton button = TouchButton.of(

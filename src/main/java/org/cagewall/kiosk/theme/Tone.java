@@ -13,6 +13,7 @@ public enum Tone {
     SOFT("soft"),
     TILE("tile"),
     TILE_PRESSED("tile.pressed"),
+    TILE_PRESSED_SOFT("tile.pressed.soft"),
     LINE("line"),
     EMPTY("empty"),
     EMPTY_SOFT("empty.soft"),

@@ -1,7 +1,9 @@
 package org.cagewall.kiosk.theme;
 
 import java.awt.Font;
+import java.awt.font.TextAttribute;
 import java.util.Locale;
+import java.util.Map;
 import javax.swing.UIManager;
 
 /**
@@ -31,7 +33,10 @@ public enum Type {
     /** A mark in a sign: 15 px, the least there is. */
     MARK;
 
+    private static final Map<TextAttribute, Integer> KERNED = Map.of(TextAttribute.KERNING, TextAttribute.KERNING_ON);
+
     public Font font() {
-        return UIManager.getFont("Kiosk.type." + name().toLowerCase(Locale.ROOT) + ".font");
+        return UIManager.getFont("Kiosk.type." + name().toLowerCase(Locale.ROOT) + ".font")
+                .deriveFont(KERNED);
     }
 }

@@ -37,4 +37,19 @@ class GalleryTest {
         painted.assertFit();
         assertThat(painted.interactive()).isNotEmpty();
     }
+
+    static Stream<Arguments> pagesAtOtherTextSizes() {
+        return PAGES.entrySet().stream()
+                .flatMap(page -> Stream.of(TextSize.LARGER, TextSize.LARGEST)
+                        .map(size -> Arguments.of(page.getKey(), size, page.getValue())));
+    }
+
+    @ParameterizedTest(name = "{0} {1}")
+    @MethodSource("pagesAtOtherTextSizes")
+    void everyPageOfPartsGrowsWholeWithTheTextSize(String name, TextSize size, Supplier<JComponent> page) {
+        int width = Math.round(1280 * size.factor());
+        int height = Math.round(800 * size.factor());
+        Painted painted = Painted.of(Light.DAY, size, width, height, page).assertFit();
+        assertThat(painted.interactive()).isNotEmpty();
+    }
 }

@@ -1,0 +1,71 @@
+package org.cagewall.kiosk.theme;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.awt.font.FontRenderContext;
+import java.util.Map;
+import org.cagewall.kiosk.Painted;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+class TypeTest {
+
+    private static final Map<Type, Integer> PIXELS = Map.ofEntries(
+            Map.entry(Type.NEXT, 44),
+            Map.entry(Type.BIG, 36),
+            Map.entry(Type.TITLE, 30),
+            Map.entry(Type.MAIN, 30),
+            Map.entry(Type.ACTION, 26),
+            Map.entry(Type.LEAD, 22),
+            Map.entry(Type.BUTTON, 20),
+            Map.entry(Type.LINE, 20),
+            Map.entry(Type.SECOND, 17),
+            Map.entry(Type.TAG, 17),
+            Map.entry(Type.MARK, 15));
+
+    @ParameterizedTest
+    @EnumSource(TextSize.class)
+    void everyFontGrowsWithTheTextSize(TextSize size) {
+        Painted.in(Light.DAY, size, () -> PIXELS.forEach((type, pixels) ->
+                assertThat(type.font().getSize2D()).isCloseTo(pixels * size.factor(), within(0.6f))));
+    }
+
+    @ParameterizedTest
+    @EnumSource(TextSize.class)
+    void everyMeasureGrowsWithTheTextSize(TextSize size) {
+        Painted.in(Light.DAY, size, () -> {
+            assertThat(Measure.target()).isEqualTo(Math.round(48 * size.factor()));
+            assertThat(Measure.gap()).isEqualTo(Math.round(12 * size.factor()));
+        });
+    }
+
+    @Test
+    void everyFontIsTheOneThatComesWithTheProgram() {
+        Painted.in(Light.DAY, () -> {
+            for (Type type : Type.values()) {
+                assertThat(type.font().getFamily()).as(type.name()).startsWith("Inter");
+            }
+        });
+    }
+
+    @Test
+    void theBigWordHasCapitalsThatCanBeReadAtAMetreAndAHalf() {
+        Painted.in(Light.DAY, () -> {
+            FontRenderContext fractional = new FontRenderContext(null, true, true);
+            double capitals = Type.BIG
+                    .font()
+                    .createGlyphVector(fractional, "H")
+                    .getVisualBounds()
+                    .getHeight();
+            assertThat(capitals).isGreaterThanOrEqualTo(26);
+        });
+    }
+
+    @Test
+    void aTextSizeIsFoundByItsNameAndAnyOtherWordMeansTheNormalOne() {
+        assertThat(TextSize.named(" larger ")).isEqualTo(TextSize.LARGER);
+        assertThat(TextSize.named("huge")).isEqualTo(TextSize.NORMAL);
+    }
+}
