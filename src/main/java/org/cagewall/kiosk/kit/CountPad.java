@@ -15,13 +15,15 @@ public final class CountPad extends Pane {
 
     private final int most;
     private final transient Consumer<OptionalInt> onChange;
-    private final WrapLabel shown = new WrapLabel("", Type.NEXT, Tone.INK).lines(1).centred();
+    private final WrapLabel shown =
+            new WrapLabel("", Type.NEXT, Tone.INK).lines(1).centred();
     private String figures = "";
 
     /** A number from 0 to {@code most}; nothing is a value too. */
     public CountPad(Words words, String name, int most, Consumer<OptionalInt> onChange) {
         super(new MigLayout(
-                "insets 0, wrap 3, fillx, gap 12", "[grow,fill,sizegroup f][grow,fill,sizegroup f][grow,fill,sizegroup f]"));
+                "insets 0, wrap 3, fillx, gap 12",
+                "[grow,fill,sizegroup f][grow,fill,sizegroup f][grow,fill,sizegroup f]"));
         this.most = most;
         this.onChange = onChange;
         setName(name);

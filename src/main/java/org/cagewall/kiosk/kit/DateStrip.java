@@ -42,9 +42,7 @@ public final class DateStrip extends Pane {
             LocalDate latest,
             LocalDate chosen,
             Consumer<LocalDate> onPick) {
-        super(new MigLayout(
-                "insets 0, wrap 3, gap 8",
-                "[72!][grow,fill][72!]"));
+        super(new MigLayout("insets 0, wrap 3, gap 8", "[72!][grow,fill][72!]"));
         this.words = words;
         this.today = today;
         this.earliest = earliest;

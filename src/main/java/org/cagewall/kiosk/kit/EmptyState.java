@@ -11,10 +11,7 @@ public final class EmptyState extends Pane {
     private static final long serialVersionUID = 1L;
 
     public EmptyState(String title, String text, List<TouchButton> first) {
-        super(new MigLayout(
-                "insets 24, wrap 1, fill, gap 12",
-                "[center]",
-                "push[][]20[]push"));
+        super(new MigLayout("insets 24, wrap 1, fill, gap 12", "[center]", "push[][]20[]push"));
         String most = "wmin 0, wmax 620";
         add(new WrapLabel(title, Type.TITLE, Tone.INK).centred(), most);
         add(new WrapLabel(text, Type.LINE, Tone.SOFT).centred(), most);

@@ -45,18 +45,19 @@ public final class Field extends Pane {
     /** Several lines: a note. */
     public static Field note(String name, String label, String value) {
         JTextArea area = new NoteArea(value);
-        JScrollPane pane = new JScrollPane(
-                area,
-                ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED,
-                ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER) {
-            private static final long serialVersionUID = 1L;
+        JScrollPane pane =
+                new JScrollPane(
+                        area,
+                        ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED,
+                        ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER) {
+                    private static final long serialVersionUID = 1L;
 
-            @Override
-            public void updateUI() {
-                super.updateUI();
-                setBorder(new com.formdev.flatlaf.ui.FlatScrollPaneBorder());
-            }
-        };
+                    @Override
+                    public void updateUI() {
+                        super.updateUI();
+                        setBorder(new com.formdev.flatlaf.ui.FlatScrollPaneBorder());
+                    }
+                };
         return new Field(name, label, area, pane);
     }
 

@@ -54,7 +54,9 @@ record Flow(List<String> lines, Font font, int width, boolean whole) {
     }
 
     static float length(String text, Font font) {
-        return text.isEmpty() ? 0 : (float) glyphs(text, font).getLogicalBounds().getWidth();
+        return text.isEmpty()
+                ? 0
+                : (float) glyphs(text, font).getLogicalBounds().getWidth();
     }
 
     /** The letters of a line with their kerning, placed to a fraction of a pixel. */
@@ -83,7 +85,10 @@ record Flow(List<String> lines, Font font, int width, boolean whole) {
     }
 
     int longest() {
-        return (int) Math.ceil(lines.stream().map(line -> length(line, font)).max(Float::compare).orElse(0f));
+        return (int) Math.ceil(lines.stream()
+                .map(line -> length(line, font))
+                .max(Float::compare)
+                .orElse(0f));
     }
 
     /** Paints the lines from this corner downwards in the brush's colour. */

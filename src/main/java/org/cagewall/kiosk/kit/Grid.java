@@ -94,8 +94,7 @@ public final class Grid extends Pane {
 
         private static Dimension all(Grid grid, Dimension cell) {
             int gap = Measure.gap();
-            return new Dimension(
-                    grid.columns * (cell.width + gap) - gap, grid.rows * (cell.height + gap) - gap);
+            return new Dimension(grid.columns * (cell.width + gap) - gap, grid.rows * (cell.height + gap) - gap);
         }
 
         @Override

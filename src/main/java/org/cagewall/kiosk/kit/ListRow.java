@@ -36,7 +36,8 @@ public final class ListRow extends JButton implements Legible, Tall {
 
     @Override
     public int heightFor(int width) {
-        int words = first(width).height() + (face.second().isEmpty() ? 0 : second(width).height() + Measure.px(4));
+        int words = first(width).height()
+                + (face.second().isEmpty() ? 0 : second(width).height() + Measure.px(4));
         return Math.max(Measure.px(face.second().isEmpty() ? 64 : 88), words + Measure.px(28));
     }
 

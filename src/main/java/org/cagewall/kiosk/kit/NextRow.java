@@ -12,10 +12,7 @@ public final class NextRow extends Card {
     private static final long serialVersionUID = 1L;
 
     public NextRow(String name, String lead, String first, String second, List<TouchButton> answers) {
-        super(new MigLayout(
-                "insets 20 24 14 24, fillx, gap 0 0",
-                "[112!,left][grow,fill]",
-                "[][][]"));
+        super(new MigLayout("insets 20 24 14 24, fillx, gap 0 0", "[112!,left][grow,fill]", "[][][]"));
         setName(name);
         leading();
         Type size = Flow.length(lead, Type.NEXT.font()) <= Measure.px(108) ? Type.NEXT : Type.LEAD;

@@ -81,7 +81,8 @@ public final class Tag extends JLabel implements Legible {
             Signs.warning(
                     brush,
                     Tone.ATTENTION_INK.color(),
-                    new Brush.Box(start, box.y() + (box.height() - height) / 2 - Measure.px(1f), Measure.px(22f), height));
+                    new Brush.Box(
+                            start, box.y() + (box.height() - height) / 2 - Measure.px(1f), Measure.px(22f), height));
         }
         flow.paint(brush, start + left, box.y() + (box.height() - flow.height()) / 2);
     }
@@ -91,8 +92,7 @@ public final class Tag extends JLabel implements Legible {
     }
 
     private static Flow flow(TagKind kind, String text, int width) {
-        return Flow.fitting(
-                text, List.of(Type.TAG.font(), Type.MARK.font()), width - Measure.px(16) - sign(kind), 1);
+        return Flow.fitting(text, List.of(Type.TAG.font(), Type.MARK.font()), width - Measure.px(16) - sign(kind), 1);
     }
 
     private static int sign(TagKind kind) {

@@ -19,10 +19,7 @@ final class NoticeBar extends JPanel {
     private static final long serialVersionUID = 1L;
 
     NoticeBar(String text, Optional<TouchButton> undo) {
-        super(new MigLayout(
-                "insets 0 24 0 8, fill",
-                "[grow,fill]16[]",
-                "[fill]"));
+        super(new MigLayout("insets 0 24 0 8, fill", "[grow,fill]16[]", "[fill]"));
         setName("notice");
         setOpaque(false);
         WrapLabel line = new WrapLabel(text, Type.BUTTON, Tone.SOLID_INK).lines(2);

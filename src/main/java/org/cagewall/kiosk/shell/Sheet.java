@@ -47,9 +47,7 @@ final class Sheet extends JPanel {
         addMouseListener(new MouseAdapter() {});
         setFocusCycleRoot(true);
         setFocusTraversalPolicy(new LayoutFocusTraversalPolicy());
-        card = new Card(new MigLayout(
-                "insets 24 28 28 28, wrap 1, fillx, gap 0 12",
-                "[grow,fill]"));
+        card = new Card(new MigLayout("insets 24 28 28 28, wrap 1, fillx, gap 0 12", "[grow,fill]"));
         WrapLabel heading = new WrapLabel(title, Type.TITLE, Tone.INK);
         heading.setName("sheet.title");
         card.add(heading, "wmin 0");

@@ -6,24 +6,27 @@ import java.util.List;
 import org.cagewall.kiosk.Painted;
 import org.cagewall.kiosk.theme.Light;
 import org.cagewall.kiosk.theme.Type;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.api.Test;
 
 class FlowTest {
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {
-        "5 eggs, 4 full | 5 eggs,/4 full",
-        "4 chicks, 1 egg | 4 chicks,/1 egg",
-        "New, day 12 | New,/day 12",
-        "2 young cocks | 2 young/cocks",
-        "Box turned | Box/turned",
-        "3 eggs | 3 eggs"
-    })
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "5 eggs, 4 full | 5 eggs,/4 full",
+                "4 chicks, 1 egg | 4 chicks,/1 egg",
+                "New, day 12 | New,/day 12",
+                "2 young cocks | 2 young/cocks",
+                "Box turned | Box/turned",
+                "3 eggs | 3 eggs"
+            })
     void theBigWordBreaksWhereOneWouldPauseAndANumberStaysWithWhatItCounts(String text, String lines) {
-        Painted.in(Light.DAY, () -> assertThat(Flow.of(text, Type.BIG.font(), 172, 2).lines())
-                .isEqualTo(List.of(lines.split("/"))));
+        Painted.in(
+                Light.DAY,
+                () -> assertThat(Flow.of(text, Type.BIG.font(), 172, 2).lines()).isEqualTo(List.of(lines.split("/"))));
     }
 
     @Test
@@ -48,7 +51,8 @@ class FlowTest {
 
     @Test
     void linesThatAreSetStayAsTheyAreSet() {
-        Painted.in(Light.DAY, () -> assertThat(Flow.of("one\n\ntwo", Type.LINE.font(), 400, 0).lines())
+        Painted.in(Light.DAY, () -> assertThat(
+                        Flow.of("one\n\ntwo", Type.LINE.font(), 400, 0).lines())
                 .containsExactly("one", "", "two"));
     }
 

@@ -32,7 +32,10 @@ final class Gallery {
             grid.put(tile, place / 6, place % 6);
             place++;
         }
-        return stage(new Heading("North wall", "Tuesday 14 April \u00b7 12 pairs \u00b7 3 due today, 1 late"), grid, new Destination.Wall());
+        return stage(
+                new Heading("North wall", "Tuesday 14 April \u00b7 12 pairs \u00b7 3 due today, 1 late"),
+                grid,
+                new Destination.Wall());
     }
 
     static List<TileFace> tiles() {
@@ -41,7 +44,8 @@ final class Gallery {
                 new TileFace("A2", "Pair 9", "4 chicks, 1 egg", "ring 2 by Thursday", TileFace.State.DUE),
                 new TileFace("A3", "", "Empty", "clean since 2 Apr", TileFace.State.EMPTY),
                 new TileFace("A4", "Pair 2", "Box on, day 9", "egg by 24 Apr", TileFace.State.CALM),
-                new TileFace("A5", "Pair 7 \u00b7 round 2", "2 eggs, 3 chicks", "take away Friday", TileFace.State.CALM),
+                new TileFace(
+                        "A5", "Pair 7 \u00b7 round 2", "2 eggs, 3 chicks", "take away Friday", TileFace.State.CALM),
                 new TileFace("A6", "Pair 11", "3 eggs", "next 15 Apr", TileFace.State.CALM),
                 new TileFace("B1", "Pair 1", "Hen alone", "flight 25 Apr", TileFace.State.CALM),
                 new TileFace("B2", "Pair 6", "Box turned", "box off today", TileFace.State.DUE),
@@ -58,17 +62,22 @@ final class Gallery {
     }
 
     static Stage cage() {
-        Pane page = clear(new MigLayout(
-                "insets 0, fill, gap 24 16", "[grow 1,fill,sizegroup][grow 1,fill,sizegroup]", "[fill]"));
+        Pane page = clear(
+                new MigLayout("insets 0, fill, gap 24 16", "[grow 1,fill,sizegroup][grow 1,fill,sizegroup]", "[fill]"));
         Pane left = clear(new MigLayout(
-                "insets 0, fill, wrap 2, gap 12 16", "[fill,grow,sizegroup][fill,grow,sizegroup]", "[grow][]" + "[grow]"));
+                "insets 0, fill, wrap 2, gap 12 16",
+                "[fill,grow,sizegroup][fill,grow,sizegroup]",
+                "[grow][]" + "[grow]"));
         left.add(nest(), "spanx 2, grow");
         left.add(bird("Cock", "HB 26-041", "light green \u00b7 fit 2 Apr"), "grow");
         left.add(bird("Hen", "HB 25-117", "grey \u00b7 sits well"), "grow");
         left.add(entries(), "spanx 2, grow");
         page.add(left, "grow");
         page.add(actions(), "grow");
-        return stage(new Heading("Cage A1", "Pair 4 \u00b7 sitting since 8 April \u00b7 scanned 9:14"), page, Destination.Cage.byScan("A1"));
+        return stage(
+                new Heading("Cage A1", "Pair 4 \u00b7 sitting since 8 April \u00b7 scanned 9:14"),
+                page,
+                Destination.Cage.byScan("A1"));
     }
 
     private static Card nest() {
@@ -78,7 +87,10 @@ final class Gallery {
         head.add(new WrapLabel("first hatch 26 Apr, between 25 and 29", Type.SECOND, Tone.SOFT).lines(1));
         card.add(head, "growx");
         card.add(eggs(), "growx, gaptop 8");
-        card.add(new WrapLabel("Candle egg 5 on Thursday. Clear egg 4 can stay: it holds the hen.", Type.SECOND, Tone.INK), "growx, wmin 0");
+        card.add(
+                new WrapLabel(
+                        "Candle egg 5 on Thursday. Clear egg 4 can stay: it holds the hen.", Type.SECOND, Tone.INK),
+                "growx, wmin 0");
         return card;
     }
 
@@ -105,7 +117,9 @@ final class Gallery {
         Card card = new Card(new MigLayout("insets 14 20 14 20, wrap 2, gap 0 4", "[116!][grow,fill]"));
         card.add(new WrapLabel("Last entries", Type.TAG, Tone.SOFT), "spanx 2");
         String[][] lines = {
-            {"Today 7:32", "all well \u00b7 Tomas, by scan"}, {"Mon 18:05", "egg 5 laid \u00b7 Ines"}, {"Sun 9:20", "egg 6 laid \u00b7 Ines"}
+            {"Today 7:32", "all well \u00b7 Tomas, by scan"},
+            {"Mon 18:05", "egg 5 laid \u00b7 Ines"},
+            {"Sun 9:20", "egg 6 laid \u00b7 Ines"}
         };
         for (String[] line : lines) {
             card.add(new WrapLabel(line[0], Type.SECOND, Tone.SOFT).lines(1));
@@ -117,11 +131,26 @@ final class Gallery {
 
     private static JPanel actions() {
         Pane right = clear(new MigLayout(
-                "insets 0, fill, wrap 2, gap 16 16", "[grow,fill,sizegroup][grow,fill,sizegroup]", "[grow 120][][grow 108][grow 108][grow 108][]"));
-        right.add(TouchButton.of(ButtonKind.MAIN, "all-well", "All well", NOTHING).type(Type.MAIN).tall(110), "grow");
-        right.add(TouchButton.of(ButtonKind.OUTLINED, "different", "Something different", NOTHING).type(Type.ACTION).tall(110), "grow");
+                "insets 0, fill, wrap 2, gap 16 16",
+                "[grow,fill,sizegroup][grow,fill,sizegroup]",
+                "[grow 120][][grow 108][grow 108][grow 108][]"));
+        right.add(
+                TouchButton.of(ButtonKind.MAIN, "all-well", "All well", NOTHING)
+                        .type(Type.MAIN)
+                        .tall(110),
+                "grow");
+        right.add(
+                TouchButton.of(ButtonKind.OUTLINED, "different", "Something different", NOTHING)
+                        .type(Type.ACTION)
+                        .tall(110),
+                "grow");
         right.add(new WrapLabel("What happened?", Type.BUTTON, Tone.SOFT));
-        right.add(new Segment<>("when", List.of(new Choice<>("today", "today", 0), new Choice<>("yesterday", "yesterday", 1)), day -> {}), "growx 0, alignx right");
+        right.add(
+                new Segment<>(
+                        "when",
+                        List.of(new Choice<>("today", "today", 0), new Choice<>("yesterday", "yesterday", 1)),
+                        day -> {}),
+                "growx 0, alignx right");
         for (String what : new String[] {"Candle", "Hatched", "Take egg out", "Move egg", "Dummies", "Hen off eggs"}) {
             ButtonKind kind = what.equals("Candle") ? ButtonKind.LIKELY : ButtonKind.PLAIN;
             right.add(TouchButton.of(kind, "do." + what, what, NOTHING).type(Type.ACTION), "grow");
@@ -133,17 +162,48 @@ final class Gallery {
     static Stage sitter() {
         Pane page = clear(new MigLayout("insets 0, fill, gap 20", "[grow,fill][332!,fill]", "[grow,fill]"));
         Stack list = new Stack();
-        list.add(new NextRow("next", "B1", "You should see: 1 hen", "Husks out. Fill the seed. Fresh water. One scoop of soft food.", List.of(
-                TouchButton.of(ButtonKind.MAIN, "all-well", "All well", NOTHING),
-                TouchButton.of(ButtonKind.OUTLINED, "different", "Something different", NOTHING).type(Type.LEAD))));
-        list.add(new ListRow("row.B2", RowFace.of("B2", "You should see: 2 birds, box turned", "Husks out. Fill the seed. Fresh water."), NOTHING));
-        list.add(new ListRow("row.B3", RowFace.of("B3", "You should see: 1 or 2 birds, box shut", "Fill the seed. Fresh water. Leave the box shut."), NOTHING));
-        list.add(new ListRow("row.B4", RowFace.of("B4", "You should see: 2 birds", "Hen quiet, reported 7:40").tagged(TagKind.DIFFERENT, "Different").in(RowFace.State.DIFFERENT), NOTHING));
-        list.add(new ListRow("row.A6", RowFace.of("A6", "2 birds", "Done 8:10, all well").in(RowFace.State.DONE), NOTHING));
-        list.add(new ListRow("row.A7", RowFace.of("A7", "2 birds", "Done 8:12, all well").in(RowFace.State.DONE).tagged(TagKind.LATE, "late 1 day"), NOTHING));
+        list.add(new NextRow(
+                "next",
+                "B1",
+                "You should see: 1 hen",
+                "Husks out. Fill the seed. Fresh water. One scoop of soft food.",
+                List.of(
+                        TouchButton.of(ButtonKind.MAIN, "all-well", "All well", NOTHING),
+                        TouchButton.of(ButtonKind.OUTLINED, "different", "Something different", NOTHING)
+                                .type(Type.LEAD))));
+        list.add(new ListRow(
+                "row.B2",
+                RowFace.of("B2", "You should see: 2 birds, box turned", "Husks out. Fill the seed. Fresh water."),
+                NOTHING));
+        list.add(new ListRow(
+                "row.B3",
+                RowFace.of(
+                        "B3",
+                        "You should see: 1 or 2 birds, box shut",
+                        "Fill the seed. Fresh water. Leave the box shut."),
+                NOTHING));
+        list.add(new ListRow(
+                "row.B4",
+                RowFace.of("B4", "You should see: 2 birds", "Hen quiet, reported 7:40")
+                        .tagged(TagKind.DIFFERENT, "Different")
+                        .in(RowFace.State.DIFFERENT),
+                NOTHING));
+        list.add(new ListRow(
+                "row.A6", RowFace.of("A6", "2 birds", "Done 8:10, all well").in(RowFace.State.DONE), NOTHING));
+        list.add(new ListRow(
+                "row.A7",
+                RowFace.of("A7", "2 birds", "Done 8:12, all well")
+                        .in(RowFace.State.DONE)
+                        .tagged(TagKind.LATE, "late 1 day"),
+                NOTHING));
         page.add(new TouchScroll(WORDS, "list", list));
         page.add(phone());
-        Stage stage = stage(new Heading("Good morning, Tomas", "Tuesday 14 April \u00b7 11 of 26 cages done \u00b7 about 25 minutes left"), page, new Destination.Today());
+        Stage stage = stage(
+                new Heading(
+                        "Good morning, Tomas",
+                        "Tuesday 14 April \u00b7 11 of 26 cages done \u00b7 about 25 minutes left"),
+                page,
+                new Destination.Today());
         stage.person("Tomas, sitter", NOTHING);
         stage.places(List.of(
                 new NavBar.Entry<>("wall", "Wall", new Destination.Wall()),
@@ -157,13 +217,16 @@ final class Gallery {
         Card card = new Card(new MigLayout("insets 16 24 16 24, wrap 1, fillx, gap 0 12", "[grow,fill]")).strong();
         card.add(new WrapLabel("Stop and phone", Type.ACTION, Tone.INK));
         for (String rule : new String[] {
-            "A bird on the floor, puffed up, gasping, bleeding, not eating.", "A bird dead, loose, stuck or missing. Do not chase it.", "Room over 32 \u00b0C, power off, smoke, water, rats, a cat."
+            "A bird on the floor, puffed up, gasping, bleeding, not eating.",
+            "A bird dead, loose, stuck or missing. Do not chase it.",
+            "Room over 32 \u00b0C, power off, smoke, water, rats, a cat."
         }) {
             Card one = new Card().attention();
             one.add(new WrapLabel(rule, Type.TAG, Tone.ATTENTION_INK), "growx, wmin 0");
             card.add(one, "growx");
         }
-        for (String[] each : new String[][] {{"Ines", "0555 0142"}, {"Club friend", "0555 0177"}, {"Bird vet", "0555 0190"}}) {
+        for (String[] each :
+                new String[][] {{"Ines", "0555 0142"}, {"Club friend", "0555 0177"}, {"Bird vet", "0555 0190"}}) {
             Pane line = clear(new MigLayout("insets 0 8 0 0, fillx", "[]push[]"));
             line.add(new WrapLabel(each[0], Type.BUTTON, Tone.SOFT).lines(1));
             line.add(new WrapLabel(each[1], Type.ACTION, Tone.INK).lines(1));
@@ -174,28 +237,45 @@ final class Gallery {
     }
 
     static JComponent buttons() {
-        Pane page = clear(new MigLayout("insets 24, wrap 4, fillx, gap 16", "[grow,fill,sizegroup][grow,fill,sizegroup][grow,fill,sizegroup][grow,fill,sizegroup]"));
+        Pane page = clear(new MigLayout(
+                "insets 24, wrap 4, fillx, gap 16",
+                "[grow,fill,sizegroup][grow,fill,sizegroup][grow,fill,sizegroup][grow,fill,sizegroup]"));
         for (ButtonKind kind : ButtonKind.values()) {
-            String name = kind.name().charAt(0) + kind.name().substring(1).toLowerCase().replace('_', ' ');
+            String name = kind.name().charAt(0)
+                    + kind.name().substring(1).toLowerCase().replace('_', ' ');
             page.add(TouchButton.of(kind, "calm." + kind, name, NOTHING).tall(88));
-            TouchButton pressed = TouchButton.of(kind, "pressed." + kind, name + " pressed", NOTHING).tall(88);
+            TouchButton pressed = TouchButton.of(kind, "pressed." + kind, name + " pressed", NOTHING)
+                    .tall(88);
             pressed.getModel().setArmed(true);
             pressed.getModel().setPressed(true);
             page.add(pressed);
         }
-        TouchButton off = TouchButton.of(ButtonKind.PLAIN, "off", "Not now", NOTHING).tall(88);
+        TouchButton off =
+                TouchButton.of(ButtonKind.PLAIN, "off", "Not now", NOTHING).tall(88);
         off.setEnabled(false);
         page.add(off);
-        page.add(TouchButton.of(ButtonKind.PLAIN, "two", "Something different was seen in here", NOTHING).type(Type.ACTION).tall(88));
-        page.add(TouchButton.of(ButtonKind.OUTLINED, "second", "Ines", NOTHING).type(Type.LEAD).second("owner, 0555 0142").tall(88));
-        page.add(TouchButton.of(ButtonKind.PLAIN, "pill", "Ines, owner", NOTHING).pill());
+        page.add(TouchButton.of(ButtonKind.PLAIN, "two", "Something different was seen in here", NOTHING)
+                .type(Type.ACTION)
+                .tall(88));
+        page.add(TouchButton.of(ButtonKind.OUTLINED, "second", "Ines", NOTHING)
+                .type(Type.LEAD)
+                .second("owner, 0555 0142")
+                .tall(88));
+        page.add(
+                TouchButton.of(ButtonKind.PLAIN, "pill", "Ines, owner", NOTHING).pill());
         page.add(new Tag(TagKind.DUE, "box off today"));
         page.add(new Tag(TagKind.LATE, "candle, late 2 d"));
         page.add(new Tag(TagKind.DIFFERENT, "hen quiet, 7:40"));
         page.add(new Tag(TagKind.PLAIN, "by scan"));
         Pane eggs = clear(new java.awt.GridLayout(1, 0));
         for (EggLook look : EggLook.values()) {
-            eggs.add(new EggButton("egg." + look, look, String.valueOf(look.ordinal() + 1), look.name().toLowerCase().replace('_', ' '), look.name(), NOTHING));
+            eggs.add(new EggButton(
+                    "egg." + look,
+                    look,
+                    String.valueOf(look.ordinal() + 1),
+                    look.name().toLowerCase().replace('_', ' '),
+                    look.name(),
+                    NOTHING));
         }
         EggButton chosen = new EggButton("egg.chosen", EggLook.FULL, "K", "chosen", "chosen", NOTHING);
         chosen.setSelected(true);
@@ -205,19 +285,31 @@ final class Gallery {
     }
 
     static JComponent inputs() {
-        Pane page = clear(new MigLayout("insets 24, fill, gap 32 16", "[grow,fill,sizegroup][grow,fill,sizegroup]", "[top]"));
+        Pane page = clear(
+                new MigLayout("insets 24, fill, gap 32 16", "[grow,fill,sizegroup][grow,fill,sizegroup]", "[top]"));
         Stack left = new Stack(20);
         left.add(Field.line("name", "Name of the cage", "B3"));
         Field wrong = Field.line("ring", "Ring", "HB 26-0");
         wrong.wrong("There is no bird with this ring. The nearest is HB 26-041.");
         left.add(wrong);
         left.add(Field.note("note", "What did you see?", "Hen quiet, sits low on the perch. Droppings look right."));
-        left.add(Chips.someOf("signs", List.of(choice("puffed up"), choice("on the floor"), choice("not eating"), choice("blood"), choice("droppings"), choice("other")), all -> {}).choose(List.of("puffed up", "droppings")));
+        left.add(Chips.someOf(
+                        "signs",
+                        List.of(
+                                choice("puffed up"),
+                                choice("on the floor"),
+                                choice("not eating"),
+                                choice("blood"),
+                                choice("droppings"),
+                                choice("other")),
+                        all -> {})
+                .choose(List.of("puffed up", "droppings")));
         left.add(new Stepper(WORDS, "birds", "Birds", 0, 40, 5, number -> {}));
         page.add(left);
         Pane right = clear(new MigLayout("insets 0, wrap 1, fillx, gap 0 20", "[grow,fill]"));
         LocalDate today = LocalDate.of(2026, 4, 14);
-        right.add(new DateStrip(WORDS, "day", today, today.minusDays(10), today.plusDays(60), today.plusDays(4), day -> {}));
+        right.add(new DateStrip(
+                WORDS, "day", today, today.minusDays(10), today.plusDays(60), today.plusDays(4), day -> {}));
         right.add(new ListRow("plain", RowFace.of("", "The grey hen has moved to the flight", ""), NOTHING));
         page.add(right);
         return onGround(page);
@@ -234,7 +326,10 @@ final class Gallery {
             }
         }
         right.add(new QrView(dark, "cage B3"));
-        right.add(new EmptyState("No cages yet", "Say how many rows and columns your first wall has, and the cages appear in their places.", List.of(TouchButton.of(ButtonKind.MAIN, "first", "Lay out the first wall", NOTHING))));
+        right.add(new EmptyState(
+                "No cages yet",
+                "Say how many rows and columns your first wall has, and the cages appear in their places.",
+                List.of(TouchButton.of(ButtonKind.MAIN, "first", "Lay out the first wall", NOTHING))));
         page.add(right);
         return onGround(page);
     }

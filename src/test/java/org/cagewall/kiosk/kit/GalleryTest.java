@@ -39,9 +39,8 @@ class GalleryTest {
     }
 
     static Stream<Arguments> pagesAtOtherTextSizes() {
-        return PAGES.entrySet().stream()
-                .flatMap(page -> Stream.of(TextSize.LARGER, TextSize.LARGEST)
-                        .map(size -> Arguments.of(page.getKey(), size, page.getValue())));
+        return PAGES.entrySet().stream().flatMap(page -> Stream.of(TextSize.LARGER, TextSize.LARGEST)
+                .map(size -> Arguments.of(page.getKey(), size, page.getValue())));
     }
 
     @ParameterizedTest(name = "{0} {1}")

@@ -43,7 +43,12 @@ class PartsTest {
     void aNumberIsTypedRubbedOutAndCleared() {
         List<OptionalInt> told = new ArrayList<>();
         Painted painted = Painted.of(400, 420, () -> new CountPad(WORDS, "pad", 400, told::add));
-        painted.press("pad.0").press("pad.4").press("pad.0").press("pad.1").press("pad.back").press("pad.clear");
+        painted.press("pad.0")
+                .press("pad.4")
+                .press("pad.0")
+                .press("pad.1")
+                .press("pad.back")
+                .press("pad.clear");
         assertThat(told)
                 .containsExactly(
                         OptionalInt.of(0),
@@ -59,7 +64,8 @@ class PartsTest {
         Painted painted = Painted.of(600, 60, () -> Chips.oneOf("when", choices("morning", "evening"), told::add));
         painted.press("when.morning").press("when.morning").press("when.evening");
         assertThat(told).containsExactly("morning", "morning", "evening");
-        assertThat(painted.find("when.morning", AbstractButton.class).isSelected()).isFalse();
+        assertThat(painted.find("when.morning", AbstractButton.class).isSelected())
+                .isFalse();
     }
 
     @Test
@@ -79,18 +85,19 @@ class PartsTest {
         });
         painted.assertFit();
         assertThat(painted.find("signs.blood", AbstractButton.class).getY())
-                .isGreaterThan(painted.find("signs.on the floor", AbstractButton.class).getY());
+                .isGreaterThan(
+                        painted.find("signs.on the floor", AbstractButton.class).getY());
     }
 
     @Test
     void ofTodayAndYesterdayOneIsAlwaysOn() {
         List<String> told = new ArrayList<>();
-        Painted painted =
-                Painted.of(300, 56, () -> new Segment<>("day", choices("today", "yesterday"), told::add));
+        Painted painted = Painted.of(300, 56, () -> new Segment<>("day", choices("today", "yesterday"), told::add));
         assertThat(painted.find("day.today", AbstractButton.class).isSelected()).isTrue();
         painted.press("day.yesterday").press("day.yesterday");
         assertThat(painted.find("day.today", AbstractButton.class).isSelected()).isFalse();
-        assertThat(painted.find("day.yesterday", AbstractButton.class).isSelected()).isTrue();
+        assertThat(painted.find("day.yesterday", AbstractButton.class).isSelected())
+                .isTrue();
         assertThat(told).containsExactly("yesterday", "yesterday");
     }
 
@@ -100,11 +107,13 @@ class PartsTest {
         Painted painted = Painted.of(
                 640, 480, () -> new DateStrip(WORDS, "day", TODAY, TODAY, LocalDate.of(2026, 5, 3), TODAY, told::add));
         assertThat(painted.find("day.before", TouchButton.class).isEnabled()).isFalse();
-        assertThat(painted.find("day.2026-04-13", AbstractButton.class).isEnabled()).isFalse();
+        assertThat(painted.find("day.2026-04-13", AbstractButton.class).isEnabled())
+                .isFalse();
         painted.press("day.after").press("day.2026-05-03");
         assertThat(told).containsExactly(LocalDate.of(2026, 5, 3));
         assertThat(painted.find("day.after", TouchButton.class).isEnabled()).isFalse();
-        assertThat(painted.find("day.2026-05-04", AbstractButton.class).isEnabled()).isFalse();
+        assertThat(painted.find("day.2026-05-04", AbstractButton.class).isEnabled())
+                .isFalse();
     }
 
     /** ISO 8601: 14 April 2026 is a Tuesday, so it stands in the second column. */
@@ -136,8 +145,13 @@ class PartsTest {
 
     @Test
     void theTileSaysEverythingInOneSentenceForThoseWhoCannotSeeIt() {
-        Painted painted = Painted.of(196, 190, () -> new Tile(
-                "tile", new TileFace("A2", "Pair 9", "4 chicks, 1 egg", "ring 2 by Thursday", TileFace.State.DUE), () -> {}));
+        Painted painted = Painted.of(
+                196,
+                190,
+                () -> new Tile(
+                        "tile",
+                        new TileFace("A2", "Pair 9", "4 chicks, 1 egg", "ring 2 by Thursday", TileFace.State.DUE),
+                        () -> {}));
         assertThat(painted.find("tile", Tile.class).getAccessibleContext().getAccessibleName())
                 .isEqualTo("A2, Pair 9, 4 chicks, 1 egg, ring 2 by Thursday");
     }
@@ -171,8 +185,10 @@ class PartsTest {
         for (Supplier<JComponent> part : parts) {
             int[] normal = sizeOf(part, TextSize.NORMAL);
             int[] grown = sizeOf(part, size);
-            assertThat(grown[0]).isBetween((int) (normal[0] * size.factor() * 0.9), (int) (normal[0] * size.factor() * 1.1) + 4);
-            assertThat(grown[1]).isBetween((int) (normal[1] * size.factor() * 0.9), (int) (normal[1] * size.factor() * 1.1) + 4);
+            assertThat(grown[0])
+                    .isBetween((int) (normal[0] * size.factor() * 0.9), (int) (normal[0] * size.factor() * 1.1) + 4);
+            assertThat(grown[1])
+                    .isBetween((int) (normal[1] * size.factor() * 0.9), (int) (normal[1] * size.factor() * 1.1) + 4);
         }
     }
 
@@ -199,6 +215,8 @@ class PartsTest {
     }
 
     private static List<Choice<String>> choices(String... words) {
-        return java.util.Arrays.stream(words).map(word -> new Choice<>(word, word, word)).toList();
+        return java.util.Arrays.stream(words)
+                .map(word -> new Choice<>(word, word, word))
+                .toList();
     }
 }

@@ -47,7 +47,8 @@ class TouchTest {
     @Test
     void whatIsOffCannotBePressed() {
         Painted painted = one();
-        painted.after(() -> painted.find("ok", TouchButton.class).setEnabled(false)).drag("ok", 0, 0);
+        painted.after(() -> painted.find("ok", TouchButton.class).setEnabled(false))
+                .drag("ok", 0, 0);
         assertThat(pressed).isEmpty();
     }
 
@@ -100,8 +101,9 @@ class TouchTest {
     @Test
     void aSecondPressWithinFourTenthsOfASecondRecordsNothing() {
         Ticking clock = new Ticking();
-        Painted painted = Painted.of(300, 64, () ->
-                TouchButton.of(ButtonKind.MAIN, "ok", "All well", () -> pressed.add("ok")).committing(clock));
+        Painted painted =
+                Painted.of(300, 64, () -> TouchButton.of(ButtonKind.MAIN, "ok", "All well", () -> pressed.add("ok"))
+                        .committing(clock));
         painted.press("ok");
         clock.millis += 399;
         painted.press("ok");
@@ -114,8 +116,9 @@ class TouchTest {
     @Test
     void aClockThatIsSetBackDoesNotBlockTheButton() {
         Ticking clock = new Ticking();
-        Painted painted = Painted.of(300, 64, () ->
-                TouchButton.of(ButtonKind.MAIN, "ok", "All well", () -> pressed.add("ok")).committing(clock));
+        Painted painted =
+                Painted.of(300, 64, () -> TouchButton.of(ButtonKind.MAIN, "ok", "All well", () -> pressed.add("ok"))
+                        .committing(clock));
         painted.press("ok");
         clock.millis -= 3_600_000;
         painted.press("ok");
@@ -138,15 +141,16 @@ class TouchTest {
 
     @Test
     void textThatLooksLikeMarkupStaysText() {
-        Painted painted = Painted.of(
-                400, 64, () -> TouchButton.of(ButtonKind.PLAIN, "b", "<html><b>5</b>", () -> {}));
-        assertThat(painted.find("b", TouchButton.class).getClientProperty("html")).isNull();
+        Painted painted = Painted.of(400, 64, () -> TouchButton.of(ButtonKind.PLAIN, "b", "<html><b>5</b>", () -> {}));
+        assertThat(painted.find("b", TouchButton.class).getClientProperty("html"))
+                .isNull();
     }
 
     private Painted one() {
         return Painted.of(400, 200, () -> {
             Pane pane = new Pane(new MigLayout("insets 60, fill", "[fill,grow]", "[64!]"));
-            pane.add(TouchButton.of(ButtonKind.MAIN, "ok", "All well", () -> pressed.add("ok")).tall(64));
+            pane.add(TouchButton.of(ButtonKind.MAIN, "ok", "All well", () -> pressed.add("ok"))
+                    .tall(64));
             return pane;
         });
     }

@@ -43,8 +43,8 @@ class ContrastTest {
             new Pair(Tone.SYMBOL, Tone.SYMBOL_GROUND));
 
     static Stream<Arguments> wordsInEveryLight() {
-        return Stream.of(Light.values())
-                .flatMap(light -> WORDS_ON_GROUNDS.stream().map(pair -> Arguments.of(light, pair.ink(), pair.ground())));
+        return Stream.of(Light.values()).flatMap(light -> WORDS_ON_GROUNDS.stream()
+                .map(pair -> Arguments.of(light, pair.ink(), pair.ground())));
     }
 
     /** WCAG 2.2, 1.4.6 (AAA): 7 : 1 for words of any size. */
@@ -60,11 +60,16 @@ class ContrastTest {
     @CsvSource({"DAY", "QUIET"})
     void linesThatTellAStateStandOutThreefold(Light light) {
         Painted.in(light, () -> {
-            assertThat(Contrast.between(Tone.LIKELY_EDGE.color(), Tone.GROUND.color())).isGreaterThanOrEqualTo(3);
-            assertThat(Contrast.between(Tone.LIKELY_EDGE.color(), Tone.TILE.color())).isGreaterThanOrEqualTo(3);
-            assertThat(Contrast.between(Tone.INK.color(), Tone.EGG_SHELL.color())).isGreaterThanOrEqualTo(3);
-            assertThat(Contrast.between(Tone.INK.color(), Tone.EGG_DUMMY.color())).isGreaterThanOrEqualTo(3);
-            assertThat(Contrast.between(Tone.EGG_VEIN.color(), Tone.EGG_SHELL.color())).isGreaterThanOrEqualTo(3);
+            assertThat(Contrast.between(Tone.LIKELY_EDGE.color(), Tone.GROUND.color()))
+                    .isGreaterThanOrEqualTo(3);
+            assertThat(Contrast.between(Tone.LIKELY_EDGE.color(), Tone.TILE.color()))
+                    .isGreaterThanOrEqualTo(3);
+            assertThat(Contrast.between(Tone.INK.color(), Tone.EGG_SHELL.color()))
+                    .isGreaterThanOrEqualTo(3);
+            assertThat(Contrast.between(Tone.INK.color(), Tone.EGG_DUMMY.color()))
+                    .isGreaterThanOrEqualTo(3);
+            assertThat(Contrast.between(Tone.EGG_VEIN.color(), Tone.EGG_SHELL.color()))
+                    .isGreaterThanOrEqualTo(3);
             assertThat(Contrast.between(Tone.ATTENTION_INK.color(), Tone.ATTENTION.color()))
                     .isGreaterThanOrEqualTo(3);
         });

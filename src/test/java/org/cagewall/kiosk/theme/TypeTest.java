@@ -28,8 +28,11 @@ class TypeTest {
     @ParameterizedTest
     @EnumSource(TextSize.class)
     void everyFontGrowsWithTheTextSize(TextSize size) {
-        Painted.in(Light.DAY, size, () -> PIXELS.forEach((type, pixels) ->
-                assertThat(type.font().getSize2D()).isCloseTo(pixels * size.factor(), within(0.6f))));
+        Painted.in(
+                Light.DAY,
+                size,
+                () -> PIXELS.forEach((type, pixels) ->
+                        assertThat(type.font().getSize2D()).isCloseTo(pixels * size.factor(), within(0.6f))));
     }
 
     @ParameterizedTest
