@@ -1,0 +1,180 @@
+package org.cagewall.kiosk.wall;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.cagewall.kiosk.kit.TileFace;
+import org.cagewall.room.Bird;
+import org.cagewall.room.Cage;
+import org.cagewall.room.CardFaces;
+import org.cagewall.room.Keeps;
+import org.cagewall.room.Pair;
+import org.cagewall.room.Room;
+import org.cagewall.room.Round;
+import org.cagewall.room.Sex;
+import org.cagewall.room.Stay;
+import org.cagewall.room.Use;
+import org.cagewall.room.Visit;
+import org.cagewall.text.Message;
+import org.cagewall.text.Words;
+
+/** Puts each cage into three short lines. Pure; any thread. */
+final class Tiles {
+
+    /** A cage not seen since the day before yesterday is late. */
+    private static final int LATE_DAYS = 2;
+
+    private final Room room;
+    private final LocalDate today;
+    private final Words words;
+
+    Tiles(Room room, LocalDate today, Words words) {
+        this.room = room;
+        this.today = today;
+        this.words = words;
+    }
+
+    TileFace of(Cage cage) {
+        Optional<Visit> different = room.unreadAt(cage);
+        if (different.isPresent()) {
+            return face(cage, Message.of("wall.different"), seen(different.get()), TileFace.State.DIFFERENT);
+        }
+        if (cage.joinedTo().isPresent()) {
+            return face(
+                    cage,
+                    Message.of("wall.joined", room.cageName(cage.joinedTo().get())),
+                    Optional.empty(),
+                    TileFace.State.EMPTY);
+        }
+        if (room.headsIn(cage) == 0) {
+            return face(
+                    cage,
+                    Message.of("wall.empty"),
+                    cage.cleaned().map(day -> Message.of("wall.clean-since", words.shortDay(day))),
+                    TileFace.State.EMPTY);
+        }
+        return occupied(cage);
+    }
+
+    private TileFace occupied(Cage cage) {
+        Message big = room.pairIn(cage).map(pair -> ofPair(cage, pair)).orElseGet(() -> ofOthers(cage));
+        long unseen = cage.lastVisit()
+                .map(visit -> ChronoUnit.DAYS.between(visit.day(), today))
+                .orElse(0L);
+        if (unseen >= LATE_DAYS) {
+            return face(cage, big, Optional.of(Message.of("wall.not-seen", unseen)), TileFace.State.LATE);
+        }
+        if (CardFaces.isOutOfDate(room, cage)) {
+            return face(cage, big, Optional.of(Message.of("wall.card-changed")), TileFace.State.DUE);
+        }
+        return face(cage, big, foot(cage), TileFace.State.CALM);
+    }
+
+    private Message ofPair(Cage cage, Pair pair) {
+        if (room.henOut(pair).isPresent()) {
+            return Message.of("wall.cock-alone");
+        }
+        int eggs = pair.eggs();
+        if (room.cockOut(pair).isPresent()) {
+            return eggs > 0 ? Message.of("wall.hen-and-eggs", eggs) : Message.of("wall.hen-alone");
+        }
+        if (eggs > 0) {
+            return Message.of("wall.eggs", eggs);
+        }
+        if (cage.box().isTurned()) {
+            return Message.of("wall.box-turned");
+        }
+        if (cage.box().isOn()) {
+            long day = cage.box()
+                    .on()
+                    .map(on -> ChronoUnit.DAYS.between(on, today) + 1)
+                    .orElse(1L);
+            return Message.of("wall.box-day", day);
+        }
+        return Message.of("wall.no-box");
+    }
+
+    private Message ofOthers(Cage cage) {
+        int heads = room.headsIn(cage);
+        if (cage.use() == Use.QUARANTINE) {
+            return room.birdsIn(cage).stream()
+                    .map(this::came)
+                    .flatMap(Optional::stream)
+                    .max(LocalDate::compareTo)
+                    .map(day -> Message.of("wall.new-day", ChronoUnit.DAYS.between(day, today) + 1))
+                    .orElse(Message.of("wall.new", heads));
+        }
+        return Message.of("wall.heads." + kind(cage), heads);
+    }
+
+    /** The day a bird was last moved; its first cage has none. */
+    private Optional<LocalDate> came(Bird bird) {
+        return bird.stays().stream()
+                .map(Stay::since)
+                .filter(day -> !day.equals(LocalDate.MIN))
+                .max(LocalDate::compareTo);
+    }
+
+    private String kind(Cage cage) {
+        List<Bird> birds = room.birdsIn(cage);
+        if (cage.keeps().filter(Keeps.YOUNG::equals).isPresent() || cage.use() == Use.NURSERY) {
+            return "young";
+        }
+        if (cage.flock() == 0 && birds.stream().allMatch(bird -> bird.sex() == Sex.COCK)) {
+            return "cocks";
+        }
+        if (cage.flock() == 0 && birds.stream().allMatch(bird -> bird.sex() == Sex.HEN)) {
+            return "hens";
+        }
+        if (cage.keeps().filter(Keeps.COCKS::equals).isPresent()) {
+            return "cocks";
+        }
+        if (cage.keeps().filter(Keeps.HENS::equals).isPresent()) {
+            return "hens";
+        }
+        return "birds";
+    }
+
+    private Optional<Message> foot(Cage cage) {
+        Optional<Message> lastEgg = room.pairIn(cage)
+                .flatMap(Pair::openRound)
+                .flatMap(round -> round.eggs().stream().map(egg -> egg.laid()).max(LocalDate::compareTo))
+                .map(day -> Message.of("wall.last-egg", words.shortDay(day)));
+        Optional<Message> seen = cage.lastVisit()
+                .map(visit -> visit.day().equals(today)
+                        ? visit.time()
+                                .map(time -> Message.of("wall.seen-at", time))
+                                .orElse(Message.of("wall.seen-today"))
+                        : Message.of("wall.seen-yesterday"));
+        return lastEgg.or(() -> seen);
+    }
+
+    private Optional<Message> seen(Visit visit) {
+        Message when = visit.day().equals(today)
+                ? visit.time().map(time -> Message.of("wall.at", time)).orElse(Message.of("wall.today"))
+                : Message.of("wall.on", words.shortDay(visit.day()));
+        return Optional.of(
+                visit.signs().isEmpty()
+                        ? when
+                        : Message.of("wall.sign", visit.signs().get(0), when));
+    }
+
+    private TileFace face(Cage cage, Message big, Optional<Message> foot, TileFace.State state) {
+        List<String> small = new ArrayList<>();
+        room.pairIn(cage).ifPresent(pair -> {
+            small.add(words.say("wall.pair", pair.label()));
+            pair.openRound()
+                    .map(Round::number)
+                    .filter(number -> number > 1)
+                    .ifPresent(number -> small.add(words.say("wall.round", number)));
+        });
+        return new TileFace(
+                cage.name(),
+                String.join(" \u00b7 ", small),
+                words.say(big),
+                foot.map(words::say).orElse(""),
+                state);
+    }
+}

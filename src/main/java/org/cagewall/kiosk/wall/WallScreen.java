@@ -1,0 +1,144 @@
+package org.cagewall.kiosk.wall;
+
+import java.awt.GridLayout;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
+import org.cagewall.desk.Desk;
+import org.cagewall.kiosk.kit.ButtonKind;
+import org.cagewall.kiosk.kit.Choice;
+import org.cagewall.kiosk.kit.EmptyState;
+import org.cagewall.kiosk.kit.Heading;
+import org.cagewall.kiosk.kit.Pane;
+import org.cagewall.kiosk.kit.Segment;
+import org.cagewall.kiosk.kit.Tile;
+import org.cagewall.kiosk.kit.TouchButton;
+import org.cagewall.kiosk.kit.TouchScroll;
+import org.cagewall.kiosk.shell.Navigator;
+import org.cagewall.kiosk.shell.Screen;
+import org.cagewall.kiosk.theme.Measure;
+import org.cagewall.text.Words;
+
+/** Every cage in its place, three short lines each. Used on the event thread. */
+public final class WallScreen implements Screen {
+
+    /** More rows than this are scrolled. */
+    private static final int ROWS = 4;
+
+    private static final int SCROLLED_TILE_HEIGHT = 160;
+
+    private final Words words;
+    private final Heading heading = new Heading("", "");
+    private final Pane choice = new Pane(new MigLayout("insets 0"));
+    private final Pane view = new Pane(new MigLayout("insets 0, fill", "[grow,fill]", "[grow,fill]"));
+    private final WallPresenter presenter;
+    private final Map<String, Tile> tiles = new HashMap<>();
+    private List<WallState.Part> parts = List.of();
+    private int chosen = -1;
+    private List<String> names = List.of();
+
+    public WallScreen(Desk desk, Navigator navigator, Words words) {
+        this.words = words;
+        heading.beside(choice);
+        presenter = new WallPresenter(desk, navigator, words, this::render);
+    }
+
+    @Override
+    public Heading heading() {
+        return heading;
+    }
+
+    @Override
+    public JComponent view() {
+        return view;
+    }
+
+    @Override
+    public void shown() {
+        presenter.shown();
+    }
+
+    @Override
+    public void hidden() {
+        presenter.hidden();
+    }
+
+    private void render(WallState state) {
+        heading.say(
+                state.isEmpty()
+                        ? words.say("wall.title")
+                        : state.parts().get(state.chosen()).name(),
+                state.subtitle());
+        List<String> cages =
+                state.tiles().stream().map(tile -> tile.face().name()).toList();
+        if (!state.parts().equals(parts) || state.chosen() != chosen || !cages.equals(names)) {
+            parts = state.parts();
+            chosen = state.chosen();
+            names = cages;
+            build(state);
+        } else {
+            state.tiles().forEach(tile -> tiles.get(tile.face().name()).show(tile.face()));
+        }
+    }
+
+    private void build(WallState state) {
+        tiles.clear();
+        buildChoice(state);
+        view.removeAll();
+        if (state.isEmpty()) {
+            view.add(new EmptyState(
+                    words.say("wall.no-walls"),
+                    words.say("wall.no-walls-text"),
+                    List.of(TouchButton.of(
+                            ButtonKind.MAIN, "set-up", words.say("wall.set-up"), () -> presenter.setUp()))));
+        } else {
+            view.add(grid(state));
+        }
+        view.revalidate();
+        view.repaint();
+    }
+
+    private void buildChoice(WallState state) {
+        choice.removeAll();
+        if (state.parts().size() > 1) {
+            List<Choice<Integer>> choices = new ArrayList<>();
+            for (int i = 0; i < state.parts().size(); i++) {
+                choices.add(new Choice<>(
+                        Integer.toString(i + 1), state.parts().get(i).name(), i));
+            }
+            Segment<Integer> segment = new Segment<>("walls", choices, part -> presenter.choose(part));
+            segment.choose(state.chosen());
+            choice.add(segment);
+        }
+        choice.revalidate();
+    }
+
+    private JComponent grid(WallState state) {
+        WallState.Part part = state.parts().get(state.chosen());
+        JPanel grid = new JPanel(new GridLayout(part.rows(), part.columns(), Measure.gap(), Measure.gap()));
+        grid.setOpaque(false);
+        Tile[][] placed = new Tile[part.rows()][part.columns()];
+        for (WallState.Tile tile : state.tiles()) {
+            String name = tile.face().name();
+            Tile button = new Tile("tile." + name, tile.face(), () -> presenter.open(name));
+            placed[tile.row()][tile.column()] = button;
+            tiles.put(name, button);
+        }
+        for (Tile[] row : placed) {
+            for (Tile tile : row) {
+                grid.add(tile == null ? new Pane(new MigLayout()) : tile);
+            }
+        }
+        if (part.rows() <= ROWS) {
+            return grid;
+        }
+        Pane tall = new Pane(new MigLayout(
+                "insets 0, fill", "[grow,fill]", "[" + Measure.px(part.rows() * SCROLLED_TILE_HEIGHT) + "!,fill]"));
+        tall.add(grid);
+        return new TouchScroll(words, "wall", tall);
+    }
+}
