@@ -14,9 +14,9 @@ public final class EmptyState extends Pane {
         super(new MigLayout("insets 24, wrap 1, fill, gap 12", "[center]", "push[][]20[]push"));
         String most = "wmin 0, wmax 620";
         add(new WrapLabel(title, Type.TITLE, Tone.INK).centred(), most);
-        add(new WrapLabel(text, Type.LINE, Tone.SOFT).centred(), most);
+        add(new WrapLabel(text, Type.LINE, Tone.SOFT).centred().balanced(), most);
         Pane buttons = new Pane(new MigLayout("insets 0, gap 12"));
-        first.forEach(buttons::add);
+        first.forEach(button -> buttons.add(button, "wmin 240"));
         add(buttons);
     }
 }

@@ -1,6 +1,8 @@
 package org.cagewall.kiosk.kit;
 
 import java.awt.Graphics;
+import java.awt.Rectangle;
+import java.awt.event.FocusEvent;
 import java.awt.event.KeyEvent;
 import java.awt.event.MouseEvent;
 import javax.swing.AbstractButton;
@@ -90,6 +92,15 @@ final class FingerUI extends BasicButtonUI {
             }
             model.setPressed(false);
             model.setArmed(false);
+        }
+
+        /** A key brought the focus here: what has it is brought into view. */
+        @Override
+        public void focusGained(FocusEvent event) {
+            super.focusGained(event);
+            if (FocusRing.isShown(button)) {
+                button.scrollRectToVisible(new Rectangle(button.getSize()));
+            }
         }
 
         @Override

@@ -45,7 +45,7 @@ public final class FocusRing {
         Brush.outline(brush, ink, Measure.px(3f), box.inset(inset), Math.max(Measure.px(3f), radius - inset));
     }
 
-    private static boolean isShown(JComponent part) {
+    static boolean isShown(JComponent part) {
         JRootPane root = SwingUtilities.getRootPane(part);
         return root == null || !Boolean.FALSE.equals(root.getClientProperty(BY_KEYBOARD));
     }

@@ -25,7 +25,7 @@ import org.cagewall.text.Words;
  * Shows what is higher than its place: dragged with a finger, or turned by two large buttons at the side, which are
  * there only where there is more to see. Used on the event thread.
  */
-public final class TouchScroll extends JPanel {
+public final class TouchScroll extends JPanel implements Tall {
 
     private static final long serialVersionUID = 1L;
 
@@ -38,6 +38,7 @@ public final class TouchScroll extends JPanel {
     public TouchScroll(Words words, String name, JComponent part) {
         super(null);
         setOpaque(false);
+        putClientProperty("migLayout.dynamicAspectRatio", Boolean.TRUE);
         setName(name);
         pane = new JScrollPane(
                 new Held(part),
@@ -64,14 +65,23 @@ public final class TouchScroll extends JPanel {
 
     /** Brings this part of the content into view. */
     public void show(JComponent part) {
-        JComponent held = (JComponent) pane.getViewport().getView();
+        JComponent held = held();
         held.scrollRectToVisible(SwingUtilities.convertRectangle(part.getParent(), part.getBounds(), held));
     }
 
     @Override
     public Dimension getPreferredSize() {
-        Dimension held = pane.getViewport().getView().getPreferredSize();
-        return isPreferredSizeSet() ? super.getPreferredSize() : new Dimension(held.width, held.height);
+        if (isPreferredSizeSet()) {
+            return super.getPreferredSize();
+        }
+        Dimension natural = held().part.getPreferredSize();
+        return new Dimension(natural.width, getWidth() > 0 ? heightFor(getWidth()) : natural.height);
+    }
+
+    /** The height at which there would be nothing to scroll. */
+    @Override
+    public int heightFor(int width) {
+        return held().heightFor(width);
     }
 
     @Override
@@ -82,8 +92,7 @@ public final class TouchScroll extends JPanel {
     @Override
     public void doLayout() {
         JComponent layer = (JComponent) getComponent(0);
-        Held held = (Held) pane.getViewport().getView();
-        boolean more = held.heightFor(getWidth()) > getHeight();
+        boolean more = held().heightFor(getWidth()) > getHeight();
         int side = more ? Measure.px(64) : 0;
         int gap = more ? Measure.gap() : 0;
         turns.setVisible(more);
@@ -93,6 +102,10 @@ public final class TouchScroll extends JPanel {
         up.setBounds(0, 0, side, each);
         down.setBounds(0, getHeight() - each, side, each);
         tellWhere();
+    }
+
+    private Held held() {
+        return (Held) pane.getViewport().getView();
     }
 
     private void turn(int way) {
@@ -197,7 +210,8 @@ public final class TouchScroll extends JPanel {
             if (event.getID() == MouseEvent.MOUSE_PRESSED) {
                 startY = y(event, layer);
                 lastY = startY;
-                state = event.getComponent() instanceof JTextComponent ? State.IDLE : State.PRESSED;
+                boolean still = event.getComponent() instanceof JTextComponent || !turns.isVisible();
+                state = still ? State.IDLE : State.PRESSED;
             } else if (event.getID() == MouseEvent.MOUSE_RELEASED) {
                 if (state == State.DRAGGING) {
                     takeBack(event);

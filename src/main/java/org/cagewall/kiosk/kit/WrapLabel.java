@@ -25,11 +25,18 @@ public final class WrapLabel extends JLabel implements Legible, Tall {
     private int most;
     private Line line = Line.NONE;
     private Side side = Side.LEFT;
+    private Breaking breaking = Breaking.FULL;
     private final transient Map<Integer, Flow> flows = new HashMap<>();
+    private int natural = -1;
 
     private enum Line {
         NONE,
         THROUGH
+    }
+
+    private enum Breaking {
+        FULL,
+        BALANCED
     }
 
     private enum Side {
@@ -63,6 +70,13 @@ public final class WrapLabel extends JLabel implements Legible, Tall {
         type = other;
         revalidate();
         repaint();
+        return this;
+    }
+
+    /** Lines of about the same length, so that no word is left alone on the last one. */
+    public WrapLabel balanced() {
+        breaking = Breaking.BALANCED;
+        revalidate();
         return this;
     }
 
@@ -104,7 +118,9 @@ public final class WrapLabel extends JLabel implements Legible, Tall {
         if (type == null) {
             return new Dimension();
         }
-        int natural = flow(Integer.MAX_VALUE).longest() + 1;
+        if (natural < 0) {
+            natural = flow(Integer.MAX_VALUE).longest() + 1;
+        }
         int width = getWidth() > 0 ? Math.min(natural, getWidth()) : natural;
         return new Dimension(natural, heightFor(Math.max(1, width)));
     }
@@ -165,12 +181,34 @@ public final class WrapLabel extends JLabel implements Legible, Tall {
     }
 
     private Flow flow(int width) {
-        return flows.computeIfAbsent(width, each -> Flow.of(getText(), type.font(), each, most));
+        return flows.computeIfAbsent(width, this::broken);
+    }
+
+    private Flow broken(int width) {
+        Flow full = Flow.of(getText(), type.font(), width, most);
+        if (breaking == Breaking.FULL || full.lines().size() < 2 || full.lines().size() > 4 || !full.whole()) {
+            return full;
+        }
+        int narrow = width / 2;
+        int wide = width;
+        Flow best = full;
+        while (wide - narrow > 4) {
+            int middle = (narrow + wide) / 2;
+            Flow tried = Flow.of(getText(), type.font(), middle, most);
+            if (tried.whole() && tried.lines().size() == full.lines().size()) {
+                best = tried;
+                wide = middle;
+            } else {
+                narrow = middle;
+            }
+        }
+        return best;
     }
 
     private void forget() {
         if (flows != null) {
             flows.clear();
+            natural = -1;
         }
     }
 

@@ -1,20 +1,23 @@
 package org.cagewall.kiosk.shell;
 
 import java.awt.Component;
-import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.event.MouseAdapter;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.LayoutFocusTraversalPolicy;
 import net.miginfocom.swing.MigLayout;
 import org.cagewall.kiosk.kit.ButtonKind;
 import org.cagewall.kiosk.kit.Card;
+import org.cagewall.kiosk.kit.Pane;
+import org.cagewall.kiosk.kit.Stack;
 import org.cagewall.kiosk.kit.Tall;
 import org.cagewall.kiosk.kit.TouchButton;
+import org.cagewall.kiosk.kit.TouchScroll;
 import org.cagewall.kiosk.kit.WrapLabel;
 import org.cagewall.kiosk.theme.Measure;
 import org.cagewall.kiosk.theme.Tone;
@@ -47,27 +50,31 @@ final class Sheet extends JPanel {
         addMouseListener(new MouseAdapter() {});
         setFocusCycleRoot(true);
         setFocusTraversalPolicy(new LayoutFocusTraversalPolicy());
-        card = new Card(new MigLayout("insets 24 28 28 28, wrap 1, fillx, gap 0 12", "[grow,fill]"));
+        card = new Card(new MigLayout(
+                        "insets 24 28 28 28, wrap 1, fill, gap 0 12", "[grow,fill]", "[]0[grow,fill]20[]"))
+                .strong();
         WrapLabel heading = new WrapLabel(title, Type.TITLE, Tone.INK);
         heading.setName("sheet.title");
         card.add(heading, "wmin 0");
+        Stack body = new Stack(16);
+        body.setBorder(BorderFactory.createEmptyBorder(Measure.px(12), 0, 0, 0));
         text.ifPresent(said -> {
-            WrapLabel line = new WrapLabel(said, Type.LINE, Tone.INK);
+            WrapLabel line = new WrapLabel(said, Type.LINE, Tone.INK).balanced();
             line.setName("sheet.text");
-            card.add(line, "wmin 0");
+            body.add(line);
         });
-        content.ifPresent(part -> card.add(part, "grow, wmin 0, gaptop 4"));
+        content.ifPresent(body::add);
+        card.add(new TouchScroll(words, "sheet.body", body), "wmin 0, hmin 0");
         if (!answers.isEmpty()) {
-            card.add(buttons(words, answers), "gaptop 12");
+            card.add(buttons(words, answers));
         }
         add(card);
         getAccessibleContext().setAccessibleName(title);
     }
 
-    private JPanel buttons(Words words, List<Answer> answers) {
+    private Pane buttons(Words words, List<Answer> answers) {
         String columns = answers.size() == 3 ? "wrap 3" : "wrap 2";
-        JPanel buttons = new JPanel(new MigLayout("insets 0, fillx, " + columns + ", gap 16"));
-        buttons.setOpaque(false);
+        Pane buttons = new Pane(new MigLayout("insets 0, fillx, " + columns + ", gap 16"));
         for (Answer answer : answers) {
             TouchButton button = TouchButton.of(
                             answer.kind(),
@@ -99,11 +106,6 @@ final class Sheet extends JPanel {
         int width = Math.min(Measure.px(760), getWidth() - 2 * margin);
         int height = Math.min(Tall.of(card, width), getHeight() - 2 * margin);
         card.setBounds((getWidth() - width) / 2, (getHeight() - height) / 2, width, height);
-    }
-
-    @Override
-    public Dimension getPreferredSize() {
-        return card.getPreferredSize();
     }
 
     @Override

@@ -25,8 +25,7 @@ public enum Light {
         System.setProperty("flatlaf.uiScale", String.valueOf(size.factor()));
         System.setProperty("flatlaf.animation", "false");
         System.setProperty("awt.touchKeyboardAutoShowIsEnabled", "false");
-        FlatInterFont.installBasic();
-        FlatInterFont.installSemiBold();
+        FlatInterFont.installLazy();
         FlatLaf.setPreferredFontFamily(FlatInterFont.FAMILY);
         FlatLaf.setPreferredSemiboldFontFamily(FlatInterFont.FAMILY_SEMIBOLD);
         FlatLaf.registerCustomDefaultsSource(MEANINGS);

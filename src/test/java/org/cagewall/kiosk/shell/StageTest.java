@@ -1,0 +1,303 @@
+package org.cagewall.kiosk.shell;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import org.cagewall.kiosk.Painted;
+import org.cagewall.kiosk.kit.ButtonKind;
+import org.cagewall.kiosk.kit.DateStrip;
+import org.cagewall.kiosk.kit.Heading;
+import org.cagewall.kiosk.kit.NavBar;
+import org.cagewall.kiosk.kit.Pane;
+import org.cagewall.kiosk.kit.TouchButton;
+import org.cagewall.kiosk.kit.WrapLabel;
+import org.cagewall.kiosk.theme.Light;
+import org.cagewall.kiosk.theme.TextSize;
+import org.cagewall.kiosk.theme.Tone;
+import org.cagewall.text.Message;
+import org.cagewall.text.Words;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** The inside of the window, without the window. */
+class StageTest {
+
+    private static final Destination WALL = new Destination.Wall();
+    private static final Destination TODAY = new Destination.Today();
+
+    private final List<String> happened = new ArrayList<>();
+    private Stage stage;
+
+    @Test
+    void oneGoesFromScreenToScreenAndBackAgain() {
+        Painted painted = painted();
+        painted.after(() -> stage.go(Destination.Cage.byHand("B3"))).press("nav.today");
+        assertThat(happened).containsExactly("Wall shown", "Wall hidden", "Cage shown", "Cage hidden", "Today shown");
+        painted.after(stage::back);
+        assertThat(stage.here()).isEqualTo(Destination.Cage.byHand("B3"));
+        painted.after(stage::back).after(stage::back);
+        assertThat(stage.here()).isEqualTo(WALL);
+        assertThat(painted.find("title", WrapLabel.class).getText()).isEqualTo("Wall");
+    }
+
+    @Test
+    void theBarShowsWhichMainScreenACageBelongsTo() {
+        Painted painted = painted().after(() -> stage.go(Destination.Cage.byScan("B3")));
+        assertThat(painted.find("nav.wall", javax.swing.AbstractButton.class).isSelected())
+                .isTrue();
+        assertThat(painted.find("nav.today", javax.swing.AbstractButton.class).isSelected())
+                .isFalse();
+    }
+
+    @Test
+    void whereNoScreenIsMadeYetACalmSentenceStands() {
+        painted().after(() -> stage.go(new Destination.Ahead())).assertFit();
+        assertThat(happened).endsWith("Wall hidden");
+    }
+
+    @Test
+    void whoRecordsIsSeenAndChangedInOneTouch() {
+        Painted painted = painted();
+        painted.after(() -> stage.person("Tomas, sitter", () -> happened.add("change")))
+                .press("person");
+        assertThat(happened).endsWith("change");
+        assertThat(painted.find("person", TouchButton.class)
+                        .getAccessibleContext()
+                        .getAccessibleName())
+                .contains("Tomas, sitter");
+    }
+
+    @Test
+    void aQuestionIsAnsweredOnceAndGoesAway() {
+        Painted painted = painted().after(() -> stage.ask(question()));
+        painted.assertFit().press("answer.yes");
+        assertThat(happened).endsWith("yes");
+        assertThat(painted.maybe("sheet")).isEmpty();
+    }
+
+    @Test
+    void escapeGivesTheSafeAnswer() {
+        Painted painted = painted().after(() -> stage.ask(question())).after(stage::escape);
+        assertThat(happened).endsWith("no");
+        assertThat(painted.maybe("sheet")).isEmpty();
+    }
+
+    @Test
+    void anAnswerMayAskTheNextQuestion() {
+        Painted painted = painted();
+        painted.after(() -> stage.ask(Question.of(
+                        Message.of("shell.leave"),
+                        Message.of("shell.leave-text"),
+                        Answer.main("first", Message.of("shell.go-on"), () -> stage.ask(question())))))
+                .press("answer.first");
+        assertThat(painted.maybe("answer.yes")).isPresent();
+    }
+
+    @Test
+    void escapeOnAScreenGoesBack() {
+        painted().after(() -> stage.go(TODAY)).after(stage::escape);
+        assertThat(stage.here()).isEqualTo(WALL);
+    }
+
+    @Test
+    void goingSomewhereElseTakesASheetAway() {
+        Painted painted = painted().after(() -> stage.ask(question())).after(() -> stage.go(TODAY));
+        assertThat(painted.maybe("sheet")).isEmpty();
+    }
+
+    @Test
+    void whatWasDoneStaysUntilTheNextTouchAndMovesNothing() {
+        Painted painted = painted();
+        int before = painted.find("view", JComponent.class).getHeight();
+        painted.after(() -> stage.done(Message.of("shell.taken-back")));
+        assertThat(painted.find("view", JComponent.class).getHeight()).isEqualTo(before);
+        assertThat(painted.maybe("notice")).isPresent();
+        painted.after(() -> stage.touched(painted.find("view", JComponent.class)));
+        assertThat(painted.maybe("notice")).isEmpty();
+    }
+
+    @Test
+    void whatWasDoneIsTakenBackInOneTouch() {
+        Painted painted =
+                painted().after(() -> stage.done(Message.of("shell.taken-back"), () -> happened.add("undone")));
+        painted.after(() -> stage.touched(painted.find("notice.undo", JComponent.class)));
+        painted.press("notice.undo");
+        assertThat(happened).endsWith("undone");
+        assertThat(painted.maybe("notice")).isEmpty();
+    }
+
+    @Test
+    void goingSomewhereElseTakesTheNoticeAway() {
+        Painted painted = painted()
+                .after(() -> stage.done(Message.of("shell.taken-back")))
+                .after(() -> stage.go(TODAY));
+        assertThat(painted.maybe("notice")).isEmpty();
+    }
+
+    @Test
+    void aFailureIsToldWithItsCodeAndTheKioskGoesOn() {
+        Painted painted = painted().after(() -> stage.failed("QX7K2M"));
+        assertThat(painted.names()).contains("failure");
+        painted.press("failure.go-on");
+        assertThat(painted.maybe("failure")).isEmpty();
+        assertThat(stage.here()).isEqualTo(WALL);
+    }
+
+    @Test
+    void aSecondFailureTakesThePlaceOfTheFirst() {
+        Painted painted = painted().after(() -> stage.failed("AAAAAA")).after(() -> stage.failed("BBBBBB"));
+        painted.press("failure.go-on");
+        assertThat(painted.maybe("failure")).isEmpty();
+    }
+
+    @Test
+    void aKeyboardAtTheBottomLeavesTheSheetAboveItWhole() {
+        Painted painted = painted().after(() -> stage.ask(question())).after(() -> {
+            JPanel board = new JPanel();
+            board.setName("board");
+            board.setPreferredSize(new java.awt.Dimension(1280, 320));
+            stage.keyboard(Optional.of(board));
+        });
+        assertThat(painted.find("board", JPanel.class).getY()).isEqualTo(480);
+        assertThat(painted.find("sheet", JComponent.class).getHeight()).isEqualTo(480);
+        painted.assertFit();
+        painted.after(() -> stage.keyboard(Optional.empty()));
+        assertThat(painted.find("sheet", JComponent.class).getHeight()).isEqualTo(800);
+    }
+
+    @Test
+    void aTextOfAThousandWordsCanStillBeReadAndAnswered() {
+        String long1 = "Look at every bird. ".repeat(120);
+        Painted painted =
+                painted().after(() -> stage.tell(Message.of("shell.leave"), Message.of("shell.failed-code", long1)));
+        painted.png("shell-long-text");
+        painted.assertFit();
+        assertThat(painted.find("sheet.body.down", TouchButton.class).isEnabled())
+                .isTrue();
+    }
+
+    @ParameterizedTest
+    @EnumSource(Light.class)
+    void everyLayerIsFitForATablet(Light light) {
+        String suffix = "-" + light.name().toLowerCase(java.util.Locale.ROOT);
+        painted(light)
+                .after(() -> stage.ask(question()))
+                .png("shell-question" + suffix)
+                .assertFit();
+        painted(light)
+                .after(() -> stage.ask(new Question(
+                        Message.of("shell.leave"),
+                        Message.of("shell.leave-text"),
+                        List.of(
+                                Answer.main("a", Message.of("shell.leave-no"), () -> {}),
+                                Answer.plain("b", Message.of("shell.not-recorded"), () -> {}),
+                                Answer.urgent("c", Message.of("shell.leave-yes"), () -> {}),
+                                Answer.leave("d", Message.of("shell.leave-it"))))))
+                .png("shell-four" + suffix)
+                .assertFit();
+        painted(light)
+                .after(() -> stage.done(Message.of("shell.taken-back"), () -> {}))
+                .png("shell-notice" + suffix)
+                .assertFit();
+        painted(light)
+                .after(() -> stage.failed("QX7K2M"))
+                .png("shell-failure" + suffix)
+                .assertFit();
+        painted(light)
+                .after(() -> stage.sheet(
+                        Message.of("shell.leave"),
+                        new DateStrip(
+                                Words.english(),
+                                "day",
+                                java.time.LocalDate.of(2026, 4, 14),
+                                java.time.LocalDate.of(2026, 4, 1),
+                                java.time.LocalDate.of(2026, 4, 30),
+                                java.time.LocalDate.of(2026, 4, 14),
+                                day -> {}),
+                        List.of(
+                                Answer.main("a", Message.of("shell.go-on"), () -> {}),
+                                Answer.leave("d", Message.of("shell.leave-it")))))
+                .png("shell-picker" + suffix)
+                .assertFit();
+    }
+
+    @Test
+    void theOtherLightIsPutOnWhileTheScreenStands() {
+        Painted painted = painted();
+        int day = painted.picture().getRGB(4, 4);
+        painted.after(() -> {
+            Light.QUIET.shine();
+            javax.swing.SwingUtilities.updateComponentTreeUI(stage);
+        });
+        int quiet = painted.picture().getRGB(4, 4);
+        assertThat(quiet).isNotEqualTo(day).isEqualTo(Tone.GROUND.color().getRGB());
+    }
+
+    private Painted painted() {
+        return painted(Light.DAY);
+    }
+
+    private Painted painted(Light light) {
+        happened.clear();
+        return Painted.of(light, TextSize.NORMAL, 1280, 800, () -> {
+            stage = new Stage(Words.english());
+            stage.person("Ines, owner", () -> {});
+            stage.places(
+                    List.of(new NavBar.Entry<>("wall", "Wall", WALL), new NavBar.Entry<>("today", "Today", TODAY)));
+            stage.open(
+                    Screens.none()
+                            .with(Destination.Wall.class, any -> new Page("Wall"))
+                            .with(Destination.Today.class, any -> new Page("Today"))
+                            .with(Destination.Cage.class, any -> new Page("Cage")),
+                    WALL);
+            return stage;
+        });
+    }
+
+    private Question question() {
+        return Question.of(
+                Message.of("shell.leave"),
+                Message.of("shell.leave-text"),
+                Answer.main("yes", Message.of("shell.leave-yes"), () -> happened.add("yes")),
+                Answer.plain("no", Message.of("shell.leave-no"), () -> happened.add("no")));
+    }
+
+    private final class Page implements Screen {
+
+        private final Heading heading;
+        private final Pane view = new Pane(new java.awt.BorderLayout());
+        private final String name;
+
+        Page(String name) {
+            this.name = name;
+            heading = new Heading(name, "Tuesday 14 April");
+            view.setName("view");
+            view.add(TouchButton.of(ButtonKind.PLAIN, "page", name, () -> {}));
+        }
+
+        @Override
+        public Heading heading() {
+            return heading;
+        }
+
+        @Override
+        public JComponent view() {
+            return view;
+        }
+
+        @Override
+        public void shown() {
+            happened.add(name + " shown");
+        }
+
+        @Override
+        public void hidden() {
+            happened.add(name + " hidden");
+        }
+    }
+}
