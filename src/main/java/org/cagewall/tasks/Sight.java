@@ -1,0 +1,107 @@
+package org.cagewall.tasks;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.List;
+import org.cagewall.room.Bird;
+import org.cagewall.room.Cage;
+import org.cagewall.room.Keeps;
+import org.cagewall.room.Room;
+import org.cagewall.room.Sex;
+import org.cagewall.room.Use;
+import org.cagewall.text.Message;
+
+/**
+ * What somebody who looks into a cage should see: how many birds, and how the nest box hangs. Pure; any thread.
+ */
+public final class Sight {
+
+    /**
+     * Up to this age, in days, a bird is called young: the young plumage is lost at three to four months (general
+     * accounts).
+     */
+    private static final int YOUNG_DAYS = 120;
+
+    private final Room room;
+    private final Cage cage;
+    private final LocalDate date;
+
+    private Sight(Room room, Cage cage, LocalDate date) {
+        this.room = room;
+        this.cage = cage;
+        this.date = date;
+    }
+
+    /** A few words, such as "1 or 2 birds, box shut". */
+    public static Message of(Room room, Cage cage, LocalDate date) {
+        return new Sight(room, cage, date).words();
+    }
+
+    private Message words() {
+        if (cage.box().isOn()) {
+            return Message.of("tasks.see-box-shut", besideTheBox());
+        }
+        if (cage.box().isTurned()) {
+            return Message.of("tasks.see-box-turned", counted());
+        }
+        return counted();
+    }
+
+    /** Hens, and birds whose sex is not known, may be in the box. */
+    private Message besideTheBox() {
+        int all = room.headsIn(cage);
+        int maybeInside = (int) room.birdsIn(cage).stream()
+                        .filter(bird -> bird.sex() != Sex.COCK)
+                        .count()
+                + cage.flock();
+        int outside = all - maybeInside;
+        if (maybeInside == 0) {
+            return counted();
+        }
+        if (all == 1) {
+            return Message.of("tasks.see-one-or-none", all);
+        }
+        return Message.of(maybeInside == 1 ? "tasks.see-or" : "tasks.see-to", outside, all);
+    }
+
+    private Message counted() {
+        int heads = room.headsIn(cage);
+        List<Bird> birds = room.birdsIn(cage);
+        int young = (int) birds.stream().filter(this::isYoung).count() + (holdsYoung() ? cage.flock() : 0);
+        if (young > 0) {
+            return Message.of(young == heads ? "tasks.see-young" : "tasks.see-some-young", heads);
+        }
+        if (heads > 0 && heads == birds.size() + ofOneKind(Keeps.HENS) && are(birds, Sex.HEN)) {
+            return Message.of("tasks.see-hens", heads);
+        }
+        if (heads > 0 && heads == birds.size() + ofOneKind(Keeps.COCKS) && are(birds, Sex.COCK)) {
+            return Message.of("tasks.see-cocks", heads);
+        }
+        return Message.of("tasks.see-birds", heads);
+    }
+
+    private int ofOneKind(Keeps kind) {
+        return cage.keeps().filter(kept -> kept == kind).isPresent() ? cage.flock() : 0;
+    }
+
+    private static boolean are(List<Bird> birds, Sex sex) {
+        return birds.stream().allMatch(bird -> bird.sex() == sex);
+    }
+
+    private boolean holdsYoung() {
+        return cage.use() == Use.NURSERY
+                || cage.keeps().filter(kept -> kept == Keeps.YOUNG).isPresent();
+    }
+
+    private boolean isYoung(Bird bird) {
+        return bird.hatched().map(this::isYoung).orElseGet(this::holdsYoung);
+    }
+
+    private boolean isYoung(String hatched) {
+        try {
+            return LocalDate.parse(hatched).plusDays(YOUNG_DAYS).isAfter(date);
+        } catch (DateTimeParseException yearOnly) {
+            return holdsYoung() && hatched.equals(String.valueOf(date.getYear()));
+        }
+    }
+}

@@ -1,0 +1,47 @@
+package org.cagewall.tasks;
+
+import java.util.Locale;
+import org.cagewall.text.Message;
+
+/** What somebody who never held a bird can tell was different. */
+public enum Sign {
+    ON_THE_FLOOR(Alarm.ILL),
+    PUFFED_UP(Alarm.ILL),
+    NOT_EATING(Alarm.ILL),
+    BREATHING_HARD(Alarm.ILL),
+    BLOOD(Alarm.ILL),
+    DEAD(Alarm.GONE),
+    MISSING(Alarm.GONE),
+    LOOSE(Alarm.GONE),
+    STUCK(Alarm.GONE),
+    FIGHT(Alarm.NONE),
+    EGG_ON_THE_FLOOR(Alarm.NONE),
+    DISH_EMPTY(Alarm.NONE),
+    OTHER(Alarm.NONE);
+
+    private enum Alarm {
+        ILL,
+        GONE,
+        NONE
+    }
+
+    private final Alarm alarm;
+
+    Sign(Alarm alarm) {
+        this.alarm = alarm;
+    }
+
+    /** Whether one of the stop-and-phone rules speaks of it. */
+    public boolean meansPhone() {
+        return alarm != Alarm.NONE;
+    }
+
+    /** Its name among the parts of a screen: {@code on-the-floor}. */
+    public String word() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    public Message words() {
+        return Message.of("tasks.sign-" + word());
+    }
+}

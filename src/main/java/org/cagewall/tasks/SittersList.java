@@ -1,0 +1,260 @@
+package org.cagewall.tasks;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.cagewall.room.Cage;
+import org.cagewall.room.DayPart;
+import org.cagewall.room.Permission;
+import org.cagewall.room.Place;
+import org.cagewall.room.Room;
+import org.cagewall.room.Use;
+import org.cagewall.room.Visit;
+import org.cagewall.tasks.Task.WallRow;
+import org.cagewall.text.Message;
+
+/**
+ * The sitter's day: in the morning one line a cage, in the evening what is left of soft food and one line a row. It asks
+ * for nothing that needs a nest box opened, a bird caught or a medicine, unless the owner allowed it for that cage.
+ * Pure; any thread.
+ */
+final class SittersList {
+
+    private final Room room;
+    private final LocalDate date;
+    private final Closed closed;
+    private final List<Long> alone;
+
+    SittersList(Room room, LocalDate date) {
+        this.room = room;
+        this.date = date;
+        this.closed = new Closed(room, date);
+        this.alone = room.absenceOn(date).map(absence -> absence.leaveAlone()).orElse(List.of());
+    }
+
+    List<Task> tasks() {
+        List<Task> tasks = new ArrayList<>();
+        room.walk()
+                .sorted(Comparator.comparingInt(this::turn))
+                .map(this::morning)
+                .forEach(tasks::add);
+        tasks.addAll(evening());
+        return tasks;
+    }
+
+    /** The walls first, then the flights, then birds that are kept apart, and last those left in peace. */
+    private int turn(Cage cage) {
+        if (isAlone(cage)) {
+            return 3;
+        }
+        return switch (cage.use()) {
+            case QUARANTINE, HOSPITAL -> 2;
+            case FLIGHT -> 1;
+            case BREEDING, STOCK, NURSERY, SHOW -> 0;
+        };
+    }
+
+    private boolean isAlone(Cage cage) {
+        return alone.contains(cage.id());
+    }
+
+    private Task morning(Cage cage) {
+        String id = Task.id(date, cage.name(), Kind.MORNING);
+        Closed.Verdict verdict = closed.byOutcomeOr(id, closed.visit(cage, DayPart.MORNING));
+        Errand errand = errand(cage);
+        return new Task(
+                id,
+                Optional.of(cage.name()),
+                Kind.MORNING,
+                date,
+                false,
+                errand.words(),
+                Optional.of(Sight.of(room, cage, date)),
+                errand.why(),
+                errand.how(),
+                errand.brief(),
+                Optional.of(DayPart.MORNING),
+                Optional.empty(),
+                verdict.state(),
+                verdict.closing());
+    }
+
+    private record Errand(Message words, Message why, List<Message> how, List<Message> brief) {}
+
+    private Errand errand(Cage cage) {
+        if (isAlone(cage)) {
+            return new Errand(
+                    say("do-alone"),
+                    say("why-alone"),
+                    List.of(say("how-alone-look"), say("how-alone-touch"), say("how-alone-dish")),
+                    List.of(say("brief-alone"), say("brief-alone-touch")));
+        }
+        if (room.headsIn(cage) == 0) {
+            return new Errand(
+                    say("do-empty"),
+                    say("why-empty"),
+                    List.of(say("how-empty"), say("how-empty-phone")),
+                    List.of(say("brief-empty")));
+        }
+        return new Errand(say("do-morning"), say("why-morning"), how(cage), brief(cage));
+    }
+
+    private List<Message> how(Cage cage) {
+        Food food = new Food(cage.routine());
+        List<Message> how = new ArrayList<>();
+        how.add(say("how-husks"));
+        how.add(food.fillTheSeed());
+        how.add(say("how-water"));
+        how.addAll(food.given(DayPart.MORNING));
+        if (food.mayBeSoft()) {
+            how.add(say("how-soft-food-allowed"));
+        }
+        if (cage.use() == Use.FLIGHT) {
+            how.add(say("how-flight"));
+        }
+        how.add(say("how-look"));
+        how.add(say("how-count"));
+        box(cage).ifPresent(how::add);
+        if (cage.use() == Use.NURSERY) {
+            how.add(say("how-weaning"));
+            how.add(say("how-weaning-phone"));
+        }
+        if (isApart(cage)) {
+            how.add(say("how-hands"));
+        }
+        return how;
+    }
+
+    private Optional<Message> box(Cage cage) {
+        if (cage.box().isOn()) {
+            return Optional.of(say(cage.routine().allows(Permission.LOOK_IN) ? "how-look-in" : "how-box-shut"));
+        }
+        return cage.box().isTurned() ? Optional.of(say("how-box-turned")) : Optional.empty();
+    }
+
+    private List<Message> brief(Cage cage) {
+        Food food = new Food(cage.routine());
+        List<Message> brief = new ArrayList<>(List.of(say("brief-husks"), say("brief-seed"), say("brief-water")));
+        brief.addAll(food.given(DayPart.MORNING));
+        if (cage.box().isOn() && !cage.routine().allows(Permission.LOOK_IN)) {
+            brief.add(say("brief-box-shut"));
+        }
+        if (cage.use() == Use.NURSERY) {
+            brief.add(say("brief-weaning"));
+        }
+        if (isApart(cage)) {
+            brief.add(say("brief-hands"));
+        }
+        return brief;
+    }
+
+    private static boolean isApart(Cage cage) {
+        return cage.use() == Use.QUARANTINE || cage.use() == Use.HOSPITAL;
+    }
+
+    private List<Task> evening() {
+        List<Task> tasks = new ArrayList<>();
+        Map<Place, List<Cage>> rows = new LinkedHashMap<>();
+        List<Cage> inNoRow = new ArrayList<>();
+        room.walk().forEach(cage -> cage.place()
+                .ifPresentOrElse(
+                        place -> rows.computeIfAbsent(new Place(place.wall(), place.row(), 0), row -> new ArrayList<>())
+                                .add(cage),
+                        () -> inNoRow.add(cage)));
+        rows.forEach((row, cages) -> {
+            cages.forEach(cage -> eveningFood(cage).ifPresent(tasks::add));
+            if (cages.stream().anyMatch(cage -> room.headsIn(cage) > 0)) {
+                tasks.add(eveningRow(row, cages));
+            }
+        });
+        inNoRow.stream().filter(cage -> room.headsIn(cage) > 0).forEach(cage -> {
+            eveningFood(cage).ifPresent(tasks::add);
+            tasks.add(eveningLook(cage));
+        });
+        return tasks;
+    }
+
+    private Optional<Task> eveningFood(Cage cage) {
+        Food food = new Food(cage.routine());
+        List<Message> how = new ArrayList<>();
+        if (food.leavesSoftFood()) {
+            how.add(say("how-soft-food-out"));
+        }
+        how.addAll(food.given(DayPart.EVENING));
+        if (how.isEmpty() || isAlone(cage) || room.headsIn(cage) == 0) {
+            return Optional.empty();
+        }
+        String id = Task.id(date, cage.name(), Kind.EVENING_FOOD);
+        Closed.Verdict verdict = closed.byOutcome(id);
+        return Optional.of(new Task(
+                id,
+                Optional.of(cage.name()),
+                Kind.EVENING_FOOD,
+                date,
+                false,
+                say(food.leavesSoftFood() ? "do-soft-food-out" : "do-evening-food"),
+                Optional.empty(),
+                say(food.leavesSoftFood() ? "why-soft-food-out" : "why-evening-food"),
+                how,
+                how,
+                Optional.of(DayPart.EVENING),
+                Optional.empty(),
+                verdict.state(),
+                verdict.closing()));
+    }
+
+    private Task eveningRow(Place place, List<Cage> cages) {
+        List<String> names = cages.stream().map(Cage::name).toList();
+        String first = names.get(0);
+        String last = names.get(names.size() - 1);
+        WallRow row =
+                new WallRow(room.wall(place.wall()).map(wall -> wall.name()).orElse("-"), place.row(), names);
+        Message span = names.size() == 1 ? Message.of("tasks.one-cage", first) : Message.of("tasks.span", first, last);
+        return evening(
+                Kind.EVENING_ROW,
+                first,
+                Message.of("tasks.do-evening-row", span),
+                Optional.of(row),
+                List.of(say("how-evening-row"), say("how-evening-look"), say("how-evening-touch")),
+                closed.everyVisit(cages, DayPart.EVENING));
+    }
+
+    private Task eveningLook(Cage cage) {
+        return evening(
+                Kind.EVENING,
+                cage.name(),
+                say("do-evening"),
+                Optional.empty(),
+                List.of(say("how-evening-look"), say("how-evening-touch")),
+                closed.visit(cage, DayPart.EVENING));
+    }
+
+    private Task evening(
+            Kind kind, String cage, Message words, Optional<WallRow> row, List<Message> how, Optional<Visit> visit) {
+        String id = Task.id(date, cage, kind);
+        Closed.Verdict verdict = closed.byOutcomeOr(id, visit);
+        return new Task(
+                id,
+                Optional.of(cage),
+                kind,
+                date,
+                false,
+                words,
+                Optional.empty(),
+                say("why-evening"),
+                how,
+                List.of(say("brief-evening"), say("brief-evening-touch")),
+                Optional.of(DayPart.EVENING),
+                row,
+                verdict.state(),
+                verdict.closing());
+    }
+
+    private static Message say(String key) {
+        return Message.of("tasks." + key);
+    }
+}

@@ -1,0 +1,109 @@
+package org.cagewall.tasks;
+
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.List;
+import java.util.Optional;
+import org.cagewall.room.Answer;
+import org.cagewall.room.DayPart;
+import org.cagewall.room.How;
+import org.cagewall.text.Message;
+
+/**
+ * One line of a day's list. Immutable; any thread.
+ *
+ * @param id DATE/CAGE/KIND, and /n for the second and later of a kind; a function of those alone
+ * @param cage the cage it is at, or the first of its row; empty where it is about the whole room
+ * @param due the day by which it is to be done
+ * @param late whether that day had gone by on the day of the list
+ * @param words the task in a few words
+ * @param see what should be seen there
+ * @param why what it is for
+ * @param how what is done, in whole sentences, one each
+ * @param brief the same in a few words each, for a line that is read while walking
+ * @param part the round of the day it belongs to
+ * @param row the row it is about
+ * @param closing what closed it, unless it is open
+ */
+public record Task(
+        String id,
+        Optional<String> cage,
+        Kind kind,
+        LocalDate due,
+        boolean late,
+        Message words,
+        Optional<Message> see,
+        Message why,
+        List<Message> how,
+        List<Message> brief,
+        Optional<DayPart> part,
+        Optional<WallRow> row,
+        State state,
+        Optional<Closing> closing) {
+
+    /** Whether there is something left to do. */
+    public enum State {
+        OPEN,
+        DONE,
+        NOT_DONE
+    }
+
+    /**
+     * A row of cages on a wall.
+     *
+     * @param number counted from 1 at the top
+     * @param cages names of those in use, from the left
+     */
+    public record WallRow(String wall, int number, List<String> cages) {
+
+        public WallRow {
+            cages = List.copyOf(cages);
+        }
+    }
+
+    /**
+     * The entry that closed a task.
+     *
+     * @param answer what the check found, where a check closed it
+     * @param why why it was not done, where that was said
+     * @param signs what was seen that was different
+     */
+    public record Closing(
+            long entry,
+            String person,
+            Optional<LocalTime> at,
+            Optional<Answer> answer,
+            Optional<How> how,
+            Optional<String> why,
+            List<String> signs) {
+
+        public Closing {
+            signs = List.copyOf(signs);
+        }
+    }
+
+    public Task {
+        how = List.copyOf(how);
+        brief = List.copyOf(brief);
+    }
+
+    public boolean isOpen() {
+        return state == State.OPEN;
+    }
+
+    /** Whether it was closed by a report of something different. */
+    public boolean isDifferent() {
+        return closing.flatMap(Closing::answer)
+                .filter(answer -> answer == Answer.DIFFERENT)
+                .isPresent();
+    }
+
+    static String id(LocalDate date, String cage, Kind kind) {
+        return date + "/" + cage + "/" + kind.word();
+    }
+
+    /** The n-th of a kind on one day at one cage, counted from 1. */
+    static String id(LocalDate date, String cage, Kind kind, int n) {
+        return n == 1 ? id(date, cage, kind) : id(date, cage, kind) + "/" + n;
+    }
+}

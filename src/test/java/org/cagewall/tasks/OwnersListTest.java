@@ -1,0 +1,101 @@
+package org.cagewall.tasks;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.cagewall.tasks.RoomSketch.DAY;
+
+import java.util.List;
+import java.util.Optional;
+import org.cagewall.room.Answer;
+import org.cagewall.room.CardFace;
+import org.cagewall.room.DayPart;
+import org.cagewall.room.Sex;
+import org.cagewall.room.Use;
+import org.cagewall.tasks.RoomSketch.CageSketch;
+import org.cagewall.text.Words;
+import org.junit.jupiter.api.Test;
+
+/** What the owner's day holds, and in which order; and whom anybody phones. */
+class OwnersListTest {
+
+    private static final Words WORDS = Words.english();
+
+    @Test
+    void eachCageIsLookedAtOnceADayAndOneMissedYesterdayIsLate() {
+        RoomSketch sketch = new RoomSketch().wall("North", 1, 3);
+        CageSketch today = sketch.cage("A1", 1, 1, Use.BREEDING);
+        CageSketch missed = sketch.cage("A2", 1, 2, Use.BREEDING);
+        sketch.cage("A3", 1, 3, Use.BREEDING);
+        sketch.check(today, DAY.minusDays(1)).check(today, DAY).check(missed, DAY.minusDays(3));
+
+        List<Task> tasks = DailyList.of(sketch.room(), DAY, Audience.OWNER);
+
+        assertThat(tasks.stream().map(Task::state)).containsExactly(Task.State.DONE, Task.State.OPEN, Task.State.OPEN);
+        assertThat(tasks.stream().map(Task::late)).containsExactly(false, true, false);
+        assertThat(tasks.get(1).due()).isEqualTo(DAY.minusDays(2));
+        assertThat(tasks.get(1).id()).isEqualTo("2026-04-14/A2/check");
+    }
+
+    @Test
+    void whatWasReportedDifferentComesFirstAndEachReportHasItsOwnLine() {
+        RoomSketch sketch = new RoomSketch().wall("North", 1, 1);
+        CageSketch cage = sketch.cage("A1", 1, 1, Use.BREEDING).bird(Sex.HEN);
+        sketch.check(cage, DAY.minusDays(1), Answer.DIFFERENT, DayPart.MORNING)
+                .check(cage, DAY.minusDays(1), Answer.DIFFERENT, DayPart.EVENING);
+
+        List<Task> tasks = DailyList.of(sketch.room(), DAY, Audience.OWNER);
+
+        assertThat(tasks.stream().map(Task::id))
+                .containsExactly("2026-04-13/A1/report", "2026-04-13/A1/report/2", "2026-04-14/A1/check");
+        assertThat(tasks.get(0).late()).isTrue();
+        assertThat(WORDS.say(tasks.get(0).how().get(1))).isEqualTo("Seen: puffed up.");
+    }
+
+    @Test
+    void daysAwayAreInTheListAFortnightAheadAndTheirReviewAfterwards() {
+        RoomSketch sketch = new RoomSketch().wall("North", 1, 1);
+        sketch.cage("A1", 1, 1, Use.BREEDING);
+        sketch.away(DAY.minusDays(9), DAY.minusDays(2)).away(DAY.plusDays(14), DAY.plusDays(20));
+
+        List<Task> tasks = DailyList.of(sketch.room(), DAY, Audience.OWNER);
+
+        assertThat(tasks.stream().map(Task::id))
+                .containsExactly("2026-04-13/A1/back", "2026-04-28/A1/away", "2026-04-14/A1/check");
+        assertThat(WORDS.say(tasks.get(1).words())).isEqualTo("You go away in 14 days, on 28 April 2026");
+        assertThat(tasks.get(1).cage()).isEmpty();
+        assertThat(DailyList.of(sketch.room(), DAY.minusDays(1), Audience.OWNER).stream()
+                        .map(Task::kind))
+                .doesNotContain(Kind.AWAY);
+    }
+
+    @Test
+    void aCardThatNoLongerFitsAndBirdsInQuarantineAreInTheList() {
+        RoomSketch sketch = new RoomSketch().wall("North", 1, 2);
+        sketch.cage("A1", 1, 1, Use.STOCK).card(CardFace.of("A1", "flight"));
+        sketch.cage("A2", 1, 2, Use.QUARANTINE).bird(Sex.HEN);
+
+        List<Task> tasks = DailyList.of(sketch.room(), DAY, Audience.OWNER);
+
+        assertThat(tasks.stream().map(Task::kind)).containsExactly(Kind.QUARANTINE, Kind.CARD, Kind.CHECK, Kind.CHECK);
+        assertThat(WORDS.say(tasks.get(0).words())).isEqualTo("New bird, day 12 of 30");
+        assertThat(tasks.get(0).due()).isEqualTo(DAY.plusDays(19));
+        assertThat(tasks.get(0).late()).isFalse();
+    }
+
+    @Test
+    void theOwnerIsPhonedFirstThenTheSecondKeeperThenTheVet() {
+        RoomSketch sketch = new RoomSketch().away(DAY, DAY.plusDays(3));
+
+        Alarms alarms = Alarms.of(sketch.room(), DAY);
+
+        assertThat(alarms.phones())
+                .containsExactly(
+                        new Alarms.Phone(Alarms.Who.OWNER, "Ines", Optional.of("0555 0142")),
+                        new Alarms.Phone(Alarms.Who.SECOND, "Joan", Optional.of("0555 0177")),
+                        new Alarms.Phone(Alarms.Who.VET, "Bird vet", Optional.of("0555 0190")));
+        assertThat(alarms.rules().stream().map(WORDS::say))
+                .containsExactly(
+                        "A bird on the floor, puffed up, gasping, bleeding or not eating.",
+                        "A bird dead, loose, stuck or missing. Do not chase it.",
+                        "The room over 32 \u00b0C, power off, smoke, water, rats or a cat.");
+    }
+}

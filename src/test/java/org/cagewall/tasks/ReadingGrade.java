@@ -1,0 +1,72 @@
+package org.cagewall.tasks;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+
+/** The Flesch-Kincaid grade of a text: 0.39 words a sentence + 11.8 syllables a word - 15.59. Any thread. */
+public final class ReadingGrade {
+
+    private static final String VOWELS = "aeiouy";
+
+    private ReadingGrade() {}
+
+    public static double of(int words, int sentences, int syllables) {
+        return ofRates((double) words / sentences, (double) syllables / words);
+    }
+
+    static double ofRates(double wordsASentence, double syllablesAWord) {
+        return 0.39 * wordsASentence + 11.8 * syllablesAWord - 15.59;
+    }
+
+    /** The grade of one sentence. Hyphenated words, contractions and numbers count as one word each. */
+    public static double ofSentence(String sentence) {
+        List<String> words = words(sentence);
+        return of(
+                words.size(),
+                1,
+                words.stream().mapToInt(ReadingGrade::syllables).sum());
+    }
+
+    /** The sentences of a text; a line without a full stop is one as well. */
+    public static List<String> sentences(String text) {
+        return Arrays.stream(text.split("(?<=[.?!])\\s+|\\n"))
+                .filter(sentence -> !words(sentence).isEmpty())
+                .toList();
+    }
+
+    static List<String> words(String sentence) {
+        return Arrays.stream(sentence.split("\\s+"))
+                .map(word -> word.replaceAll("[^\\p{L}\\p{N}'-]", ""))
+                .filter(word -> word.matches(".*[\\p{L}\\p{N}].*"))
+                .toList();
+    }
+
+    /** Groups of vowels, silent endings left out; a digit counts as one. */
+    static int syllables(String word) {
+        String letters = word.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]", "");
+        int digits = letters.replaceAll("[^0-9]", "").length();
+        String spoken = letters.replaceAll("[0-9]", "");
+        return digits + (spoken.isEmpty() ? 0 : ofLetters(spoken));
+    }
+
+    private static int ofLetters(String letters) {
+        int groups = 0;
+        for (int i = 0; i < letters.length(); i++) {
+            boolean begins = isVowel(letters, i) && (i == 0 || !isVowel(letters, i - 1));
+            groups += begins ? 1 : 0;
+        }
+        return Math.max(1, groups - silentEnding(letters));
+    }
+
+    private static boolean isVowel(String word, int at) {
+        return VOWELS.indexOf(word.charAt(at)) >= 0;
+    }
+
+    private static int silentEnding(String word) {
+        boolean silentE = word.matches(".*[^aeiouy]e") && !word.matches(".*[^aeiouyl]le");
+        boolean silentEd = word.matches(".*[^aeioutdy]ed") && !word.matches(".*[^aeiouyl]led");
+        boolean silentEs = word.matches(".*[^aeiouycgsxzh]es") && !word.matches(".*[^aeiouyl]les");
+        return silentE || silentEd || silentEs ? 1 : 0;
+    }
+}
