@@ -1,0 +1,122 @@
+package org.cagewall.kiosk;
+
+import java.awt.image.BufferedImage;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Collectors;
+import javax.swing.Timer;
+import org.cagewall.desk.Desk;
+import org.cagewall.kiosk.shell.Asking;
+import org.cagewall.kiosk.shell.Destination;
+import org.cagewall.kiosk.shell.KeySink;
+import org.cagewall.kiosk.shell.Navigator;
+import org.cagewall.kiosk.shell.PictureSink;
+import org.cagewall.room.CardCode;
+import org.cagewall.scan.Decoder;
+import org.cagewall.scan.Decoding;
+import org.cagewall.scan.Frame;
+import org.cagewall.scan.Keystrokes;
+import org.cagewall.scan.Meaning;
+import org.cagewall.scan.Pictures;
+import org.cagewall.text.Message;
+
+/**
+ * Hears a scanner that types, and reads pictures that are pasted or dropped: a card of this birdroom opens its cage, any
+ * other code gets its sentence and changes nothing. Used on the event thread.
+ */
+final class CardReader implements KeySink, PictureSink {
+
+    private final Desk desk;
+    private final Navigator navigator;
+    private final Asking asking;
+    private final Keystrokes keystrokes = new Keystrokes();
+    private final Timer silence;
+
+    CardReader(Desk desk, Navigator navigator, Asking asking) {
+        this.desk = desk;
+        this.navigator = navigator;
+        this.asking = asking;
+        this.silence =
+                new Timer(Math.toIntExact(Keystrokes.HOLD_NANOS / 1_000_000) + 20, event -> quiet(System.nanoTime()));
+        silence.setRepeats(false);
+    }
+
+    @Override
+    public boolean key(char c, long nanos) {
+        Keystrokes.Outcome outcome = keystrokes.typed(c, nanos);
+        silence.restart();
+        if (outcome instanceof Keystrokes.Scanned scanned) {
+            opened(scanned.reading());
+            return true;
+        }
+        return outcome instanceof Keystrokes.Pending;
+    }
+
+    /** Nothing has been typed for a while. */
+    void quiet(long nanos) {
+        if (keystrokes.quiet(nanos) instanceof Keystrokes.Scanned scanned) {
+            opened(scanned.reading());
+        }
+    }
+
+    @Override
+    public void picture(BufferedImage picture) {
+        decode(Pictures.of(picture));
+    }
+
+    @Override
+    public void files(List<Path> files) {
+        if (!files.isEmpty()) {
+            desk.decode(() -> new Decoder().decode(Pictures.read(files.get(0))), this::answered);
+        }
+    }
+
+    private void decode(Frame frame) {
+        desk.decode(() -> new Decoder().decode(frame), this::answered);
+    }
+
+    private void answered(org.cagewall.desk.Answer<Decoding> answer) {
+        answer.fold(
+                decoding -> {
+                    decoded(decoding);
+                    return true;
+                },
+                refused -> false,
+                failed -> false);
+    }
+
+    private void decoded(Decoding decoding) {
+        decoding.text()
+                .ifPresentOrElse(
+                        text -> opened(CardCode.read(text)),
+                        () -> say(decoding.reason().orElse(Message.of("scan.nothing"))));
+    }
+
+    private void opened(CardCode.Reading reading) {
+        Meaning meaning = Meaning.of(reading, desk.room());
+        if (meaning instanceof Meaning.Opens opens) {
+            navigator.go(Destination.Cage.byScan(opens.cage().name()));
+            if (opens.outOfDate()) {
+                tellOld(opens);
+            }
+        } else {
+            say(((Meaning.Says) meaning).sentence());
+        }
+    }
+
+    private void tellOld(Meaning.Opens opens) {
+        List<Message> changes = opens.changes();
+        asking.tell(
+                Message.of("kiosk.old-card", opens.cage().name()),
+                changes.isEmpty()
+                        ? Message.of("scan.reading.old-card", opens.cage().name())
+                        : Message.of(
+                                "kiosk.old-card-changes",
+                                Message.of("scan.reading.old-card", opens.cage().name()),
+                                changes.stream().collect(Collectors.toList())));
+    }
+
+    private void say(Message sentence) {
+        asking.tell(Message.of("kiosk.scanned"), sentence);
+    }
+}

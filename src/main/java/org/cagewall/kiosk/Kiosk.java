@@ -1,0 +1,184 @@
+package org.cagewall.kiosk;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import java.util.function.Consumer;
+import javax.swing.Timer;
+import org.cagewall.desk.Desk;
+import org.cagewall.kiosk.cage.CageScreen;
+import org.cagewall.kiosk.kit.NavBar;
+import org.cagewall.kiosk.shell.Destination;
+import org.cagewall.kiosk.shell.EventThread;
+import org.cagewall.kiosk.shell.Navigator;
+import org.cagewall.kiosk.shell.Notices;
+import org.cagewall.kiosk.shell.Overlays;
+import org.cagewall.kiosk.shell.Pen;
+import org.cagewall.kiosk.shell.Screens;
+import org.cagewall.kiosk.shell.Sheets;
+import org.cagewall.kiosk.shell.Shell;
+import org.cagewall.kiosk.shell.Stage;
+import org.cagewall.kiosk.shell.WindowMode;
+import org.cagewall.kiosk.theme.Light;
+import org.cagewall.kiosk.theme.TextSize;
+import org.cagewall.kiosk.wall.WallScreen;
+import org.cagewall.room.Person;
+import org.cagewall.room.Quiet;
+import org.cagewall.room.Role;
+import org.cagewall.room.Room;
+import org.cagewall.text.Words;
+
+/**
+ * The kiosk: puts the screens on the one stage, shows who records, hears scanners, turns the day and dims in the quiet
+ * hours. Used on the event thread.
+ */
+public final class Kiosk {
+
+    private static final int PULSE_MILLIS = 1_000;
+
+    private final Desk desk;
+    private final Words words;
+    private final Stage stage;
+    private final Pen pen;
+    private final Sheets sheets;
+    private final CardReader reader;
+    private final Consumer<Room> changed = room -> showWho();
+    private Light light = Light.DAY;
+    private List<NavBar.Entry<Destination>> shownPlaces = List.of();
+
+    private Kiosk(Desk desk, Stage stage, Words words) {
+        this.desk = desk;
+        this.stage = stage;
+        this.words = words;
+        this.pen = new Pen(desk, stage, stage);
+        this.sheets = new Sheets(stage, words);
+        this.reader = new CardReader(desk, stage, stage);
+    }
+
+    /** Opens the kiosk in a window and returns when it has been left. Not for the event thread. */
+    public static void run(Desk desk, WindowMode mode, TextSize size, Words words) {
+        CountDownLatch left = new CountDownLatch(1);
+        new EventThread().finish(() -> open(desk, mode, size, words, left::countDown));
+        try {
+            left.await();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    /** Opens the kiosk in a window. On the event thread. */
+    public static Kiosk open(Desk desk, WindowMode mode, TextSize size, Words words, Runnable onLeft) {
+        Light light = lightOf(desk);
+        light.start(size);
+        Shell shell = new Shell(words, mode);
+        Kiosk kiosk = new Kiosk(desk, shell.stage(), words);
+        kiosk.light = light;
+        kiosk.begin();
+        shell.listen((org.cagewall.kiosk.shell.KeySink) kiosk.reader);
+        shell.listen((org.cagewall.kiosk.shell.PictureSink) kiosk.reader);
+        Timer pulse = new Timer(PULSE_MILLIS, event -> kiosk.pulse(shell));
+        pulse.start();
+        shell.onLeave(() -> {
+            pulse.stop();
+            shell.close();
+            onLeft.run();
+        });
+        shell.open(kiosk.screens(), kiosk.first());
+        return kiosk;
+    }
+
+    /** The kiosk on a stage without a window, as pictures and tests have it. On the event thread, the look put on. */
+    public static Kiosk on(Stage stage, Desk desk, Words words) {
+        Kiosk kiosk = new Kiosk(desk, stage, words);
+        kiosk.begin();
+        stage.open(kiosk.screens(), kiosk.first());
+        return kiosk;
+    }
+
+    public Pen pen() {
+        return pen;
+    }
+
+    public Navigator navigator() {
+        return stage;
+    }
+
+    private void begin() {
+        desk.listen(changed);
+        pen.listen(this::showWho);
+        showWho();
+    }
+
+    private Screens screens() {
+        Navigator navigator = stage;
+        Overlays overlays = stage;
+        Notices notices = stage;
+        return Screens.none()
+                .with(Destination.Wall.class, wall -> new WallScreen(desk, navigator, words))
+                .with(Destination.Cage.class, cage -> new CageScreen(desk, pen, navigator, sheets, words, cage));
+    }
+
+    /** While the owner is away the kiosk opens on the sitter's list; a room without anybody in it on the set-up. */
+    private Destination first() {
+        if (desk.room().people().isEmpty()) {
+            return new Destination.Setup();
+        }
+        return isSitter() ? new Destination.Today() : new Destination.Wall();
+    }
+
+    private boolean isSitter() {
+        return pen.holder().map(Person::role).filter(Role.SITTER::equals).isPresent();
+    }
+
+    private void showWho() {
+        Optional<Person> holder = pen.holder();
+        stage.person(
+                holder.map(person -> words.say("kiosk.person", person.name(), person.role()))
+                        .orElse(words.say("kiosk.nobody")),
+                pen::handOn);
+        List<NavBar.Entry<Destination>> wanted = places();
+        if (!wanted.equals(shownPlaces)) {
+            shownPlaces = wanted;
+            stage.places(wanted);
+        }
+    }
+
+    private List<NavBar.Entry<Destination>> places() {
+        List<NavBar.Entry<Destination>> places = new ArrayList<>();
+        places.add(place("wall", new Destination.Wall()));
+        places.add(place("today", new Destination.Today()));
+        if (isSitter()) {
+            places.add(place("phone", new Destination.Phone()));
+            places.add(place("close", new Destination.CloseTheDay()));
+        } else {
+            places.add(place("handover", new Destination.Handover()));
+            places.add(place("cards", new Destination.Cards()));
+            places.add(place("birds", new Destination.Birds()));
+            places.add(place("setup", new Destination.Setup()));
+        }
+        return places;
+    }
+
+    private NavBar.Entry<Destination> place(String name, Destination destination) {
+        return new NavBar.Entry<>(name, words.say("kiosk.place." + name), destination);
+    }
+
+    private void pulse(Shell shell) {
+        desk.turnTheDay();
+        if (desk.folder().isCalledForward()) {
+            shell.forward();
+        }
+        shell.refit();
+        Light wanted = lightOf(desk);
+        if (wanted != light) {
+            light = wanted;
+            light.shine();
+        }
+    }
+
+    private static Light lightOf(Desk desk) {
+        Optional<Quiet> quiet = desk.room().settings().quiet();
+        return quiet.filter(hours -> hours.holds(desk.time())).isPresent() ? Light.QUIET : Light.DAY;
+    }
+}

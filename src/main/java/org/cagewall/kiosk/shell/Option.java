@@ -1,0 +1,6 @@
+package org.cagewall.kiosk.shell;
+
+import org.cagewall.kiosk.kit.RowFace;
+
+/** One thing to pick from a list. Immutable; any thread, and free of Swing. */
+public record Option<T>(String name, RowFace face, T value) {}

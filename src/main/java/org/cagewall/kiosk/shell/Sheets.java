@@ -1,0 +1,146 @@
+package org.cagewall.kiosk.shell;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.IntConsumer;
+import net.miginfocom.swing.MigLayout;
+import org.cagewall.kiosk.kit.ButtonKind;
+import org.cagewall.kiosk.kit.Chips;
+import org.cagewall.kiosk.kit.Choice;
+import org.cagewall.kiosk.kit.CountPad;
+import org.cagewall.kiosk.kit.Field;
+import org.cagewall.kiosk.kit.ListRow;
+import org.cagewall.kiosk.kit.Pane;
+import org.cagewall.kiosk.kit.Stack;
+import org.cagewall.kiosk.kit.TouchScroll;
+import org.cagewall.kiosk.kit.WrapLabel;
+import org.cagewall.kiosk.theme.Measure;
+import org.cagewall.kiosk.theme.Tone;
+import org.cagewall.kiosk.theme.Type;
+import org.cagewall.text.Message;
+import org.cagewall.text.Words;
+
+/** Builds the sheets on which something is chosen or written. Used on the event thread. */
+public final class Sheets implements Picking {
+
+    /** What a neighbour can see and say, the most pressing first; the words are kept in the record. */
+    private static final List<String> SIGNS = List.of(
+            "on-floor",
+            "puffed-up",
+            "not-eating",
+            "gasping",
+            "bleeding",
+            "dead",
+            "missing",
+            "loose",
+            "fighting",
+            "egg-on-floor",
+            "dish-empty",
+            "other");
+
+    private static final int LIST_HEIGHT = 430;
+
+    private final Overlays overlays;
+    private final Words words;
+
+    public Sheets(Overlays overlays, Words words) {
+        this.overlays = overlays;
+        this.words = words;
+    }
+
+    @Override
+    public void ask(Question question) {
+        overlays.ask(question);
+    }
+
+    @Override
+    public void tell(Message title, Message text) {
+        overlays.tell(title, text);
+    }
+
+    @Override
+    public <T> void pick(Message title, List<Option<T>> options, Consumer<T> then) {
+        if (options.isEmpty()) {
+            overlays.tell(title, Message.of("shell.nothing-to-pick"));
+            return;
+        }
+        Stack rows = new Stack();
+        for (Option<T> option : options) {
+            rows.add(new ListRow("pick." + option.name(), option.face(), () -> {
+                overlays.close();
+                then.accept(option.value());
+            }));
+        }
+        Pane list = new Pane(new MigLayout("insets 0, fill", "[grow,fill]", "[" + Measure.px(LIST_HEIGHT) + "!,fill]"));
+        list.add(new TouchScroll(words, "options", rows));
+        overlays.sheet(title, list, List.of(leave()));
+    }
+
+    @Override
+    public void count(Message title, int most, IntConsumer then) {
+        int[] chosen = {-1};
+        CountPad pad = new CountPad(words, "count", most, number -> chosen[0] = number.orElse(-1));
+        overlays.sheet(
+                title,
+                pad,
+                List.of(
+                        Answer.main("keep", Message.of("shell.keep"), () -> {
+                            if (chosen[0] >= 0) {
+                                then.accept(chosen[0]);
+                            }
+                        }),
+                        leave()));
+    }
+
+    @Override
+    public void note(Message title, Consumer<String> then) {
+        Field field = Field.note("note", words.say("shell.note"), "");
+        overlays.sheet(
+                title,
+                field,
+                List.of(
+                        Answer.main("keep", Message.of("shell.keep"), () -> {
+                            if (!field.value().isBlank()) {
+                                then.accept(field.value());
+                            }
+                        }),
+                        leave()));
+        field.focus();
+    }
+
+    @Override
+    public void different(Message title, Consumer<Seen> then) {
+        List<Choice<String>> choices = new ArrayList<>();
+        for (String sign : SIGNS) {
+            String said = words.say("shell.sign." + sign);
+            choices.add(new Choice<>(sign, said, said));
+        }
+        Chips<String> chips = Chips.someOf("signs", choices, chosen -> {});
+        Field field = Field.note("note", words.say("shell.in-your-words"), "");
+        Pane both = new Pane(new MigLayout("insets 0, wrap 1, fillx, gap 0 " + Measure.px(16), "[grow,fill]"));
+        both.add(new WrapLabel(words.say("shell.what-seen"), Type.LINE, Tone.SOFT), "wmin 0");
+        both.add(chips, "wmin 0");
+        both.add(field, "wmin 0");
+        overlays.sheet(
+                title,
+                both,
+                List.of(
+                        new Answer(
+                                "keep",
+                                ButtonKind.MAIN,
+                                Message.of("shell.keep"),
+                                () -> then.accept(new Seen(
+                                        choices.stream()
+                                                .map(Choice::value)
+                                                .filter(chips.chosen()::contains)
+                                                .toList(),
+                                        Optional.of(field.value().strip()).filter(text -> !text.isEmpty())))),
+                        leave()));
+    }
+
+    private static Answer leave() {
+        return Answer.leave("leave", Message.of("shell.leave-it-so"));
+    }
+}

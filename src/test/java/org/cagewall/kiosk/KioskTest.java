@@ -1,0 +1,127 @@
+package org.cagewall.kiosk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.cagewall.desk.Desk;
+import org.cagewall.desk.TestDesk;
+import org.cagewall.kiosk.shell.Destination;
+import org.cagewall.kiosk.shell.Stage;
+import org.cagewall.room.Answer;
+import org.cagewall.room.How;
+import org.cagewall.room.LogEntry;
+import org.cagewall.text.Words;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The wall and a cage's page on a real desk, painted without a window. */
+class KioskTest {
+
+    private static final Words WORDS = Words.english();
+
+    @TempDir
+    Path folder;
+
+    private Desk desk;
+    private Kiosk kiosk;
+    private Painted painted;
+
+    @BeforeEach
+    void open() {
+        desk = TestDesk.furnished(folder);
+        painted = Painted.of(1280, 800, () -> {
+            Stage stage = new Stage(WORDS);
+            kiosk = Kiosk.on(stage, desk, WORDS);
+            return stage;
+        });
+    }
+
+    @AfterEach
+    void close() {
+        desk.close();
+    }
+
+    @Test
+    void theWallShowsEveryCageInItsPlace() {
+        painted.png("wall").assertFit();
+
+        assertThat(painted.names()).contains("tile.A1", "tile.A2", "tile.A3", "tile.A4", "tile.Q1");
+    }
+
+    @Test
+    void allWellIsOneTouchOnAnOpenPage() {
+        go(Destination.Cage.byScan("A1"));
+        painted.png("cage").assertFit();
+
+        painted.press("all-well");
+
+        LogEntry check = TestDesk.newest(desk, 1).get(0);
+        assertThat(check.answer()).contains(Answer.WELL);
+        assertThat(check.how()).contains(How.SCAN);
+        painted.png("cage-after").assertFit();
+    }
+
+    @Test
+    void anEggIsOneTouchAndTakenBackByOneMore() {
+        go(Destination.Cage.byHand("A1"));
+
+        painted.press("do.egg");
+        assertThat(WORDS.say(TestDesk.newest(desk, 1).get(0).what())).isEqualTo("egg 4 laid");
+        painted.press("notice.undo");
+
+        List<LogEntry> log = TestDesk.newest(desk, 2);
+        assertThat(log.get(1).isStruck()).isTrue();
+        painted.png("cage-undone").assertFit();
+    }
+
+    @Test
+    void somethingDifferentIsToldBySigns() {
+        go(Destination.Cage.byHand("A2"));
+
+        painted.press("different").png("different").assertFit();
+        painted.press("signs.puffed-up").press("answer.keep");
+
+        assertThat(desk.room().unreadAt(desk.room().cage("A2").orElseThrow()))
+                .hasValueSatisfying(visit -> assertThat(visit.signs()).containsExactly("puffed up"));
+    }
+
+    @Test
+    void twoBirdsArePairedUpByChoosingThem() {
+        go(Destination.Cage.byHand("A3"));
+        TestDesk.tell(desk, """
+                {"deed":"bird-added","bird":"HB 25-060","sex":"cock","cage":"F2","by":"Ines"}
+                {"deed":"bird-added","bird":"HB 25-070","sex":"hen","cage":"F1","by":"Ines"}
+                """);
+
+        painted.png("cage-empty").assertFit().press("do.pair-up").png("pick").assertFit();
+        painted.press("pick.HB 25-060").press("pick.HB 25-070");
+
+        assertThat(desk.room().pairIn(desk.room().cage("A3").orElseThrow())).isPresent();
+    }
+
+    @Test
+    void aFlightShowsItsBirdsAndIsCounted() {
+        go(Destination.Cage.byHand("F1"));
+        painted.png("cage-flight").assertFit().press("do.count").png("count").assertFit();
+        painted.press("count.9").press("answer.keep");
+
+        assertThat(desk.room().cage("F1").orElseThrow().counted())
+                .hasValueSatisfying(count -> assertThat(count.birds()).isEqualTo(9));
+    }
+
+    @Test
+    void whoRecordsIsChangedInOneTouch() {
+        painted.press("person");
+
+        assertThat(kiosk.pen().holder().orElseThrow().name()).isEqualTo("Tomas");
+        go(Destination.Cage.byHand("A1"));
+        painted.png("cage-sitter").assertFit();
+    }
+
+    private void go(Destination destination) {
+        painted.after(() -> kiosk.navigator().go(destination));
+    }
+}
