@@ -1,5 +1,6 @@
 package org.cagewall.kiosk.kit;
 
+import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
@@ -68,8 +69,16 @@ public final class DateStrip extends Pane {
     /** Shows this day as picked, without telling anyone. */
     public void choose(LocalDate day) {
         chosen = day;
-        month = YearMonth.from(day);
-        fill();
+        if (!YearMonth.from(day).equals(month)) {
+            month = YearMonth.from(day);
+            fill();
+            return;
+        }
+        for (Component each : days.getComponents()) {
+            if (each instanceof Day shown) {
+                shown.setSelected(shown.date.equals(day));
+            }
+        }
     }
 
     private TouchButton turn(String name, String said, int by) {
@@ -122,10 +131,12 @@ public final class DateStrip extends Pane {
 
         private static final long serialVersionUID = 1L;
 
+        private final LocalDate date;
         private final When when;
 
         Day(String name, LocalDate date, When when) {
             super(String.valueOf(date.getDayOfMonth()));
+            this.date = date;
             this.when = when;
             setName(name);
         }

@@ -18,6 +18,8 @@ public final class Tile extends JButton implements Legible {
 
     private static final long serialVersionUID = 1L;
 
+    private static final int LEAST_HEIGHT = 166;
+
     private transient TileFace face;
 
     public Tile(String name, TileFace face, Runnable onPress) {
@@ -49,7 +51,7 @@ public final class Tile extends JButton implements Legible {
 
     @Override
     public Dimension getMinimumSize() {
-        return new Dimension(Measure.px(150), Measure.px(146));
+        return new Dimension(Measure.px(150), Measure.px(LEAST_HEIGHT));
     }
 
     @Override
@@ -97,7 +99,7 @@ public final class Tile extends JButton implements Legible {
     private void paintHead(Graphics2D brush) {
         brush.setColor(Tone.INK.color());
         Flow name = nameFlow();
-        float top = Measure.px(11f);
+        float top = nameTop();
         name.paint(brush, pad(), top);
         if (!face.small().isEmpty()) {
             Flow small = smallFlow();
@@ -144,8 +146,7 @@ public final class Tile extends JButton implements Legible {
     }
 
     private Brush.Box footBox() {
-        float height = Measure.px(36f);
-        return new Brush.Box(pad(), getHeight() - height - Measure.px(10f), getWidth() - 2f * pad(), height);
+        return new Brush.Box(pad(), getHeight() - footHeight() - footGap(), getWidth() - 2f * pad(), footHeight());
     }
 
     private Brush.Box signBox() {
@@ -170,14 +171,31 @@ public final class Tile extends JButton implements Legible {
 
     private Flow bigFlow() {
         Font large = Type.BIG.font();
-        int room = getHeight() - (int) bigTop() - Measure.px(10) - (face.foot().isEmpty() ? 0 : Measure.px(36));
-        int lines = Math.max(1, Math.min(2, room / Flow.pitch(large)));
+        int room = getHeight() - (int) bigTop() - footGap() - (face.foot().isEmpty() ? 0 : footHeight());
+        int lines = room >= Flow.pitch(large) + Flow.lineHeight(large) ? 2 : 1;
         Font tighter = large.deriveFont(java.util.Map.of(java.awt.font.TextAttribute.TRACKING, -0.03f));
         return Flow.fitting(face.big(), List.of(large, tighter), inner(), lines);
     }
 
     private float bigTop() {
-        return Measure.px(11f) + Flow.pitch(Type.TITLE.font()) + Measure.px(6f);
+        return nameTop() + Flow.pitch(Type.TITLE.font()) + Measure.px(isLow() ? 2f : 6f);
+    }
+
+    private float nameTop() {
+        return Measure.px(isLow() ? 7f : 11f);
+    }
+
+    private int footHeight() {
+        return Measure.px(isLow() ? 32 : 36);
+    }
+
+    private int footGap() {
+        return Measure.px(isLow() ? 7 : 10);
+    }
+
+    /** Whether there is only just room for two lines of the big word. */
+    private boolean isLow() {
+        return getHeight() < Measure.px(188);
     }
 
     private Flow footFlow() {

@@ -24,7 +24,6 @@ public enum Light {
     public void start(TextSize size) {
         System.setProperty("flatlaf.uiScale", String.valueOf(size.factor()));
         System.setProperty("flatlaf.animation", "false");
-        System.setProperty("awt.touchKeyboardAutoShowIsEnabled", "false");
         FlatInterFont.installLazy();
         FlatLaf.setPreferredFontFamily(FlatInterFont.FAMILY);
         FlatLaf.setPreferredSemiboldFontFamily(FlatInterFont.FAMILY_SEMIBOLD);

@@ -156,6 +156,17 @@ class PartsTest {
                 .isEqualTo("A2, Pair 9, 4 chicks, 1 egg, ring 2 by Thursday");
     }
 
+    @ParameterizedTest
+    @EnumSource(TileFace.State.class)
+    void aTileOfTheLeastHeightStillShowsTwoLinesOfItsBigWord(TileFace.State state) {
+        Painted.of(
+                        196,
+                        166,
+                        () -> new Tile(
+                                "t", new TileFace("B12", "Pair 4", "5 eggs, 4 full", "due today", state), () -> {}))
+                .assertTextIsWhole();
+    }
+
     @Test
     void wrappedWordsMakeWhatHoldsThemHigherHoweverDeepTheyLie() {
         String text = "A bird on the floor, puffed up, gasping, bleeding or not eating: stop and phone at once.";

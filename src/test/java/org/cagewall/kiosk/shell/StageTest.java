@@ -226,6 +226,16 @@ class StageTest {
                 .assertFit();
     }
 
+    @ParameterizedTest
+    @EnumSource(TextSize.class)
+    void aQuestionFitsATabletAtEveryTextSize(TextSize size) {
+        painted(Light.DAY, size).after(() -> stage.ask(question())).assertFit();
+        painted(Light.DAY, size).after(() -> stage.failed("QX7K2M")).assertFit();
+        painted(Light.DAY, size)
+                .after(() -> stage.done(Message.of("shell.taken-back"), () -> {}))
+                .assertFit();
+    }
+
     @Test
     void theOtherLightIsPutOnWhileTheScreenStands() {
         Painted painted = painted();
@@ -243,8 +253,12 @@ class StageTest {
     }
 
     private Painted painted(Light light) {
+        return painted(light, TextSize.NORMAL);
+    }
+
+    private Painted painted(Light light, TextSize size) {
         happened.clear();
-        return Painted.of(light, TextSize.NORMAL, 1280, 800, () -> {
+        return Painted.of(light, size, 1280, 800, () -> {
             stage = new Stage(Words.english());
             stage.person("Ines, owner", () -> {});
             stage.places(
