@@ -11,17 +11,18 @@ import org.cagewall.kiosk.cage.CageScreen;
 import org.cagewall.kiosk.kit.NavBar;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.shell.EventThread;
+import org.cagewall.kiosk.shell.KeySink;
 import org.cagewall.kiosk.shell.Navigator;
 import org.cagewall.kiosk.shell.Notices;
 import org.cagewall.kiosk.shell.Overlays;
 import org.cagewall.kiosk.shell.Pen;
+import org.cagewall.kiosk.shell.PictureSink;
 import org.cagewall.kiosk.shell.Screens;
 import org.cagewall.kiosk.shell.Sheets;
 import org.cagewall.kiosk.shell.Shell;
 import org.cagewall.kiosk.shell.Stage;
 import org.cagewall.kiosk.shell.WindowMode;
 import org.cagewall.kiosk.theme.Light;
-import org.cagewall.kiosk.theme.TextSize;
 import org.cagewall.kiosk.wall.WallScreen;
 import org.cagewall.room.Person;
 import org.cagewall.room.Quiet;
@@ -57,9 +58,9 @@ public final class Kiosk {
     }
 
     /** Opens the kiosk in a window and returns when it has been left. Not for the event thread. */
-    public static void run(Desk desk, WindowMode mode, TextSize size, Words words) {
+    public static void run(Desk desk, WindowMode mode, Words words) {
         CountDownLatch left = new CountDownLatch(1);
-        new EventThread().finish(() -> open(desk, mode, size, words, left::countDown));
+        new EventThread().finish(() -> open(desk, mode, words, left::countDown));
         try {
             left.await();
         } catch (InterruptedException e) {
@@ -68,20 +69,22 @@ public final class Kiosk {
     }
 
     /** Opens the kiosk in a window. On the event thread. */
-    public static Kiosk open(Desk desk, WindowMode mode, TextSize size, Words words, Runnable onLeft) {
+    public static Kiosk open(Desk desk, WindowMode mode, Words words, Runnable onLeft) {
         Light light = lightOf(desk);
-        light.start(size);
+        light.start(KioskSettings.read(desk.folder().kioskProperties()).textSize());
         Shell shell = new Shell(words, mode);
         Kiosk kiosk = new Kiosk(desk, shell.stage(), words);
         kiosk.light = light;
         kiosk.begin();
-        shell.listen((org.cagewall.kiosk.shell.KeySink) kiosk.reader);
-        shell.listen((org.cagewall.kiosk.shell.PictureSink) kiosk.reader);
+        shell.listen((KeySink) kiosk.reader);
+        shell.listen((PictureSink) kiosk.reader);
+        Thread.setDefaultUncaughtExceptionHandler((thread, failure) -> kiosk.failed(failure));
         Timer pulse = new Timer(PULSE_MILLIS, event -> kiosk.pulse(shell));
         pulse.start();
         shell.onLeave(() -> {
             pulse.stop();
             shell.close();
+            kiosk.end();
             onLeft.run();
         });
         shell.open(kiosk.screens(), kiosk.first());
@@ -108,6 +111,18 @@ public final class Kiosk {
         desk.listen(changed);
         pen.listen(this::showWho);
         showWho();
+    }
+
+    /** Lets go of the desk. */
+    void end() {
+        desk.ignore(changed);
+        stage.open(Screens.none(), new Destination.Wall());
+    }
+
+    /** Something broke that nobody expected: the kiosk says so calmly and goes on. */
+    private void failed(Throwable failure) {
+        String code = desk.failures().keep("kiosk", failure);
+        new EventThread().execute(() -> stage.failed(code));
     }
 
     private Screens screens() {

@@ -1,0 +1,178 @@
+package org.cagewall.kiosk;
+
+import java.awt.Graphics2D;
+import java.awt.event.ActionEvent;
+import java.awt.event.ActionListener;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import javax.imageio.ImageIO;
+import javax.swing.AbstractButton;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import org.cagewall.desk.Desk;
+import org.cagewall.kiosk.shell.Destination;
+import org.cagewall.kiosk.shell.EventThread;
+import org.cagewall.kiosk.shell.Stage;
+import org.cagewall.kiosk.theme.Light;
+import org.cagewall.kiosk.theme.TextSize;
+import org.cagewall.room.Cage;
+import org.cagewall.room.Person;
+import org.cagewall.room.Role;
+import org.cagewall.room.Room;
+import org.cagewall.text.Words;
+
+/**
+ * Paints the main screens into files, with no window and so on any machine. The desk must answer inline; the work is
+ * done on the event thread.
+ */
+public final class Pictures {
+
+    private static final int WIDTH = 1280;
+    private static final int HEIGHT = 800;
+
+    private final Desk desk;
+    private final Words words;
+    private final Path folder;
+    private final List<Path> painted = new ArrayList<>();
+
+    private Pictures(Desk desk, Words words, Path folder) {
+        this.desk = desk;
+        this.words = words;
+        this.folder = folder;
+    }
+
+    /**
+     * Paints every main screen of the desk's birdroom at 1280 x 800.
+     *
+     * @return the pictures, in the order in which they are best looked at
+     * @throws UncheckedIOException when the folder cannot be written to
+     */
+    public static List<Path> paint(Desk desk, Words words, Path folder) {
+        Pictures pictures = new Pictures(desk, words, folder);
+        new EventThread().finish(pictures::paintAll);
+        return List.copyOf(pictures.painted);
+    }
+
+    private void paintAll() {
+        try {
+            Files.createDirectories(folder);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        Light.DAY.start(TextSize.NORMAL);
+        asOwner("wall", new Destination.Wall());
+        fullest().ifPresent(cage -> {
+            asOwner("cage", Destination.Cage.byScan(cage.name()));
+            asOwner("different", Destination.Cage.byHand(cage.name()), "different");
+        });
+        asOwner("today-owner", new Destination.Today());
+        asOwner("handover", new Destination.Handover());
+        asOwner("cards", new Destination.Cards());
+        asOwner("birds", new Destination.Birds());
+        asOwner("setup", new Destination.Setup());
+        asSitter("today-sitter", new Destination.Today());
+        asSitter("phone", new Destination.Phone());
+        asSitter("close-the-day", new Destination.CloseTheDay());
+        Light.QUIET.start(TextSize.NORMAL);
+        asOwner("wall-quiet-hours", new Destination.Wall());
+        Light.DAY.start(TextSize.NORMAL);
+    }
+
+    /** The cage with the most eggs shows its page best. */
+    private Optional<Cage> fullest() {
+        Room room = desk.room();
+        return room.pairs().stream()
+                .filter(room::together)
+                .max(Comparator.comparingInt(org.cagewall.room.Pair::eggs))
+                .flatMap(pair -> room.cage(pair.cage()));
+    }
+
+    private void asOwner(String name, Destination destination, String... presses) {
+        as(Role.OWNER, name, destination, presses);
+    }
+
+    private void asSitter(String name, Destination destination, String... presses) {
+        as(Role.SITTER, name, destination, presses);
+    }
+
+    private void as(Role role, String name, Destination destination, String... presses) {
+        Stage stage = new Stage(words);
+        Kiosk kiosk = Kiosk.on(stage, desk, words);
+        desk.room().people().stream()
+                .filter(person -> person.role() == role)
+                .findFirst()
+                .map(Person::name)
+                .ifPresent(kiosk.pen()::takenBy);
+        kiosk.navigator().go(destination);
+        Floor floor = new Floor(stage);
+        floor.settle();
+        for (String press : presses) {
+            press(stage, press);
+            floor.settle();
+        }
+        write(floor, name);
+        kiosk.end();
+    }
+
+    private static void press(JComponent part, String name) {
+        if (part instanceof AbstractButton button && name.equals(part.getName())) {
+            for (ActionListener listener : button.getActionListeners()) {
+                listener.actionPerformed(new ActionEvent(button, ActionEvent.ACTION_PERFORMED, name));
+            }
+            return;
+        }
+        for (java.awt.Component child : part.getComponents()) {
+            if (child instanceof JComponent component) {
+                press(component, name);
+            }
+        }
+    }
+
+    private void write(Floor floor, String name) {
+        BufferedImage picture = new BufferedImage(WIDTH, HEIGHT, BufferedImage.TYPE_INT_RGB);
+        Graphics2D brush = picture.createGraphics();
+        floor.printAll(brush);
+        brush.dispose();
+        Path file = folder.resolve(name + ".png");
+        try {
+            ImageIO.write(picture, "png", file.toFile());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        painted.add(file);
+    }
+
+    /** Holds a stage as a window would. */
+    private static final class Floor extends JPanel {
+
+        private static final long serialVersionUID = 1L;
+        private static final int PASSES = 8;
+
+        Floor(JComponent part) {
+            super(new java.awt.BorderLayout());
+            add(part);
+        }
+
+        void settle() {
+            setSize(WIDTH, HEIGHT);
+            if (!isDisplayable()) {
+                addNotify();
+            }
+            for (int pass = 0; pass < PASSES && !isValid(); pass++) {
+                validate();
+            }
+        }
+
+        @Override
+        public boolean isShowing() {
+            return false;
+        }
+    }
+}
