@@ -184,7 +184,6 @@ public final class Kiosk {
         if (desk.folder().isCalledForward()) {
             shell.forward();
         }
-        shell.refit();
         Light wanted = lightOf(desk);
         if (wanted != light) {
             light = wanted;
