@@ -83,6 +83,7 @@ final class Database {
     static Jdbi jdbi(String url) {
         Jdbi jdbi = Jdbi.create(url);
         JavaTime.install(jdbi);
+        jdbi.setStatementBuilderFactory(connection -> new KeptStatements());
         return jdbi;
     }
 

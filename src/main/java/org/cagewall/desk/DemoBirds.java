@@ -1,0 +1,119 @@
+package org.cagewall.desk;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import java.util.TreeMap;
+import org.cagewall.deed.BirdDeed;
+import org.cagewall.deed.DateOrYear;
+import org.cagewall.room.Sex;
+
+/** Rings the birds of the invented birdroom and brings them into it. Seeded; bound to one thread. */
+final class DemoBirds {
+
+    private static final List<String> COLOURS = List.of(
+            "light green",
+            "dark green",
+            "olive",
+            "skyblue",
+            "cobalt",
+            "mauve",
+            "grey",
+            "grey green",
+            "opaline light green",
+            "opaline skyblue",
+            "cinnamon grey",
+            "cinnamon cobalt",
+            "spangle skyblue",
+            "spangle grey green",
+            "dominant pied green",
+            "lutino",
+            "albino");
+
+    private final DemoStory story;
+    private final Random random;
+    private final Map<Integer, Integer> ringsUsed = new TreeMap<>();
+
+    DemoBirds(DemoStory story, Random random) {
+        this.story = story;
+        this.random = random;
+    }
+
+    /** A grown bird, hatched two or three years back. */
+    String grown(Sex sex, String cage, int addedDaysAgo) {
+        int year = story.ago(addedDaysAgo).getYear() - 1 - random.nextInt(2);
+        String ring = ring(year);
+        add(
+                addedDaysAgo,
+                ring,
+                sex,
+                Integer.toString(year),
+                cage,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
+        return ring;
+    }
+
+    /** A bird bought elsewhere. */
+    String bought(Sex sex, String cage, String origin, int addedDaysAgo) {
+        int year = story.ago(addedDaysAgo).getYear() - 1;
+        String ring = ring(year);
+        add(
+                addedDaysAgo,
+                ring,
+                sex,
+                Integer.toString(year),
+                cage,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(origin));
+        return ring;
+    }
+
+    /** A young bird bred here, of known parents. */
+    String young(Sex sex, String cage, String father, String mother, int hatchedDaysAgo, int addedDaysAgo) {
+        LocalDate hatched = story.ago(hatchedDaysAgo);
+        String ring = ring(hatched.getYear());
+        add(
+                addedDaysAgo,
+                ring,
+                sex,
+                hatched.toString(),
+                cage,
+                Optional.of(father),
+                Optional.of(mother),
+                Optional.of("bred here"));
+        return ring;
+    }
+
+    private void add(
+            int daysAgo,
+            String ring,
+            Sex sex,
+            String hatched,
+            String cage,
+            Optional<String> father,
+            Optional<String> mother,
+            Optional<String> origin) {
+        String colour = COLOURS.get(random.nextInt(COLOURS.size()));
+        story.by(DemoRoom.OWNER, daysAgo)
+                .tells(new BirdDeed.BirdAdded(
+                        ring,
+                        sex,
+                        Optional.empty(),
+                        DateOrYear.parse(hatched),
+                        Optional.of(colour),
+                        father,
+                        mother,
+                        Optional.of(cage),
+                        origin));
+    }
+
+    private String ring(int year) {
+        int number = ringsUsed.merge(year, 3 + random.nextInt(4), Integer::sum);
+        return String.format("HB %02d-%03d", year % 100, number);
+    }
+}
