@@ -111,7 +111,8 @@ public final class Shell {
         frame.requestFocus();
     }
 
-    private void refit() {
+    /** Fills the right screen again, if it has been turned or unplugged; done now and then by itself too. */
+    public void refit() {
         Rectangle bounds = mode.bounds(displays());
         if (mode instanceof WindowMode.FullScreen && !bounds.equals(frame.getBounds())) {
             frame.setBounds(bounds);
