@@ -16,7 +16,6 @@ import java.util.ArrayList;
 import java.util.List;
 import javax.swing.JFrame;
 import javax.swing.SwingUtilities;
-import javax.swing.Timer;
 import javax.swing.WindowConstants;
 import org.cagewall.kiosk.kit.FocusRing;
 import org.cagewall.text.Message;
@@ -28,16 +27,12 @@ import org.cagewall.text.Words;
  */
 public final class Shell {
 
-    /** A screen that is turned or unplugged tells nobody: it is looked for now and then. */
-    private static final int WATCH_MILLIS = 2000;
-
     private final JFrame frame;
     private final Stage stage;
     private final WindowMode mode;
     private final Keys keys;
     private final Pictures pictures = new Pictures();
     private final AWTEventListener touches = this::touched;
-    private final Timer watch = new Timer(WATCH_MILLIS, event -> refit());
     private Runnable onLeave = () -> {};
 
     public Shell(Words words, WindowMode mode) {
@@ -100,7 +95,6 @@ public final class Shell {
         frame.setVisible(true);
         if (mode instanceof WindowMode.FullScreen) {
             frame.setBounds(bounds);
-            watch.start();
         }
     }
 
@@ -111,7 +105,7 @@ public final class Shell {
         frame.requestFocus();
     }
 
-    /** Fills the right screen again, if it has been turned or unplugged; done now and then by itself too. */
+    /** Fills the right screen again, if it has been turned or unplugged: nobody is told of that, so it is asked for. */
     public void refit() {
         Rectangle bounds = mode.bounds(displays());
         if (mode instanceof WindowMode.FullScreen && !bounds.equals(frame.getBounds())) {
@@ -123,7 +117,6 @@ public final class Shell {
     public void close() {
         KeyboardFocusManager.getCurrentKeyboardFocusManager().removeKeyEventDispatcher(keys);
         Toolkit.getDefaultToolkit().removeAWTEventListener(touches);
-        watch.stop();
         frame.dispose();
     }
 
