@@ -187,6 +187,14 @@ public final class Desk implements AutoCloseable {
         });
     }
 
+    /** A long job, such as a backup, a document or a print. Unlike a study it is never overtaken: its answer comes. */
+    public <T> void work(Function<Book, T> job, Consumer<Answer<T>> answer) {
+        lanes.study().execute(() -> {
+            Answer<T> result = reading("work", job);
+            lanes.answers().execute(() -> answer.accept(result));
+        });
+    }
+
     /** Decodes a picture aside, so that nothing waits for it. */
     public <T> void decode(Supplier<T> work, Consumer<Answer<T>> answer) {
         lanes.frames().execute(() -> {

@@ -7,6 +7,7 @@ import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
 import org.cagewall.deed.Deed;
 import org.cagewall.deed.Line;
+import org.cagewall.deed.Lines;
 import org.cagewall.deed.Told;
 import org.cagewall.desk.Desk;
 import org.cagewall.desk.Outcome;
@@ -85,7 +86,20 @@ public final class Pen {
     }
 
     private void record(List<Line> lines, Message done, Consumer<Room> then) {
+        Optional<Message> unfit =
+                lines.stream().flatMap(line -> unfit(line).stream()).findFirst();
+        if (unfit.isPresent()) {
+            asking.tell(Message.of("shell.not-recorded"), unfit.get());
+            return;
+        }
         desk.record(lines, outcome -> follow(outcome, lines, done, then));
+    }
+
+    /** Why the record could not read the line again: an empty name, one that is too long, a number out of bounds. */
+    private static Optional<Message> unfit(Line line) {
+        return Lines.read(Lines.write(line), line.told().on()) instanceof Lines.NotUnderstood read
+                ? Optional.of(read.why())
+                : Optional.empty();
     }
 
     private Line line(Deed deed, LocalDate day, Optional<String> note) {
