@@ -1,0 +1,45 @@
+package org.cagewall.kiosk.cards;
+
+import net.miginfocom.swing.MigLayout;
+import org.cagewall.cards.Symbol;
+import org.cagewall.cards.Symbols;
+import org.cagewall.kiosk.kit.Card;
+import org.cagewall.kiosk.kit.QrView;
+import org.cagewall.kiosk.kit.Stack;
+import org.cagewall.kiosk.kit.WrapLabel;
+import org.cagewall.kiosk.theme.Tone;
+import org.cagewall.kiosk.theme.Type;
+import org.cagewall.text.Words;
+
+/** A cage's card as it would be printed now, small. Used on the event thread. */
+final class CardFaceView extends Card {
+
+    private static final long serialVersionUID = 1L;
+
+    CardFaceView(Words words, CardsState.Face face) {
+        super(new MigLayout("insets 14 18 14 10, fillx, gap 8", "[grow,fill][]", "[top]"));
+        Stack left = new Stack(2);
+        left.add(new WrapLabel(face.name(), face.name().length() > 6 ? Type.TITLE : Type.NEXT, Tone.INK).lines(2));
+        left.add(new WrapLabel(face.pair(), Type.LEAD, Tone.INK));
+        if (!face.since().isEmpty()) {
+            left.add(new WrapLabel(face.since(), Type.SECOND, Tone.SOFT));
+        }
+        face.lines().forEach(line -> left.add(new WrapLabel(line, Type.LINE, Tone.INK)));
+        add(left, "wmin 0");
+        QrView symbol = new QrView(modules(face.code()), words.say("cardscreen.leads-to", face.name()));
+        add(symbol, "w 150!, h 150!");
+        setName("preview");
+        getAccessibleContext().setAccessibleName(words.say("cardscreen.card-of", face.name()));
+    }
+
+    private static boolean[][] modules(String code) {
+        Symbol symbol = Symbols.matrix(code);
+        boolean[][] dark = new boolean[symbol.side()][symbol.side()];
+        for (int row = 0; row < dark.length; row++) {
+            for (int column = 0; column < dark.length; column++) {
+                dark[row][column] = symbol.isDark(column, row);
+            }
+        }
+        return dark;
+    }
+}
