@@ -191,7 +191,7 @@ public final class CardsScreen implements Screen {
             return;
         }
         Stack changes = new Stack(4);
-        card.changes().forEach(change -> changes.add(new WrapLabel(change, Type.LINE, Tone.INK)));
+        card.changes().forEach(change -> changes.add(new WrapLabel(change, Type.SECOND, Tone.INK)));
         options.add(Labelled.of(words.say("cardscreen.what-changed", card.cage()), changes));
         options.add(TouchButton.of(
                 ButtonKind.OUTLINED,
