@@ -13,7 +13,7 @@ import org.cagewall.kiosk.theme.Measure;
 import org.cagewall.kiosk.theme.Tone;
 import org.cagewall.kiosk.theme.Type;
 
-/** The dark line at the bottom that says what was done and takes it back. Used on the event thread. */
+/** The dark line over the heading that says what was done and takes it back. Used on the event thread. */
 final class NoticeBar extends JPanel {
 
     private static final long serialVersionUID = 1L;

@@ -5,7 +5,10 @@ import org.cagewall.text.Message;
 /** Says what was done, without asking; free of Swing. Used on the event thread. */
 public interface Notices {
 
-    /** A line at the bottom until the next touch: "Done: all well, B3." */
+    /**
+     * A line in the heading's place until the next touch: "Done: all well, B3." There it covers nothing that one may
+     * want to touch next.
+     */
     void done(Message what);
 
     /** The same with a button that takes it back. */

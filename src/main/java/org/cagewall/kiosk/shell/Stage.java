@@ -3,6 +3,7 @@ package org.cagewall.kiosk.shell;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Graphics;
+import java.awt.Rectangle;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.JComponent;
@@ -182,9 +183,7 @@ public final class Stage extends JLayeredPane implements Navigator, Overlays, No
         int below = keyboard.map(board -> board.getPreferredSize().height).orElse(0);
         int free = getHeight() - below;
         floor.setBounds(0, 0, getWidth(), getHeight());
-        int margin = Measure.margin();
-        notice.ifPresent(
-                bar -> bar.setBounds(margin, free - Measure.px(72 + 8 + 64), getWidth() - 2 * margin, Measure.px(64)));
+        notice.ifPresent(bar -> bar.setBounds(floor.headingPlace()));
         sheet.ifPresent(open -> open.setBounds(0, 0, getWidth(), free));
         failure.ifPresent(page -> page.setBounds(0, 0, getWidth(), getHeight()));
         keyboard.ifPresent(board -> board.setBounds(0, free, getWidth(), below));
@@ -284,21 +283,30 @@ public final class Stage extends JLayeredPane implements Navigator, Overlays, No
             repaint();
         }
 
+        /** Where the heading is, left of who is recording. */
+        Rectangle headingPlace() {
+            int margin = Measure.margin();
+            int end = getWidth() - margin - (pill() > 0 ? pill() + Measure.px(16) : 0);
+            return new Rectangle(margin, Measure.px(14), end - margin, Measure.px(64));
+        }
+
         @Override
         public void doLayout() {
             int margin = Measure.margin();
             int right = getWidth() - margin;
-            Component person = part("person");
             Component nav = part("nav");
-            int pill = person.isVisible() ? Math.max(Measure.px(216), person.getPreferredSize().width) : 0;
-            person.setBounds(right - pill, Measure.px(18), pill, Measure.px(56));
             int bar = nav.getPreferredSize().height;
-            nav.setBounds(0, getHeight() - bar, getWidth(), bar);
             int top = Measure.px(92);
-            heading.ifPresent(each -> each.setBounds(
-                    margin, Measure.px(12), right - pill - margin - Measure.px(pill > 0 ? 16 : 0), Measure.px(70)));
+            part("person").setBounds(right - pill(), Measure.px(18), pill(), Measure.px(56));
+            nav.setBounds(0, getHeight() - bar, getWidth(), bar);
+            heading.ifPresent(each -> each.setBounds(headingPlace()));
             view.ifPresent(
                     each -> each.setBounds(margin, top, right - margin, getHeight() - bar - Measure.px(16) - top));
+        }
+
+        private int pill() {
+            Component person = part("person");
+            return person.isVisible() ? Math.max(Measure.px(216), person.getPreferredSize().width) : 0;
         }
 
         private Component part(String name) {
