@@ -113,7 +113,7 @@ public sealed interface AwayDeed extends Deed {
     }
 
     record EntrySeen(
-            @Within(least = 1, most = Integer.MAX_VALUE) int entry) implements AwayDeed, SettingUp {
+            @Within(least = 1, most = Integer.MAX_VALUE) int entry) implements AwayDeed, SettingUp, NamesEntry {
 
         @Override
         public List<Rule> judgedBy() {
@@ -127,6 +127,11 @@ public sealed interface AwayDeed extends Deed {
         @Override
         public List<Fact> facts(Scene scene) {
             return List.of(new Fact.Seen(entry));
+        }
+
+        @Override
+        public Deed naming(int other) {
+            return new EntrySeen(other);
         }
 
         @Override

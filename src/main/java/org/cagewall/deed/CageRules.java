@@ -146,11 +146,6 @@ final class CageRules {
     }
 
     private static Ruling unknown(Scene scene, String name) {
-        Stream<String> names = scene.room().cages().stream()
-                .filter(cage -> cage.retired().isEmpty())
-                .map(Cage::name);
-        return Names.nearest(name, names)
-                .map(near -> Ruling.refuses("deed.cage-unknown", name, near))
-                .orElse(Ruling.refuses("deed.no-cage", name));
+        return new Ruling.Refused(Rules.unknownCage(scene.room(), name));
     }
 }

@@ -119,7 +119,7 @@ public sealed interface CardDeed extends Deed {
     /** A mistake struck out: the entry stays, with a line through it, and what it told holds no more. */
     record StruckOut(
             @Within(least = 1, most = Integer.MAX_VALUE) int entry,
-            @Prose String why) implements CardDeed {
+            @Prose String why) implements CardDeed, NamesEntry {
 
         @Override
         public List<Rule> judgedBy() {
@@ -149,6 +149,11 @@ public sealed interface CardDeed extends Deed {
             return struck.leaning()
                     .map(leaning -> Ruling.refuses("deed.leaned-on", entry, leaning))
                     .orElse(Ruling.ALLOWED);
+        }
+
+        @Override
+        public Deed naming(int other) {
+            return new StruckOut(other, why);
         }
 
         /** A strike brings no facts: it takes those of the struck entry away. */

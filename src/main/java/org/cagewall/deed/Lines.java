@@ -7,6 +7,7 @@ import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
 import java.math.BigDecimal;
 import java.time.DateTimeException;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.MonthDay;
@@ -338,6 +339,12 @@ public final class Lines {
         return read(field, node, "line.no-time", LocalTime::parse);
     }
 
+    /** An instant as it was written. */
+    private static String instant(String text) {
+        Instant.parse(text);
+        return text;
+    }
+
     private static Quiet quiet(String text) {
         String[] ends = text.split("-", -1);
         if (ends.length != 2) {
@@ -479,8 +486,9 @@ public final class Lines {
             if (entry == null || !entry.isIntegralNumber() || entry.asLong() < 1) {
                 throw new Misread("line.no-number", "entry");
             }
-            String recorded =
-                    take("recorded").map(each -> text("recorded", each)).orElse("");
+            String recorded = take("recorded")
+                    .map(each -> read("recorded", each, "line.no-instant", Lines::instant))
+                    .orElseThrow(() -> new Misread("line.missing", "recorded"));
             String digest = take("digest").map(each -> text("digest", each)).orElseThrow();
             take(NAMED_ENTRY).ifPresent(each -> left.put("entry", each));
             return Optional.of(new Seal(entry.asLong(), recorded, digest));

@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.Iterator;
@@ -41,20 +42,22 @@ public final class Archive {
     public static Kept write(Book book, Path folder) {
         try {
             Files.createDirectories(folder);
+            Store.Origin origin = book.origin();
             Path part = folder.resolve(LINES + ".part");
             try (BufferedWriter out = Files.newBufferedWriter(part, StandardCharsets.UTF_8)) {
                 book.exportedLines(line -> append(out, line));
             }
-            Store.Origin origin = book.origin();
+            Files.move(part, folder.resolve(LINES), StandardCopyOption.REPLACE_EXISTING);
             Properties fixed = new Properties();
             fixed.setProperty("code", origin.code());
             fixed.setProperty("zone", origin.zone());
             fixed.setProperty("entries", Long.toString(origin.entries()));
             fixed.setProperty("digest", origin.digest());
-            try (BufferedWriter out = Files.newBufferedWriter(folder.resolve(ORIGIN), StandardCharsets.UTF_8)) {
+            Path originPart = folder.resolve(ORIGIN + ".part");
+            try (BufferedWriter out = Files.newBufferedWriter(originPart, StandardCharsets.UTF_8)) {
                 fixed.store(out, null);
             }
-            Files.move(part, folder.resolve(LINES), StandardCopyOption.REPLACE_EXISTING);
+            Files.move(originPart, folder.resolve(ORIGIN), StandardCopyOption.REPLACE_EXISTING);
             return new Kept(origin.entries());
         } catch (IOException | UncheckedIOException e) {
             throw new DataFolder.Unavailable(
@@ -71,32 +74,52 @@ public final class Archive {
         if (Store.exists(folder.record())) {
             throw new Desk.Unopened(Message.of("store.not-empty", folder.path().toString()));
         }
-        if (!Files.isRegularFile(backup.resolve(LINES)) || !Files.isRegularFile(backup.resolve(ORIGIN))) {
-            throw new Desk.Unopened(
-                    Message.of("store.no-backup", backup.toAbsolutePath().toString()));
-        }
+        requireBackup(backup);
         Store.keepEngineLogIn(folder.logs().resolve("engine.log"));
+        Path unfinished = folder.record().resolveSibling("room.restoring");
         try {
-            Properties fixed = new Properties();
-            try (BufferedReader in = Files.newBufferedReader(backup.resolve(ORIGIN), StandardCharsets.UTF_8)) {
-                fixed.load(in);
-            }
-            String zone = fixed.getProperty("zone", "UTC");
-            LocalDate today = clocks.today(ZoneId.of(zone));
-            Path unfinished = folder.record().resolveSibling("room.restoring");
-            Store.create(unfinished, fixed.getProperty("code", "000"), zone);
-            long entries;
-            try (Store store = Store.open(unfinished);
-                    BufferedReader in = Files.newBufferedReader(backup.resolve(LINES), StandardCharsets.UTF_8)) {
-                entries = store.restore(() -> sealedLines(in, today), today);
-            }
+            long entries = restore(backup, unfinished, clocks);
             Files.move(unfinished, folder.record());
             return new Kept(entries);
         } catch (StoreProblem e) {
             throw new Desk.Unopened(e.why());
-        } catch (IOException | UncheckedIOException e) {
+        } catch (IOException | UncheckedIOException | DateTimeException e) {
             throw new Desk.Unopened(
                     Message.of("store.no-backup", backup.toAbsolutePath().toString()));
+        } finally {
+            Store.discard(unfinished);
+        }
+    }
+
+    private static long restore(Path backup, Path unfinished, Clocks clocks) throws IOException {
+        Properties fixed = new Properties();
+        try (BufferedReader in = Files.newBufferedReader(backup.resolve(ORIGIN), StandardCharsets.UTF_8)) {
+            fixed.load(in);
+        }
+        String zone = fixed.getProperty("zone", "UTC");
+        LocalDate today = clocks.today(ZoneId.of(zone));
+        Store.discard(unfinished);
+        Store.create(unfinished, fixed.getProperty("code", "000"), zone);
+        try (Store store = Store.open(unfinished);
+                BufferedReader in = Files.newBufferedReader(backup.resolve(LINES), StandardCharsets.UTF_8)) {
+            long entries = store.restore(() -> sealedLines(in, today), today);
+            String written = fixed.getProperty("entries", "");
+            if (!written.matches("\\d{1,18}") || entries < Long.parseLong(written)) {
+                throw new Desk.Unopened(Message.of("store.backup-short", Long.toString(entries), written));
+            }
+            return entries;
+        }
+    }
+
+    /**
+     * Asks for a backup in the folder.
+     *
+     * @throws Desk.Unopened when there is none
+     */
+    public static void requireBackup(Path folder) {
+        if (!Files.isRegularFile(folder.resolve(LINES)) || !Files.isRegularFile(folder.resolve(ORIGIN))) {
+            throw new Desk.Unopened(
+                    Message.of("store.no-backup", folder.toAbsolutePath().toString()));
         }
     }
 

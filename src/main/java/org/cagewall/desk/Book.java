@@ -1,5 +1,6 @@
 package org.cagewall.desk;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -7,6 +8,7 @@ import org.cagewall.deed.Lines;
 import org.cagewall.room.Bird;
 import org.cagewall.room.LogEntry;
 import org.cagewall.room.LogQuery;
+import org.cagewall.room.Room;
 import org.cagewall.store.Store;
 
 /** The record opened for reading, past and all. Valid only while it is lent, on the thread it is lent to. */
@@ -32,6 +34,11 @@ public final class Book {
         return reading.bird(name);
     }
 
+    /** The room with every bird, pair, check and outcome there ever was, as of that day. */
+    public Room everything(LocalDate today) {
+        return reading.everything(today);
+    }
+
     /** Hands out every entry as an export writes it, in the order of the numbers. */
     public void exportedLines(Consumer<String> consumer) {
         reading.lines(kept -> consumer.accept(
@@ -43,8 +50,13 @@ public final class Book {
         return reading.firstBroken();
     }
 
+    public Head head() {
+        Store.Origin origin = reading.origin();
+        return new Head(origin.entries(), origin.digest());
+    }
+
     /** What was fixed when the room was made, and how far its record goes. */
-    public Store.Origin origin() {
+    Store.Origin origin() {
         return reading.origin();
     }
 }

@@ -124,9 +124,26 @@ public final class Desk implements AutoCloseable {
         record(List.of(line), answer);
     }
 
+    /**
+     * Records a line of an export anew. It is judged by the day on which it was recorded first, since by now pairs of
+     * that time may no longer be held in the room.
+     *
+     * @param then that day, not after today; once all is recorded, {@link #turnTheDay} brings the room back to today
+     */
+    public void recordAgain(Line line, LocalDate then, Consumer<Outcome> answer) {
+        lanes.record().execute(() -> {
+            Outcome outcome = recordNow(List.of(line), then);
+            lanes.answers().execute(() -> answer.accept(outcome));
+        });
+    }
+
     private Outcome recordNow(List<Line> lines) {
+        return recordNow(lines, today());
+    }
+
+    private Outcome recordNow(List<Line> lines, LocalDate day) {
         try {
-            Recording recording = store.record(room, lines, today(), clocks.instant());
+            Recording recording = store.record(room, lines, day, clocks.instant());
             if (recording instanceof Recording.Done done) {
                 publish(done.room());
                 return new Outcome.Done(done.entries(), done.room());

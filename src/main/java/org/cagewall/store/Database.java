@@ -152,6 +152,14 @@ final class Database {
         return false;
     }
 
+    static void discard(Path place) {
+        try {
+            deleteAll(place);
+        } catch (IOException e) {
+            throw problem(place, e);
+        }
+    }
+
     /** With that setting a power cut may cost the whole record. */
     private static void refuseUnsafeDurability() {
         if (System.getProperty("derby.system.durability") != null) {

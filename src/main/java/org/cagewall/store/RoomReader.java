@@ -59,6 +59,11 @@ final class RoomReader {
     private static final String OF_PRESENT_BIRDS =
             "bird IN (SELECT b.entry FROM bird b WHERE NOT EXISTS (SELECT 1 FROM departure d WHERE d.bird = b.entry))";
 
+    private static final String ANY = "1 = 1";
+
+    /** Before the first day that a deed may tell of. */
+    private static final LocalDate BEFORE_ALL = LocalDate.of(1900, 1, 1);
+
     private final Handle handle;
 
     RoomReader(Handle handle) {
@@ -83,6 +88,22 @@ final class RoomReader {
         parts.birds = byId(readBirds(Scope.ALL), Bird::id);
         parts.readPairs(candidatePairs(today));
         parts.settle();
+        parts.readSince();
+        parts.readUnread();
+        parts.readPlans();
+        return parts.room();
+    }
+
+    /** The room with every bird, pair, check and outcome there ever was, as of that day. */
+    Room readEverything(LocalDate today) {
+        Parts parts = new Parts(head(), today);
+        parts.readRoom();
+        parts.since = BEFORE_ALL;
+        parts.outcomes = parts.readOutcomes();
+        parts.cages = byId(readCages(Scope.ALL), Cage::id);
+        parts.birds = byId(readBirds(Scope.EVER), Bird::id);
+        parts.readPairs(new HashSet<>(
+                handle.select("SELECT entry FROM pairing").mapTo(Long.class).list()));
         parts.readSince();
         parts.readUnread();
         parts.readPlans();
@@ -140,13 +161,20 @@ final class RoomReader {
         return readBirds(Scope.of(id)).stream().findFirst();
     }
 
-    /** Every subject of the room, or a single one. */
-    private record Scope(Optional<Long> id) {
+    /**
+     * Every subject of the room, a single one, or all there ever were.
+     *
+     * @param birds which rows of the birds' own table are meant, where it is not a single one
+     * @param ofBirds which rows about birds
+     */
+    private record Scope(Optional<Long> id, String birds, String ofBirds) {
 
-        static final Scope ALL = new Scope(Optional.empty());
+        static final Scope ALL = new Scope(
+                Optional.empty(), "NOT EXISTS (SELECT 1 FROM departure d WHERE d.bird = bird.entry)", OF_PRESENT_BIRDS);
+        static final Scope EVER = new Scope(Optional.empty(), ANY, ANY);
 
         static Scope of(long id) {
-            return new Scope(Optional.of(id));
+            return new Scope(Optional.of(id), ANY, ANY);
         }
     }
 
@@ -270,15 +298,14 @@ final class RoomReader {
     private <F extends Fact.OfBird> Map<Long, List<Row<F>>> ofBirds(Class<F> kind, Scope scope) {
         List<Row<F>> rows = scope.id()
                 .map(id -> FactTables.select(handle, kind, "bird = ?", id))
-                .orElseGet(() -> FactTables.select(handle, kind, OF_PRESENT_BIRDS));
+                .orElseGet(() -> FactTables.select(handle, kind, scope.ofBirds()));
         return rows.stream().collect(Collectors.groupingBy(row -> row.fact().bird()));
     }
 
     private List<Bird> readBirds(Scope scope) {
         List<Row<Fact.Bird>> added = scope.id()
                 .map(id -> FactTables.select(handle, Fact.Bird.class, "entry = ?", id))
-                .orElseGet(() -> FactTables.select(
-                        handle, Fact.Bird.class, "NOT EXISTS (SELECT 1 FROM departure d WHERE d.bird = bird.entry)"));
+                .orElseGet(() -> FactTables.select(handle, Fact.Bird.class, scope.birds()));
         if (added.isEmpty()) {
             return List.of();
         }
@@ -497,7 +524,18 @@ final class RoomReader {
                     .filter(from -> from.isBefore(today.minusDays(1)))
                     .findFirst()
                     .orElse(today.minusDays(1));
-            outcomes = FactTables.select(handle, Fact.Outcome.class, "day >= ?", since).stream()
+            outcomes = readOutcomes();
+            rings = FactTables.all(handle, Fact.RingStock.class).stream()
+                    .map(Row::fact)
+                    .map(stock -> new RingStock(stock.season(), stock.size(), stock.lowest(), stock.highest()))
+                    .toList();
+            spoilt = FactTables.all(handle, Fact.RingSpoilt.class).stream()
+                    .map(row -> row.fact().ring())
+                    .toList();
+        }
+
+        private List<TaskOutcome> readOutcomes() {
+            return FactTables.select(handle, Fact.Outcome.class, "day >= ?", since).stream()
                     .map(row -> new TaskOutcome(
                             row.entry(),
                             row.fact().task(),
@@ -506,13 +544,6 @@ final class RoomReader {
                             row.fact().person(),
                             row.day(),
                             row.fact().clock()))
-                    .toList();
-            rings = FactTables.all(handle, Fact.RingStock.class).stream()
-                    .map(Row::fact)
-                    .map(stock -> new RingStock(stock.season(), stock.size(), stock.lowest(), stock.highest()))
-                    .toList();
-            spoilt = FactTables.all(handle, Fact.RingSpoilt.class).stream()
-                    .map(row -> row.fact().ring())
                     .toList();
         }
 

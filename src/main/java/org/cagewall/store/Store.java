@@ -69,6 +69,15 @@ public final class Store implements AutoCloseable {
     }
 
     /**
+     * Takes away what is left of a record whose making was cut short; for a place that has none nothing happens.
+     *
+     * @throws StoreProblem when it cannot be taken away
+     */
+    public static void discard(Path place) {
+        Database.discard(place);
+    }
+
+    /**
      * Opens the record that is there.
      *
      * @throws StoreProblem when it cannot be opened, with the reason as a sentence
@@ -164,6 +173,11 @@ public final class Store implements AutoCloseable {
 
         public Optional<Bird> bird(String name) {
             return new PastRegister(handle).bird(name);
+        }
+
+        /** The room with every bird, pair, check and outcome there ever was, as of that day. */
+        public Room everything(LocalDate today) {
+            return new RoomReader(handle).readEverything(today);
         }
 
         /** Hands out every entry in the order of the numbers, as it was written. */
