@@ -2,6 +2,7 @@ package org.cagewall.command;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.util.Properties;
 import picocli.CommandLine.IVersionProvider;
 
@@ -9,10 +10,12 @@ import picocli.CommandLine.IVersionProvider;
 final class ReleasedVersion implements IVersionProvider {
 
     @Override
-    public String[] getVersion() throws IOException {
+    public String[] getVersion() {
         Properties written = new Properties();
         try (InputStream in = Main.class.getResourceAsStream("/org/cagewall/version.properties")) {
             written.load(in);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
         return new String[] {"cagewall " + written.getProperty("version")};
     }

@@ -1,0 +1,125 @@
+package org.cagewall.command;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import org.cagewall.deed.Line;
+import org.cagewall.deed.Lines;
+import org.cagewall.deed.Rules;
+import org.cagewall.desk.Answer;
+import org.cagewall.desk.Book;
+import org.cagewall.desk.Desk;
+import org.cagewall.desk.Outcome;
+import org.cagewall.room.Cage;
+import org.cagewall.room.LogEntry;
+import org.cagewall.room.LogQuery;
+import org.cagewall.room.Room;
+
+/**
+ * The desk as a command uses it: asked, it answers before it returns. What is refused or breaks ends the command. Used
+ * by the thread that runs the command.
+ */
+final class AtDesk {
+
+    private final Desk desk;
+
+    AtDesk(Desk desk) {
+        this.desk = desk;
+    }
+
+    Desk desk() {
+        return desk;
+    }
+
+    Room room() {
+        return desk.room();
+    }
+
+    LocalDate today() {
+        return desk.today();
+    }
+
+    /** The cage of that name; the sentence otherwise names the one that is spelled most like it. */
+    Cage cage(String name) {
+        return room().cage(name).orElseThrow(() -> new Refusal(Rules.unknownCage(room(), name)));
+    }
+
+    <T> T read(Function<Book, T> use) {
+        Received<Answer<T>> received = new Received<>();
+        desk.study(use, received);
+        return value(received.value());
+    }
+
+    List<LogEntry> log(LogQuery query) {
+        Received<Answer<List<LogEntry>>> received = new Received<>();
+        desk.log(query, received);
+        return value(received.value());
+    }
+
+    /** Records the deeds as one touch; what is odd is refused here, since nobody is there to be asked. */
+    Outcome.Done record(List<Line> lines) {
+        Received<Outcome> received = new Received<>();
+        desk.record(lines, received);
+        Outcome outcome = received.value();
+        if (outcome instanceof Outcome.Done done) {
+            return done;
+        }
+        if (outcome instanceof Outcome.Asks asks) {
+            throw new Refusal(asks.question());
+        }
+        if (outcome instanceof Outcome.Refused refused) {
+            throw new Refusal(refused.reason());
+        }
+        throw new Broken(((Outcome.Failed) outcome).code());
+    }
+
+    /** Records a line whose words were typed by a person, after they were seen to be fit for the record. */
+    long recordTyped(Line line) {
+        Lines.Read read = Lines.read(Lines.write(line), today());
+        if (read instanceof Lines.NotUnderstood not) {
+            throw new Refusal(not.why());
+        }
+        return record(List.of(((Lines.Understood) read).line())).touch();
+    }
+
+    /** What became of one line, whatever that is. */
+    Outcome outcome(Line line) {
+        Received<Outcome> received = new Received<>();
+        desk.record(line, received);
+        return received.value();
+    }
+
+    /** What became of one line of an export, judged by the day on which it was first recorded. */
+    Outcome outcomeAsOf(LocalDate then, Line line) {
+        Received<Outcome> received = new Received<>();
+        desk.recordAgain(line, then, received);
+        return received.value();
+    }
+
+    private static <T> T value(Answer<T> answer) {
+        if (answer instanceof Answer.Got<T> got) {
+            return got.value();
+        }
+        if (answer instanceof Answer.Refused<T> refused) {
+            throw new Refusal(refused.reason());
+        }
+        throw new Broken(((Answer.Failed<T>) answer).code());
+    }
+
+    /** Holds the answer that comes at once, since all lanes are the caller's own. */
+    private static final class Received<T> implements Consumer<T> {
+
+        private Optional<T> value = Optional.empty();
+
+        @Override
+        public void accept(T answer) {
+            value = Optional.of(answer);
+        }
+
+        T value() {
+            return value.orElseThrow();
+        }
+    }
+}

@@ -1,0 +1,136 @@
+package org.cagewall.command;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.function.Function;
+import org.cagewall.desk.Clocks;
+import org.cagewall.desk.DataFolder;
+import org.cagewall.desk.Desk;
+import org.cagewall.desk.Lanes;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ScopeType;
+
+/** What all commands share: the options that stand before or after them, and the way to the desk. One command a run. */
+@Command(
+        name = "cagewall",
+        mixinStandardHelpOptions = true,
+        scope = ScopeType.INHERIT,
+        versionProvider = ReleasedVersion.class,
+        usageHelpWidth = 100,
+        sortOptions = false,
+        header = "The record and the kiosk of a birdroom.",
+        subcommands = {
+            RecordCommand.class,
+            CheckCommand.class,
+            CardsCommand.class,
+            ScanCommand.class,
+            ShowCommand.class,
+            ExportCommand.class,
+            BackupCommand.class,
+            RestoreCommand.class,
+            VerifyCommand.class,
+            ReportCommand.class
+        })
+final class Cagewall implements Callable<Integer> {
+
+    private final Console console;
+    private final Clocks clocks;
+    private final Log log;
+
+    @Option(
+            names = "--data",
+            paramLabel = "DIR",
+            scope = ScopeType.INHERIT,
+            description = "The folder of the birdroom; .cagewall in your home folder if left out.")
+    private Optional<Path> data;
+
+    @Option(
+            names = "--today",
+            paramLabel = "DATE",
+            scope = ScopeType.INHERIT,
+            description = "What today means, such as 2026-04-14.")
+    private Optional<LocalDate> today;
+
+    @Option(names = "--json", scope = ScopeType.INHERIT, description = "Print JSON instead of sentences.")
+    private boolean json;
+
+    Cagewall(Console console, Clocks clocks, Log log) {
+        this.console = console;
+        this.clocks = clocks;
+        this.log = log;
+    }
+
+    @Override
+    public Integer call() {
+        throw Refusal.of("command.no-kiosk");
+    }
+
+    Console console() {
+        return console;
+    }
+
+    Log log() {
+        return log;
+    }
+
+    Path data() {
+        return data.orElseGet(() -> Path.of(System.getProperty("user.home"), ".cagewall"));
+    }
+
+    boolean wantsJson() {
+        return json;
+    }
+
+    boolean todayIsSet() {
+        return today.isPresent();
+    }
+
+    Clocks clocks() {
+        return today.map(clocks::withToday).orElse(clocks);
+    }
+
+    /** Opens the birdroom that must be there, lends its desk and closes it again. */
+    <T> T inTheRoom(Function<AtDesk, T> work) {
+        if (!DataFolder.holdsARoom(data())) {
+            throw Refusal.of("store.missing", shown(data()));
+        }
+        return inARoom(work);
+    }
+
+    /** The same, but makes a birdroom where there is none. */
+    <T> T inARoom(Function<AtDesk, T> work) {
+        try (Desk desk = Desk.open(folder(), Lanes.inline(), clocks())) {
+            return work.apply(new AtDesk(desk));
+        } catch (Desk.Unopened e) {
+            throw new Refusal(e.why());
+        }
+    }
+
+    /** Opens the data folder, from where on the log is kept there. */
+    DataFolder folder() {
+        try {
+            DataFolder folder = DataFolder.open(data());
+            log.openIn(folder.logs());
+            return folder;
+        } catch (DataFolder.Unavailable e) {
+            throw new Refusal(e.why());
+        }
+    }
+
+    /** Answers with the object where JSON is wanted, else with the sentence. */
+    void answer(Json object, String key, Object... args) {
+        if (json) {
+            console.print(object.line());
+        } else {
+            console.say(key, args);
+        }
+    }
+
+    /** A path as a sentence shows it. */
+    static String shown(Path path) {
+        return path.toAbsolutePath().normalize().toString();
+    }
+}

@@ -1,0 +1,92 @@
+package org.cagewall.command;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import org.cagewall.deed.Deed;
+import org.cagewall.deed.Line;
+import org.cagewall.deed.Lines;
+import org.cagewall.deed.NamesEntry;
+import org.cagewall.desk.Outcome;
+import org.cagewall.text.Message;
+
+/**
+ * Records one line after the other. Lines of an export get new numbers, so it remembers which old one became which, and
+ * judges each by the day on which it was first recorded. Used by the thread that runs the command.
+ */
+final class Recorder {
+
+    private final AtDesk desk;
+    private final Map<Long, Long> newNumbers = new HashMap<>();
+
+    Recorder(AtDesk desk) {
+        this.desk = desk;
+    }
+
+    /** What became of a line. */
+    sealed interface Result {
+
+        record Recorded(long entry) implements Result {}
+
+        record NotRecorded(Message why) implements Result {}
+
+        /** Something broke; the log knows it by the code. */
+        record Broke(String code) implements Result {}
+    }
+
+    Result record(String text) {
+        Lines.Read read = Lines.read(text, desk.today());
+        if (read instanceof Lines.NotUnderstood not) {
+            return new Result.NotRecorded(not.why());
+        }
+        Lines.Understood understood = (Lines.Understood) read;
+        return understood
+                .seal()
+                .map(seal -> recordAgain(understood.line(), seal))
+                .orElseGet(() -> result(desk.outcome(understood.line())));
+    }
+
+    private Result recordAgain(Line line, Lines.Seal seal) {
+        Optional<Deed> deed = renumbered(line.deed());
+        if (deed.isEmpty()) {
+            return new Result.NotRecorded(Message.of("command.entry-not-here", ((NamesEntry) line.deed()).entry()));
+        }
+        Result result = result(desk.outcomeAsOf(judgedOn(line, seal), new Line(deed.get(), line.told())));
+        if (result instanceof Result.Recorded recorded) {
+            newNumbers.put(seal.entry(), recorded.entry());
+        }
+        return result;
+    }
+
+    private Optional<Deed> renumbered(Deed deed) {
+        if (!(deed instanceof NamesEntry naming)) {
+            return Optional.of(deed);
+        }
+        return Optional.ofNullable(newNumbers.get((long) naming.entry()))
+                .map(entry -> naming.naming(Math.toIntExact(entry)));
+    }
+
+    /** The day on which the entry was made, as far as it can have been; no later than today. */
+    private LocalDate judgedOn(Line line, Lines.Seal seal) {
+        ZoneId zone = desk.room().settings().zone();
+        LocalDate recorded = LocalDate.ofInstant(Instant.parse(seal.recorded()), zone);
+        LocalDate then = recorded.isBefore(line.told().on()) ? line.told().on() : recorded;
+        return then.isAfter(desk.today()) ? desk.today() : then;
+    }
+
+    private static Result result(Outcome outcome) {
+        if (outcome instanceof Outcome.Done done) {
+            return new Result.Recorded(done.touch());
+        }
+        if (outcome instanceof Outcome.Asks asks) {
+            return new Result.NotRecorded(Message.of("command.asks", asks.question()));
+        }
+        if (outcome instanceof Outcome.Refused refused) {
+            return new Result.NotRecorded(refused.reason());
+        }
+        return new Result.Broke(((Outcome.Failed) outcome).code());
+    }
+}

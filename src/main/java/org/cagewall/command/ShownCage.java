@@ -1,0 +1,274 @@
+package org.cagewall.command;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.cagewall.room.Bird;
+import org.cagewall.room.Cage;
+import org.cagewall.room.CardFaces;
+import org.cagewall.room.Egg;
+import org.cagewall.room.LogEntry;
+import org.cagewall.room.Pair;
+import org.cagewall.room.Place;
+import org.cagewall.room.PrintedCard;
+import org.cagewall.room.Room;
+import org.cagewall.room.Round;
+import org.cagewall.room.Stay;
+import org.cagewall.room.Visit;
+import org.cagewall.text.Words;
+
+/**
+ * What is known of one cage, as sentences and as JSON. What is expected is not worked out yet, so every window is null.
+ * Immutable; any thread.
+ */
+record ShownCage(Room room, Cage cage, List<LogEntry> entries, Words words) {
+
+    private static final Optional<String> NOT_KNOWN = Optional.empty();
+
+    List<String> lines() {
+        List<String> lines = new ArrayList<>();
+        lines.add(heading());
+        pair().ifPresent(pair -> lines.add(words.say(
+                "command.show.pair", pair.label(), room.ring(pair.cock()), room.ring(pair.hen()), pair.since())));
+        lines.add(birds());
+        box().forEach(lines::add);
+        pair().ifPresent(
+                        pair -> pair.rounds().stream().filter(Round::isOpen).forEach(round -> lines.add(round(round))));
+        lines.add(card());
+        cage.lastVisit().ifPresent(visit -> lines.add(visit(visit)));
+        if (!entries.isEmpty()) {
+            lines.add(words.say("command.show.entries"));
+            entries.forEach(entry -> lines.add(entry(entry)));
+        }
+        return lines;
+    }
+
+    Json json() {
+        return Json.object()
+                .with("cage", cage.name())
+                .with("use", cage.use())
+                .with("keeps", cage.keeps())
+                .with("wall", place(at -> room.wall(at.wall()).orElseThrow().name()))
+                .with("row", place(Place::row))
+                .with("column", place(Place::column))
+                .with("retired", cage.retired())
+                .with("joinedTo", cage.joinedTo().map(room::cageName))
+                .with("pair", pair().map(this::pairJson))
+                .with("birds", room.birdsIn(cage).stream().map(this::birdJson).toList())
+                .with("unnamed", cage.flock())
+                .with("count", room.headsIn(cage))
+                .with("box", boxJson())
+                .with("sittingFrom", NOT_KNOWN)
+                .with("eggs", eggs())
+                .with("chicks", List.of())
+                .with("parting", parting())
+                .with("card", cardJson())
+                .with("lastCheck", cage.lastVisit().map(this::visitJson))
+                .with("unread", room.unreadAt(cage).map(this::visitJson))
+                .with("entries", entries.stream().map(this::entryJson).toList());
+    }
+
+    private Optional<Pair> pair() {
+        return room.pairIn(cage);
+    }
+
+    private String heading() {
+        return place(at -> words.say(
+                        "command.show.heading",
+                        cage.name(),
+                        cage.use(),
+                        room.wall(at.wall()).orElseThrow().name(),
+                        at.row(),
+                        at.column()))
+                .filter(it -> cage.inUse())
+                .orElseGet(() -> words.say(
+                        cage.inUse() ? "command.show.heading-only" : "command.show.heading-out",
+                        cage.name(),
+                        cage.use()));
+    }
+
+    private String birds() {
+        List<String> named = room.birdsIn(cage).stream()
+                .map(bird -> words.say("command.show.bird", bird.ring(), bird.sex()))
+                .toList();
+        return words.say(named.isEmpty() ? "command.show.count" : "command.show.birds", room.headsIn(cage), named);
+    }
+
+    private List<String> box() {
+        return Stream.of(
+                        cage.box()
+                                .on()
+                                .filter(it -> cage.box().isOn())
+                                .map(day -> words.say("command.show.box-on", day)),
+                        cage.box()
+                                .turned()
+                                .filter(it -> cage.box().isTurned())
+                                .map(day -> words.say("command.show.box-turned", day)))
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
+    private String round(Round round) {
+        List<String> eggs = round.eggs().stream()
+                .map(egg -> words.say("command.show.egg", egg.mark(), egg.laid()))
+                .toList();
+        return eggs.isEmpty()
+                ? words.say("command.show.round-empty", round.number(), round.begun())
+                : words.say("command.show.round", round.number(), eggs);
+    }
+
+    private String card() {
+        if (cage.card().isEmpty()) {
+            return words.say("command.show.no-card");
+        }
+        LocalDate day = cage.card().get().day();
+        List<String> changes =
+                CardFaces.changes(room, cage).stream().map(words::say).toList();
+        return changes.isEmpty()
+                ? words.say("command.show.card", day)
+                : words.say("command.show.card-old", day, changes);
+    }
+
+    private String visit(Visit visit) {
+        String when = visit.time()
+                .map(time -> words.say("command.show.day-at", visit.day(), time))
+                .orElse(words.date(visit.day()));
+        String said = words.say("command.show.check", when, visit.person(), visit.how(), visit.answer());
+        String signs = visit.signs().isEmpty() ? said : words.say("command.show.signs", said, visit.signs());
+        return visit.note()
+                .map(note -> words.say("command.show.note", signs, note))
+                .orElse(signs);
+    }
+
+    private String entry(LogEntry entry) {
+        String said =
+                words.say("command.show.entry", Long.toString(entry.number()), entry.day(), entry.by(), entry.what());
+        String noted = entry.note()
+                .map(note -> words.say("command.show.note", said, note))
+                .orElse(said);
+        return entry.strike()
+                .map(strike -> words.say("command.show.struck", noted, strike.by(), strike.why()))
+                .orElse(noted);
+    }
+
+    private <T> Optional<T> place(Function<Place, T> part) {
+        return cage.place().map(part);
+    }
+
+    private Json pairJson(Pair pair) {
+        return Json.object()
+                .with("label", pair.label())
+                .with("cock", room.ring(pair.cock()))
+                .with("hen", room.ring(pair.hen()))
+                .with("since", pair.since())
+                .with("rounds", pair.rounds().size())
+                .with("together", room.together(pair));
+    }
+
+    private Json birdJson(Bird bird) {
+        Optional<LocalDate> since = bird.stays().stream()
+                .reduce((earlier, later) -> later)
+                .map(Stay::since)
+                .filter(day -> !day.equals(LocalDate.MIN));
+        return Json.object()
+                .with("bird", bird.ring())
+                .with("name", bird.called())
+                .with("sex", bird.sex())
+                .with("colour", bird.colour())
+                .with("hatched", bird.hatched())
+                .with("since", since);
+    }
+
+    private Json boxJson() {
+        return Json.object()
+                .with("on", cage.box().on())
+                .with("turned", cage.box().turned())
+                .with("off", cage.box().off())
+                .with("cleaned", cage.box().cleaned())
+                .with("hanging", cage.box().isOn() || cage.box().isTurned());
+    }
+
+    private List<Json> eggs() {
+        return pair().stream()
+                .flatMap(pair -> pair.rounds().stream().filter(Round::isOpen))
+                .flatMap(round -> round.eggs().stream().map(egg -> egg(round, egg)))
+                .toList();
+    }
+
+    private Json egg(Round round, Egg egg) {
+        return Json.object()
+                .with("round", round.number())
+                .with("mark", egg.mark())
+                .with("letter", NOT_KNOWN)
+                .with("from", NOT_KNOWN)
+                .with("laid", egg.laid())
+                .with("about", egg.about())
+                .with("place", egg.place())
+                .with("satFrom", NOT_KNOWN)
+                .with("state", "laid")
+                .with("look", NOT_KNOWN)
+                .with("hatch", NOT_KNOWN);
+    }
+
+    /** Only what was done since this pair was put together is part of its parting. */
+    private Json parting() {
+        return Json.object()
+                .with("begun", NOT_KNOWN)
+                .with("boxTurned", stage(sincePaired(cage.box().turned())))
+                .with("boxOff", stage(sincePaired(cage.box().off())))
+                .with("cockOut", stage(pair().flatMap(room::cockOut)))
+                .with("henOut", stage(pair().flatMap(room::henOut)));
+    }
+
+    private Optional<LocalDate> sincePaired(Optional<LocalDate> done) {
+        return done.filter(
+                day -> pair().filter(pair -> !day.isBefore(pair.since())).isPresent());
+    }
+
+    private static Json stage(Optional<LocalDate> happened) {
+        return Json.object()
+                .with("happened", happened)
+                .with("earliest", NOT_KNOWN)
+                .with("expected", NOT_KNOWN)
+                .with("latest", NOT_KNOWN);
+    }
+
+    private Json cardJson() {
+        return Json.object()
+                .with("code", CardFaces.code(room, cage).text())
+                .with("printed", cage.card().map(PrintedCard::day))
+                .with("outOfDate", CardFaces.isOutOfDate(room, cage))
+                .with(
+                        "changes",
+                        CardFaces.changes(room, cage).stream().map(words::say).toList());
+    }
+
+    private Json visitJson(Visit visit) {
+        return Json.object()
+                .with("entry", visit.entry())
+                .with("on", visit.day())
+                .with("at", visit.time())
+                .with("by", visit.person())
+                .with("answer", visit.answer())
+                .with("how", visit.how())
+                .with("when", visit.part())
+                .with("signs", visit.signs())
+                .with("note", visit.note());
+    }
+
+    private Json entryJson(LogEntry entry) {
+        return Json.object()
+                .with("entry", entry.number())
+                .with("on", entry.day())
+                .with("at", entry.at())
+                .with("by", entry.by())
+                .with("deed", entry.deed())
+                .with("words", words.say(entry.what()))
+                .with("note", entry.note())
+                .with("struck", entry.isStruck())
+                .with("why", entry.strike().map(LogEntry.Strike::why));
+    }
+}
