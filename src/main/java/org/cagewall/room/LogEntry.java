@@ -15,6 +15,8 @@ import org.cagewall.text.Message;
  * @param deed the deed's name in the language of the record
  * @param cages ids of the cages it speaks of
  * @param what the deed as a short sentence
+ * @param part the round of the day a check was made on, where that was said
+ * @param task the id of the task it answers
  * @param line the recorded line
  */
 public record LogEntry(
@@ -29,6 +31,8 @@ public record LogEntry(
         Message what,
         Optional<Answer> answer,
         Optional<How> how,
+        Optional<DayPart> part,
+        Optional<String> task,
         Optional<String> note,
         Optional<Strike> strike,
         boolean seen,
@@ -44,7 +48,8 @@ public record LogEntry(
     /** This entry, shown with these cages. */
     public LogEntry at(List<Long> shownWith) {
         return new LogEntry(
-                number, touch, recorded, day, at, by, deed, shownWith, what, answer, how, note, strike, seen, line);
+                number, touch, recorded, day, at, by, deed, shownWith, what, answer, how, part, task, note, strike,
+                seen, line);
     }
 
     public boolean isStruck() {

@@ -7,9 +7,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.cagewall.deed.Deed;
 import org.cagewall.deed.Line;
 import org.cagewall.deed.Lines;
 import org.cagewall.deed.VisitDeed;
+import org.cagewall.room.Answer;
+import org.cagewall.room.DayPart;
+import org.cagewall.room.How;
 import org.cagewall.room.LogEntry;
 import org.cagewall.room.LogQuery;
 import org.cagewall.text.Message;
@@ -76,6 +80,7 @@ final class LogReader {
                         LocalDate day = rows.getDate(5).toLocalDate();
                         String text = rows.getString(6);
                         Line line = understood(text, day);
+                        Said said = said(line.deed());
                         long struckBy = rows.getLong(7);
                         return new LogEntry(
                                 rows.getLong(1),
@@ -87,8 +92,10 @@ final class LogReader {
                                 line.deed().deed(),
                                 List.of(),
                                 line.deed().words(),
-                                check(line).map(VisitDeed.Check::answer),
-                                check(line).map(VisitDeed.Check::how),
+                                said.answer(),
+                                said.how(),
+                                said.part(),
+                                said.task(),
                                 line.told().note(),
                                 struckBy == 0
                                         ? Optional.empty()
@@ -101,8 +108,26 @@ final class LogReader {
         }
     }
 
-    private static Optional<VisitDeed.Check> check(Line line) {
-        return line.deed() instanceof VisitDeed.Check check ? Optional.of(check) : Optional.empty();
+    /** What a deed of the daily round says of itself. */
+    private record Said(Optional<Answer> answer, Optional<How> how, Optional<DayPart> part, Optional<String> task) {
+
+        static final Said NOTHING = new Said(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+    }
+
+    private static Said said(Deed deed) {
+        if (deed instanceof VisitDeed.Check check) {
+            return new Said(Optional.of(check.answer()), Optional.of(check.how()), check.when(), Optional.empty());
+        }
+        if (deed instanceof VisitDeed.RowChecked row) {
+            return new Said(Optional.of(Answer.WELL), Optional.of(How.HAND), row.when(), Optional.empty());
+        }
+        if (deed instanceof VisitDeed.TaskDone done) {
+            return new Said(Optional.empty(), done.how(), Optional.empty(), Optional.of(done.task()));
+        }
+        if (deed instanceof VisitDeed.TaskNotDone undone) {
+            return new Said(Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(undone.task()));
+        }
+        return Said.NOTHING;
     }
 
     private static Line understood(String text, LocalDate day) {

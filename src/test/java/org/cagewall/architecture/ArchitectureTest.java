@@ -42,6 +42,9 @@ class ArchitectureTest {
             part("room").uses().because("the birdroom leans on nothing, so that everything may lean on it"),
             part("deed").uses("room").because("what a person records is judged by the room alone"),
             part("tasks").uses("room").because("a day's list follows from the room and the date alone"),
+            part("handover")
+                    .uses("room", "tasks")
+                    .because("what was missed follows from the record and the list, and is never recorded"),
             part("paper").uses().because("a page is lines and letters, whatever they say"),
             part("cards").uses("room", "paper", "text").because("a card is a face on paper, in the reader's words"),
             part("scan").uses("room").because("what is read from a picture or from keys is a card of the room, or not"),

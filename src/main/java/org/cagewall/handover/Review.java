@@ -1,0 +1,54 @@
+package org.cagewall.handover;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.cagewall.room.LogEntry;
+import org.cagewall.room.Room;
+
+/**
+ * What happened on some days, the most urgent first. What was missed is worked out, never recorded. Immutable; any
+ * thread.
+ *
+ * @param different what was reported different
+ * @param notDone tasks that were not done, said or never answered; a cage that nobody looked at all day is only among
+ *     the unvisited
+ * @param unvisited cages that nobody looked at, each with its day
+ * @param births chicks hatched
+ * @param deaths birds that died
+ * @param phoned calls, with what was agreed
+ * @param entries all other entries
+ */
+public record Review(
+        LocalDate from,
+        LocalDate to,
+        List<Item> different,
+        List<Undone> notDone,
+        List<Unvisited> unvisited,
+        List<Item> births,
+        List<Item> deaths,
+        List<Item> phoned,
+        List<Item> entries) {
+
+    public Review {
+        different = List.copyOf(different);
+        notDone = List.copyOf(notDone);
+        unvisited = List.copyOf(unvisited);
+        births = List.copyOf(births);
+        deaths = List.copyOf(deaths);
+        phoned = List.copyOf(phoned);
+        entries = List.copyOf(entries);
+    }
+
+    /**
+     * The review of the days from the first to the last, both counted.
+     *
+     * <p>Tasks and visits are missed only on days that are over. They are expected on the days of an absence; where none
+     * ran within the days asked for, on each of these days from the first entry on.
+     *
+     * @param room the room as it stands now
+     * @param entries all entries that tell of those days, in any order
+     */
+    public static Review of(Room room, List<LogEntry> entries, LocalDate from, LocalDate to) {
+        return new Reviewing(room, entries, from, to).review();
+    }
+}

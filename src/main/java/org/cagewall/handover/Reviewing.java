@@ -1,0 +1,219 @@
+package org.cagewall.handover;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import org.cagewall.room.Answer;
+import org.cagewall.room.How;
+import org.cagewall.room.LogEntry;
+import org.cagewall.room.Room;
+import org.cagewall.room.TaskOutcome;
+import org.cagewall.room.Visit;
+import org.cagewall.room.Way;
+import org.cagewall.tasks.Audience;
+import org.cagewall.tasks.DailyList;
+import org.cagewall.tasks.Kind;
+import org.cagewall.tasks.Task;
+import org.cagewall.text.Message;
+
+/** Sorts the entries of some days and finds what is missing among them. Lives for one review, on one thread. */
+final class Reviewing {
+
+    private static final String NOT_DONE = "task-not-done";
+
+    private final Room room;
+    private final List<LogEntry> entries;
+    private final LocalDate from;
+    private final LocalDate to;
+    private final Room thoseDays;
+    private final Set<Long> shown = new HashSet<>();
+
+    Reviewing(Room room, List<LogEntry> all, LocalDate from, LocalDate to) {
+        this.room = room;
+        this.entries = all.stream()
+                .filter(entry -> !entry.day().isBefore(from) && !entry.day().isAfter(to))
+                .sorted(Comparator.comparing(LogEntry::day).thenComparing(LogEntry::number))
+                .toList();
+        this.from = from;
+        this.to = to;
+        this.thoseDays = asTold();
+    }
+
+    Review review() {
+        List<Unvisited> unvisited = unvisited();
+        List<Undone> notDone = notDone(unvisited);
+        return new Review(
+                from,
+                to,
+                items(entry ->
+                        entry.answer().filter(it -> it == Answer.DIFFERENT).isPresent()),
+                notDone,
+                unvisited,
+                items(entry -> entry.deed().equals("chick-hatched")),
+                items(Reviewing::isDeath),
+                items(entry -> entry.deed().equals("phoned")),
+                items(entry -> !entry.deed().equals("entry-seen")));
+    }
+
+    /** The entries of that kind that are not yet in a list. */
+    private List<Item> items(Predicate<LogEntry> kind) {
+        return entries.stream()
+                .filter(kind)
+                .filter(entry -> shown.add(entry.number()))
+                .map(entry -> Item.of(room, entry))
+                .toList();
+    }
+
+    private static boolean isDeath(LogEntry entry) {
+        boolean left = entry.deed().equals("bird-left")
+                && entry.what().args().stream().anyMatch(arg -> arg == Way.DIED || arg == Way.PUT_TO_SLEEP);
+        return left || entry.deed().equals("chick-died");
+    }
+
+    private List<Unvisited> unvisited() {
+        return days().flatMap(day -> room.walk()
+                        .filter(cage -> thoseDays.visitsOf(cage, day).isEmpty())
+                        .map(cage -> new Unvisited(cage.name(), day)))
+                .toList();
+    }
+
+    private List<Undone> notDone(List<Unvisited> unvisited) {
+        Set<Unvisited> unseen = Set.copyOf(unvisited);
+        List<Undone> notDone = new ArrayList<>();
+        Set<String> answered = new HashSet<>();
+        for (LogEntry entry : entries) {
+            if (entry.deed().equals(NOT_DONE) && isTheLastWord(entry)) {
+                shown.add(entry.number());
+                answered.add(entry.task().orElseThrow());
+                notDone.add(said(entry));
+            }
+        }
+        days().flatMap(day -> DailyList.of(thoseDays, day, Audience.SITTER).stream())
+                .filter(task -> task.isOpen() && !answered.contains(task.id()))
+                .filter(task -> task.kind() != Kind.MORNING
+                        || !unseen.contains(new Unvisited(task.cage().orElseThrow(), task.due())))
+                .map(task ->
+                        new Undone(task.id(), task.cage().orElseThrow(), task.due(), task.words(), Optional.empty()))
+                .forEach(notDone::add);
+        notDone.sort(Comparator.comparing(Undone::day));
+        return notDone;
+    }
+
+    /** A task that was done after all is no longer among those not done; a struck entry stays, with its line. */
+    private boolean isTheLastWord(LogEntry entry) {
+        return entry.isStruck()
+                || task(entry).map(task -> task.state() == Task.State.NOT_DONE).orElse(true);
+    }
+
+    private Optional<Task> task(LogEntry entry) {
+        String id = entry.task().orElseThrow();
+        return day(id).flatMap(day -> DailyList.of(thoseDays, day, Audience.SITTER).stream()
+                .filter(task -> task.id().equals(id))
+                .findFirst());
+    }
+
+    private Undone said(LogEntry entry) {
+        String id = entry.task().orElseThrow();
+        Item item = Item.of(room, entry);
+        Message words = task(entry).map(Task::words).orElse(entry.what());
+        return new Undone(
+                id,
+                item.cages().stream().findFirst().orElse("-"),
+                day(id).orElse(entry.day()),
+                words,
+                Optional.of(item));
+    }
+
+    private static Optional<LocalDate> day(String task) {
+        try {
+            return Optional.of(LocalDate.parse(task.split("/", 2)[0]));
+        } catch (DateTimeParseException e) {
+            return Optional.empty();
+        }
+    }
+
+    /** The days on which somebody was expected, as far as they are over. */
+    private Stream<LocalDate> days() {
+        LocalDate end = to.isBefore(room.day()) ? to.plusDays(1) : room.day();
+        List<LocalDate> asked = from.isBefore(end) ? from.datesUntil(end).toList() : List.of();
+        List<LocalDate> away =
+                asked.stream().filter(day -> room.absenceOn(day).isPresent()).toList();
+        boolean noneAway = asked.stream().allMatch(day -> room.absenceOn(day).isEmpty()) && !runsToday();
+        return (noneAway ? asked.stream().filter(this::isAfterTheFirstEntry) : away.stream());
+    }
+
+    private boolean runsToday() {
+        return room.absenceOn(room.day())
+                .filter(absence -> !to.isBefore(absence.from()) && !from.isAfter(absence.to()))
+                .isPresent();
+    }
+
+    private boolean isAfterTheFirstEntry(LocalDate day) {
+        return entries.stream()
+                .findFirst()
+                .filter(first -> !day.isBefore(first.day()))
+                .isPresent();
+    }
+
+    /** The room with the visits and outcomes that these entries tell of, which it may no longer hold. */
+    private Room asTold() {
+        return new Room(
+                room.head(),
+                room.code(),
+                room.day(),
+                from,
+                room.settings(),
+                room.walls(),
+                room.cages(),
+                room.birds(),
+                room.pairs(),
+                room.plans(),
+                room.people(),
+                room.absences(),
+                living().filter(entry -> entry.answer().isPresent())
+                        .flatMap(Reviewing::visits)
+                        .toList(),
+                List.of(),
+                living().map(Reviewing::outcome).flatMap(Optional::stream).toList(),
+                room.rings(),
+                room.ringsSpoilt());
+    }
+
+    private Stream<LogEntry> living() {
+        return entries.stream().filter(entry -> !entry.isStruck());
+    }
+
+    private static Stream<Visit> visits(LogEntry entry) {
+        return entry.cages().stream()
+                .map(cage -> new Visit(
+                        entry.number(),
+                        cage,
+                        entry.by(),
+                        entry.answer().orElseThrow(),
+                        entry.how().orElse(How.HAND),
+                        entry.part(),
+                        List.of(),
+                        entry.day(),
+                        entry.at(),
+                        entry.note()));
+    }
+
+    private static Optional<TaskOutcome> outcome(LogEntry entry) {
+        return entry.task()
+                .map(task -> new TaskOutcome(
+                        entry.number(),
+                        task,
+                        !entry.deed().equals(NOT_DONE),
+                        Optional.empty(),
+                        entry.by(),
+                        entry.day(),
+                        entry.at()));
+    }
+}

@@ -1,0 +1,14 @@
+package org.cagewall.handover;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import org.cagewall.text.Message;
+
+/**
+ * A task that was not done. Immutable; any thread.
+ *
+ * @param task its id
+ * @param words what it was
+ * @param said the entry that says so; empty where nobody ever answered
+ */
+public record Undone(String task, String cage, LocalDate day, Message words, Optional<Item> said) {}
