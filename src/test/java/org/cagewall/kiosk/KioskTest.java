@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.cagewall.desk.Desk;
 import org.cagewall.desk.TestDesk;
+import org.cagewall.kiosk.kit.Tile;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.shell.Stage;
 import org.cagewall.room.Answer;
@@ -49,6 +50,22 @@ class KioskTest {
         painted.png("wall").assertFit();
 
         assertThat(painted.names()).contains("tile.A1", "tile.A2", "tile.A3", "tile.A4", "tile.Q1");
+    }
+
+    @Test
+    void aHighWallIsScrolledAndItsTilesKeepTheirTwoLines() {
+        TestDesk.tell(desk, """
+                {"deed":"wall-added","wall":"Back wall","rows":5,"columns":4,"by":"Ines"}
+                {"deed":"cage-added","cage":"T1","wall":"Back wall","row":1,"column":1,"use":"breeding","by":"Ines"}
+                {"deed":"cage-added","cage":"T5","wall":"Back wall","row":5,"column":4,"use":"breeding","by":"Ines"}
+                """);
+        go(new Destination.Today());
+        go(new Destination.Wall());
+
+        painted.press("walls.3").png("wall-high").assertFit();
+        assertThat(painted.find("tile.T5", Tile.class).getHeight())
+                .isGreaterThanOrEqualTo(painted.find("tile.T5", Tile.class).getMinimumSize().height);
+        painted.press("wall.down");
     }
 
     @Test

@@ -1,17 +1,16 @@
 package org.cagewall.kiosk.wall;
 
-import java.awt.GridLayout;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import javax.swing.JComponent;
-import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import org.cagewall.desk.Desk;
 import org.cagewall.kiosk.kit.ButtonKind;
 import org.cagewall.kiosk.kit.Choice;
 import org.cagewall.kiosk.kit.EmptyState;
+import org.cagewall.kiosk.kit.Grid;
 import org.cagewall.kiosk.kit.Heading;
 import org.cagewall.kiosk.kit.Pane;
 import org.cagewall.kiosk.kit.Segment;
@@ -20,16 +19,15 @@ import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.kit.TouchScroll;
 import org.cagewall.kiosk.shell.Navigator;
 import org.cagewall.kiosk.shell.Screen;
-import org.cagewall.kiosk.theme.Measure;
 import org.cagewall.text.Words;
 
 /** Every cage in its place, three short lines each. Used on the event thread. */
 public final class WallScreen implements Screen {
 
-    /** More rows than this are scrolled. */
-    private static final int ROWS = 4;
+    /** More rows than this are scrolled: a lower tile would not hold two lines of its big word. */
+    private static final int ROWS = 3;
 
-    private static final int SCROLLED_TILE_HEIGHT = 160;
+    private static final int SCROLLED_TILE_HEIGHT = 178;
 
     private final Words words;
     private final Heading heading = new Heading("", "");
@@ -119,25 +117,18 @@ public final class WallScreen implements Screen {
 
     private JComponent grid(WallState state) {
         WallState.Part part = state.parts().get(state.chosen());
-        JPanel grid = new JPanel(new GridLayout(part.rows(), part.columns(), Measure.gap(), Measure.gap()));
-        grid.setOpaque(false);
-        Tile[][] placed = new Tile[part.rows()][part.columns()];
+        Grid grid = new Grid(part.rows(), part.columns());
         for (WallState.Tile tile : state.tiles()) {
             String name = tile.face().name();
             Tile button = new Tile("tile." + name, tile.face(), () -> presenter.open(name));
-            placed[tile.row()][tile.column()] = button;
+            grid.put(button, tile.row(), tile.column());
             tiles.put(name, button);
-        }
-        for (Tile[] row : placed) {
-            for (Tile tile : row) {
-                grid.add(tile == null ? new Pane(new MigLayout()) : tile);
-            }
         }
         if (part.rows() <= ROWS) {
             return grid;
         }
-        Pane tall = new Pane(new MigLayout(
-                "insets 0, fill", "[grow,fill]", "[" + Measure.px(part.rows() * SCROLLED_TILE_HEIGHT) + "!,fill]"));
+        Pane tall = new Pane(
+                new MigLayout("insets 0, fill", "[grow,fill]", "[" + part.rows() * SCROLLED_TILE_HEIGHT + "!,fill]"));
         tall.add(grid);
         return new TouchScroll(words, "wall", tall);
     }
