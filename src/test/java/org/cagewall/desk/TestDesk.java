@@ -29,6 +29,8 @@ public final class TestDesk {
 
     private static final Template EMPTY = new Template(desk -> {});
     private static final Template FURNISHED = new Template(TestDesk::furnish);
+    private static final Template DEMO = new Template(desk ->
+            desk.record(DemoRoom.lines(TODAY), outcome -> assertThat(outcome).isInstanceOf(Outcome.Done.class)));
 
     private TestDesk() {}
 
@@ -44,6 +46,11 @@ public final class TestDesk {
     /** A small birdroom: two walls, a few pairs, a flight, an owner and a sitter. */
     public static Desk furnished(Path folder) {
         return copied(FURNISHED, folder);
+    }
+
+    /** The demo birdroom, with its absence under way. */
+    public static Desk demo(Path folder) {
+        return copied(DEMO, folder);
     }
 
     private static void furnish(Desk desk) {

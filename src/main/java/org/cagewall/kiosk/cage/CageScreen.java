@@ -12,9 +12,11 @@ import org.cagewall.kiosk.kit.EggButton;
 import org.cagewall.kiosk.kit.EggLook;
 import org.cagewall.kiosk.kit.EmptyState;
 import org.cagewall.kiosk.kit.Heading;
+import org.cagewall.kiosk.kit.ListRow;
 import org.cagewall.kiosk.kit.LogFace;
 import org.cagewall.kiosk.kit.LogLine;
 import org.cagewall.kiosk.kit.Pane;
+import org.cagewall.kiosk.kit.RowFace;
 import org.cagewall.kiosk.kit.Segment;
 import org.cagewall.kiosk.kit.Stack;
 import org.cagewall.kiosk.kit.TouchButton;
@@ -25,7 +27,6 @@ import org.cagewall.kiosk.shell.Navigator;
 import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.Picking;
 import org.cagewall.kiosk.shell.Screen;
-import org.cagewall.kiosk.theme.Measure;
 import org.cagewall.kiosk.theme.Tone;
 import org.cagewall.kiosk.theme.Type;
 import org.cagewall.text.Words;
@@ -33,16 +34,16 @@ import org.cagewall.text.Words;
 /** One cage: what is in it on the left, what can be recorded on the right. Used on the event thread. */
 public final class CageScreen implements Screen {
 
+    /** A ring and two lines below it. */
+    private static final int BIRD_HEIGHT = 114;
+
     private final Words words;
     private final Heading heading = new Heading("", "");
     private final Pane view = new Pane(new MigLayout(
-            "insets 0, fill, gap " + Measure.px(24) + " 0",
-            "[grow 1,fill,sizegroup half][grow 1,fill,sizegroup half]",
-            "[grow,fill]"));
-    private final Pane left = new Pane(new MigLayout("insets 0, fill, wrap 1, gap 0 " + Measure.px(12), "[grow,fill]"));
-    private final Pane right = new Pane(new MigLayout(
-            "insets 0, fill, wrap 2, gap " + Measure.px(16) + " " + Measure.px(14),
-            "[grow,fill,sizegroup act][grow,fill,sizegroup act]"));
+            "insets 0, fill, gap 24 0", "[grow 1,fill,sizegroup half][grow 1,fill,sizegroup half]", "[grow,fill]"));
+    private final Pane left = new Pane(new MigLayout("insets 0, fill, wrap 1, gap 0 12", "[grow,fill]"));
+    private final Pane right = new Pane(
+            new MigLayout("insets 0, fill, wrap 2, gap 16 14", "[grow,fill,sizegroup act][grow,fill,sizegroup act]"));
     private final CagePresenter presenter;
 
     public CageScreen(Desk desk, Pen pen, Navigator navigator, Picking picking, Words words, Destination.Cage here) {
@@ -89,7 +90,6 @@ public final class CageScreen implements Screen {
     // ------------------------------------------------------------------ left: what is there
 
     private void renderLeft(CageState state) {
-        state.card().ifPresent(sentence -> left.add(cardNotice(sentence), "wmin 0"));
         state.nest().ifPresent(nest -> left.add(nest(nest), "wmin 0"));
         if (!state.birds().isEmpty()) {
             left.add(birds(state), "wmin 0");
@@ -99,13 +99,12 @@ public final class CageScreen implements Screen {
     }
 
     private Card cardNotice(String sentence) {
-        Card card = new Card(new MigLayout(
-                        "insets " + Measure.px(10) + " " + Measure.px(20) + ", fillx, gap " + Measure.px(12),
-                        "[grow,fill][]"))
-                .attention();
+        Card card = new Card(new MigLayout("insets 10 20, fillx, gap 12", "[grow,fill][]")).attention();
         card.add(new WrapLabel(sentence, Type.TAG, Tone.ATTENTION_INK), "wmin 0, growx");
-        card.add(TouchButton.of(ButtonKind.OUTLINED, "pencilled", words.say("cage.pencil"), () -> presenter.pencilled())
-                .tall(56));
+        card.add(
+                TouchButton.of(ButtonKind.OUTLINED, "pencilled", words.say("cage.pencil"), () -> presenter.pencilled())
+                        .tall(56),
+                "wmin 220");
         return card;
     }
 
@@ -142,22 +141,21 @@ public final class CageScreen implements Screen {
 
     private JComponent birds(CageState state) {
         List<CageState.BirdFace> birds = state.birds();
-        Pane row = new Pane(new java.awt.GridLayout(0, 2, Measure.gap(), Measure.gap()));
+        Pane cards = new Pane(new MigLayout(
+                "insets 0, fillx, wrap 2, gap 12 12", "[grow 1,fill,sizegroup bird][grow 1,fill,sizegroup bird]"));
         for (CageState.BirdFace bird : birds) {
-            row.add(TouchButton.of(
-                            ButtonKind.PLAIN,
+            cards.add(
+                    new ListRow(
                             "bird." + bird.ring(),
-                            bird.sex() + " \u00b7 " + bird.ring(),
-                            () -> presenter.bird(bird.id()))
-                    .type(Type.LEAD)
-                    .second(bird.line().isEmpty() ? bird.sex() : bird.line())
-                    .tall(84));
+                            RowFace.of("", bird.sex() + " \u00b7 " + bird.ring(), bird.line()),
+                            () -> presenter.bird(bird.id())),
+                    "grow, wmin 0, height " + BIRD_HEIGHT + "!");
         }
         if (birds.size() <= 4) {
-            return row;
+            return cards;
         }
-        Pane held = new Pane(new MigLayout("insets 0, fill", "[grow,fill]", "[" + Measure.px(280) + "!,fill]"));
-        held.add(new TouchScroll(words, "birds", row));
+        Pane held = new Pane(new MigLayout("insets 0, fill", "[grow,fill]", "[290!,fill]"));
+        held.add(new TouchScroll(words, "birds", cards), "wmin 0");
         return held;
     }
 
@@ -219,5 +217,6 @@ public final class CageScreen implements Screen {
                             .tall(96),
                     "grow, push");
         }
+        state.card().ifPresent(sentence -> right.add(cardNotice(sentence), "spanx 2, grow, wmin 0"));
     }
 }

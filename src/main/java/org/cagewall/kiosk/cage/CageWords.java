@@ -98,11 +98,12 @@ final class CageWords {
 
     private CageState.BirdFace bird(Bird bird) {
         List<String> parts = new ArrayList<>();
-        bird.called().ifPresent(parts::add);
         bird.colour().ifPresent(parts::add);
-        bird.hatched().ifPresent(hatched -> parts.add(words.say("cage.hatched", hatched.substring(0, 4))));
         bird.look()
-                .ifPresent(look -> parts.add(words.say("cage.looked", look.condition(), words.shortDay(look.day()))));
+                .map(look -> words.say("cage.looked", look.condition(), words.shortDay(look.day())))
+                .or(bird::called)
+                .or(() -> bird.hatched().map(hatched -> words.say("cage.hatched", hatched.substring(0, 4))))
+                .ifPresent(parts::add);
         String sex = words.say("cage.sex."
                 + (bird.sex() == Sex.UNKNOWN ? "bird" : bird.sex().name().toLowerCase(Locale.ROOT)));
         return new CageState.BirdFace(bird.id(), sex, bird.ring(), String.join(DOT, parts));

@@ -16,7 +16,6 @@ import org.cagewall.kiosk.kit.Pane;
 import org.cagewall.kiosk.kit.Stack;
 import org.cagewall.kiosk.kit.TouchScroll;
 import org.cagewall.kiosk.kit.WrapLabel;
-import org.cagewall.kiosk.theme.Measure;
 import org.cagewall.kiosk.theme.Tone;
 import org.cagewall.kiosk.theme.Type;
 import org.cagewall.text.Message;
@@ -73,7 +72,7 @@ public final class Sheets implements Picking {
                 then.accept(option.value());
             }));
         }
-        Pane list = new Pane(new MigLayout("insets 0, fill", "[grow,fill]", "[" + Measure.px(LIST_HEIGHT) + "!,fill]"));
+        Pane list = new Pane(new MigLayout("insets 0, fill", "[grow,fill]", "[" + LIST_HEIGHT + "!,fill]"));
         list.add(new TouchScroll(words, "options", rows));
         overlays.sheet(title, list, List.of(leave()));
     }
@@ -119,7 +118,7 @@ public final class Sheets implements Picking {
         }
         Chips<String> chips = Chips.someOf("signs", choices, chosen -> {});
         Field field = Field.note("note", words.say("shell.in-your-words"), "");
-        Pane both = new Pane(new MigLayout("insets 0, wrap 1, fillx, gap 0 " + Measure.px(16), "[grow,fill]"));
+        Pane both = new Pane(new MigLayout("insets 0, wrap 1, fillx, gap 0 16", "[grow,fill]"));
         both.add(new WrapLabel(words.say("shell.what-seen"), Type.LINE, Tone.SOFT), "wmin 0");
         both.add(chips, "wmin 0");
         both.add(field, "wmin 0");

@@ -26,6 +26,9 @@ final class Tiles {
     /** A cage not seen since the day before yesterday is late. */
     private static final int LATE_DAYS = 2;
 
+    /** Beside a longer sign the time finds no place on a tile. */
+    private static final int SHORT_SIGN = 12;
+
     private final Room room;
     private final LocalDate today;
     private final Words words;
@@ -155,10 +158,12 @@ final class Tiles {
         Message when = visit.day().equals(today)
                 ? visit.time().map(time -> Message.of("wall.at", time)).orElse(Message.of("wall.today"))
                 : Message.of("wall.on", words.shortDay(visit.day()));
-        return Optional.of(
-                visit.signs().isEmpty()
-                        ? when
-                        : Message.of("wall.sign", visit.signs().get(0), when));
+        return Optional.of(visit.signs().stream()
+                .findFirst()
+                .map(sign -> sign.length() > SHORT_SIGN
+                        ? Message.of("wall.sign-alone", sign)
+                        : Message.of("wall.sign", sign, when))
+                .orElse(when));
     }
 
     private TileFace face(Cage cage, Message big, Optional<Message> foot, TileFace.State state) {

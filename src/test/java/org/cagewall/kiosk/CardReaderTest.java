@@ -1,0 +1,213 @@
+package org.cagewall.kiosk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import javax.imageio.ImageIO;
+import org.cagewall.cards.Symbol;
+import org.cagewall.cards.Symbols;
+import org.cagewall.desk.Desk;
+import org.cagewall.desk.TestDesk;
+import org.cagewall.kiosk.shell.Asking;
+import org.cagewall.kiosk.shell.Destination;
+import org.cagewall.kiosk.shell.Navigator;
+import org.cagewall.kiosk.shell.Question;
+import org.cagewall.room.CardCode;
+import org.cagewall.room.CardFaces;
+import org.cagewall.room.Room;
+import org.cagewall.text.Message;
+import org.cagewall.text.Words;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What a scanner types, and pictures of cards: the right cage opens, or one sentence says why not. */
+class CardReaderTest {
+
+    private static final long KEY = 8_000_000;
+
+    @TempDir
+    Path folder;
+
+    private final List<Destination> gone = new ArrayList<>();
+    private final List<String> told = new ArrayList<>();
+    private Desk desk;
+    private CardReader reader;
+    private long nanos = 1_000_000_000L;
+
+    @BeforeEach
+    void open() {
+        desk = TestDesk.furnished(folder.resolve("room"));
+        reader = new CardReader(desk, new Steps(), new Sentences());
+    }
+
+    @AfterEach
+    void close() {
+        desk.close();
+    }
+
+    @Test
+    void aScannedCardOpensItsCage() {
+        type(code("A2").text());
+
+        assertThat(gone).containsExactly(Destination.Cage.byScan("A2"));
+        assertThat(told).isEmpty();
+    }
+
+    @Test
+    void aCardPrintedBeforeTheHenChangedStillOpensItsCageAndSaysSo() {
+        CardCode old = code("A2");
+        TestDesk.tell(desk, """
+                {"deed":"card-printed","cage":"A2","by":"Ines"}
+                {"deed":"ring-corrected","bird":"HB 24-120","ring":"HB 24-121","by":"Ines"}
+                """);
+
+        type(old.text());
+
+        assertThat(gone).containsExactly(Destination.Cage.byScan("A2"));
+        assertThat(told).singleElement().asString().contains("out of date").contains("HB 24-121");
+    }
+
+    @Test
+    void aChangeThatWasPencilledOnSettlesTheOldCard() {
+        CardCode old = code("A2");
+        TestDesk.tell(desk, """
+                {"deed":"card-printed","cage":"A2","by":"Ines"}
+                {"deed":"ring-corrected","bird":"HB 24-120","ring":"HB 24-121","by":"Ines"}
+                {"deed":"card-pencilled","cage":"A2","by":"Ines"}
+                """);
+
+        type(old.text());
+
+        assertThat(gone).hasSize(1);
+        assertThat(told).isEmpty();
+    }
+
+    @Test
+    void everyOtherCodeGetsItsOwnSentenceAndChangesNothing() {
+        CardCode code = code("A3");
+        Room before = desk.room();
+
+        type(new CardCode(other(code.room()), code.number(), code.digest()).text());
+        type(new CardCode(code.room(), 900, code.digest()).text());
+        type(damaged(code.text()));
+        type("HTTPS://EXAMPLE.ORG/SEED");
+
+        assertThat(gone).isEmpty();
+        assertThat(told).hasSize(4).doesNotHaveDuplicates();
+        assertThat(told.get(0)).contains("another birdroom");
+        assertThat(told.get(1)).contains("no cage has its number");
+        assertThat(told.get(3)).contains("HTTPS://EXAMPLE.ORG/SEED");
+        assertThat(desk.room()).isSameAs(before);
+    }
+
+    @Test
+    void theCardOfARetiredCageSaysThatItIsOutOfUse() {
+        CardCode code = code("A3");
+        TestDesk.tell(desk, "{\"deed\":\"cage-retired\",\"cage\":\"A3\",\"by\":\"Ines\"}");
+
+        type(code.text());
+
+        assertThat(gone).isEmpty();
+        assertThat(told).singleElement().asString().contains("A3").contains("no longer in use");
+    }
+
+    @Test
+    void aPastedPictureAndAPictureFileOpenTheCage() throws IOException {
+        BufferedImage picture = picture(code("A1").text());
+        Path file = folder.resolve("card.png");
+        ImageIO.write(picture, "png", file.toFile());
+
+        reader.picture(picture);
+        reader.files(List.of(file));
+
+        assertThat(gone).containsExactly(Destination.Cage.byScan("A1"), Destination.Cage.byScan("A1"));
+    }
+
+    @Test
+    void aFileThatIsNoPictureSaysSo() throws IOException {
+        Path file = Files.writeString(folder.resolve("notes.png"), "feed the hens");
+
+        reader.files(List.of(file));
+
+        assertThat(told).singleElement().asString().contains("no picture");
+    }
+
+    private CardCode code(String cage) {
+        return CardFaces.code(desk.room(), desk.room().cage(cage).orElseThrow());
+    }
+
+    private void type(String text) {
+        for (char c : (text + "\n").toCharArray()) {
+            nanos += KEY;
+            reader.key(c, nanos);
+        }
+        nanos += 10_000_000_000L;
+    }
+
+    private static String other(String room) {
+        return room.equals("ABC") ? "ABD" : "ABC";
+    }
+
+    private static String damaged(String code) {
+        char last = code.charAt(code.length() - 1);
+        return code.substring(0, code.length() - 1) + (last == '7' ? '8' : '7');
+    }
+
+    private static BufferedImage picture(String text) {
+        Symbol symbol = Symbols.matrix(text);
+        int module = 8;
+        int quiet = 4;
+        int side = (Symbols.SIDE + 2 * quiet) * module;
+        BufferedImage image = new BufferedImage(side, side, BufferedImage.TYPE_INT_RGB);
+        Graphics2D brush = image.createGraphics();
+        brush.setColor(Color.WHITE);
+        brush.fillRect(0, 0, side, side);
+        brush.setColor(Color.BLACK);
+        for (int row = 0; row < Symbols.SIDE; row++) {
+            for (int column = 0; column < Symbols.SIDE; column++) {
+                if (symbol.isDark(column, row)) {
+                    brush.fillRect((column + quiet) * module, (row + quiet) * module, module, module);
+                }
+            }
+        }
+        brush.dispose();
+        return image;
+    }
+
+    /** Keeps where one was led. */
+    private final class Steps implements Navigator {
+
+        @Override
+        public void go(Destination destination) {
+            gone.add(destination);
+        }
+
+        @Override
+        public void back() {
+            throw new AssertionError("a scan does not lead back");
+        }
+    }
+
+    /** Keeps what was told, in words. */
+    private final class Sentences implements Asking {
+
+        @Override
+        public void ask(Question question) {
+            throw new AssertionError("a scan asks nothing");
+        }
+
+        @Override
+        public void tell(Message title, Message text) {
+            told.add(Words.english().say(text));
+        }
+    }
+}
