@@ -8,13 +8,13 @@ import java.util.function.Consumer;
 import javax.swing.Timer;
 import org.cagewall.desk.Desk;
 import org.cagewall.kiosk.cage.CageScreen;
+import org.cagewall.kiosk.cards.CardsScreen;
 import org.cagewall.kiosk.kit.NavBar;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.shell.EventThread;
 import org.cagewall.kiosk.shell.KeySink;
 import org.cagewall.kiosk.shell.Navigator;
 import org.cagewall.kiosk.shell.Notices;
-import org.cagewall.kiosk.shell.Overlays;
 import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.PictureSink;
 import org.cagewall.kiosk.shell.Screens;
@@ -45,6 +45,7 @@ public final class Kiosk {
     private final Sheets sheets;
     private final CardReader reader;
     private final Consumer<Room> changed = room -> showWho();
+    private Optional<Shell> shell = Optional.empty();
     private Light light = Light.DAY;
     private List<NavBar.Entry<Destination>> shownPlaces = List.of();
 
@@ -74,6 +75,7 @@ public final class Kiosk {
         light.start(KioskSettings.read(desk.folder().kioskProperties()).textSize());
         Shell shell = new Shell(words, mode);
         Kiosk kiosk = new Kiosk(desk, shell.stage(), words);
+        kiosk.shell = Optional.of(shell);
         kiosk.light = light;
         kiosk.begin();
         shell.listen((KeySink) kiosk.reader);
@@ -97,6 +99,11 @@ public final class Kiosk {
         kiosk.begin();
         stage.open(kiosk.screens(), kiosk.first());
         return kiosk;
+    }
+
+    /** Its window, when it has one. */
+    Optional<Shell> shell() {
+        return shell;
     }
 
     public Pen pen() {
@@ -127,11 +134,11 @@ public final class Kiosk {
 
     private Screens screens() {
         Navigator navigator = stage;
-        Overlays overlays = stage;
         Notices notices = stage;
         return Screens.none()
                 .with(Destination.Wall.class, wall -> new WallScreen(desk, navigator, words))
-                .with(Destination.Cage.class, cage -> new CageScreen(desk, pen, navigator, sheets, words, cage));
+                .with(Destination.Cage.class, cage -> new CageScreen(desk, pen, navigator, sheets, words, cage))
+                .with(Destination.Cards.class, cards -> new CardsScreen(desk, pen, navigator, sheets, notices, words));
     }
 
     /** While the owner is away the kiosk opens on the sitter's list; a room without anybody in it on the set-up. */
