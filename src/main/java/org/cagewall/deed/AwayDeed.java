@@ -152,7 +152,7 @@ public sealed interface AwayDeed extends Deed {
             LocalDate from, LocalDate to, String sitter, Optional<String> second, Optional<List<String>> leaveAlone) {
         List<Rule> rules = new ArrayList<>();
         rules.add(scene -> Ruling.refusesIf(to.isBefore(from), "deed.ends-before", from, to));
-        rules.add(scene -> Ruling.refusesIf(from.isAfter(scene.today().plusYears(3)), "deed.far-away", from));
+        rules.add(scene -> Ruling.refusesIf(to.isAfter(scene.today().plusYears(3)), "deed.far-away", to));
         rules.add(PeopleRules.known(sitter));
         second.ifPresent(it -> rules.add(PeopleRules.known(it)));
         leaveAlone.ifPresent(cages -> cages.forEach(cage -> rules.add(CageRules.known(cage))));

@@ -1,6 +1,8 @@
 package org.cagewall.deed;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.cagewall.room.Bird;
@@ -55,8 +57,9 @@ final class BirdRules {
     }
 
     static Rule hatchedByThen(DateOrYear hatched) {
-        return scene ->
-                Ruling.refusesIf(hatched.earliest().isAfter(scene.today()), "deed.hatched-future", hatched.text());
+        return scene -> hatched.earliest().isBefore(CommonRules.EARLIEST)
+                ? Ruling.refuses("deed.long-ago", hatched.text())
+                : Ruling.refusesIf(hatched.earliest().isAfter(scene.today()), "deed.hatched-future", hatched.text());
     }
 
     static Rule notItsOwnParent(String bird, Optional<String> father, Optional<String> mother) {
@@ -159,7 +162,10 @@ final class BirdRules {
                 return Ruling.refuses("deed.bird-or-count");
             }
             if (bird.isPresent()) {
-                return present(bird.get()).judge(scene);
+                List<Rule> rules = new ArrayList<>(List.of(present(bird.get())));
+                cage.ifPresent(it -> rules.add(CageRules.known(it)));
+                cage.ifPresent(it -> rules.add(standsIn(bird.get(), it)));
+                return Rule.judgeAll(rules, scene);
             }
             if (cage.isEmpty()) {
                 return Ruling.refuses("deed.count-needs-cage");

@@ -37,6 +37,11 @@ final class CageRules {
         };
     }
 
+    /** A task is written DATE/CAGE/KIND, so a slash would tear the name apart. */
+    static Rule nameFitsATask(String name) {
+        return scene -> Ruling.refusesIf(name.contains("/"), "deed.cage-slash", name);
+    }
+
     static Rule nameIsFree(String name) {
         return scene -> Ruling.refusesIf(scene.room().cage(name).isPresent(), "deed.cage-taken", name);
     }
@@ -84,9 +89,23 @@ final class CageRules {
 
     static Rule isEmpty(String name) {
         return scene -> {
-            int heads = scene.room().cage(name).map(scene.room()::headsIn).orElse(0);
+            int heads = scene.room()
+                    .cage(name)
+                    .map(cage -> scene.room().birdsOf(cage).size() + cage.flock())
+                    .orElse(0);
             return Ruling.refusesIf(heads > 0, "deed.cage-not-empty", name, heads);
         };
+    }
+
+    /** No other cage is part of it by a pulled divider. */
+    static Rule standsAlone(String name) {
+        return scene -> scene.room()
+                .cage(name)
+                .flatMap(cage -> scene.room().cages().stream()
+                        .filter(other -> other.joinedTo().equals(Optional.of(cage.id())))
+                        .findFirst())
+                .map(other -> Ruling.refuses("deed.cage-has-part", name, other.name()))
+                .orElse(Ruling.ALLOWED);
     }
 
     static Rule twoCages(String one, String other) {

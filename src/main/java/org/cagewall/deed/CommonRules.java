@@ -11,7 +11,7 @@ import org.cagewall.room.Role;
 final class CommonRules {
 
     /** No birdroom of today has records from before this. */
-    private static final LocalDate EARLIEST = LocalDate.of(1950, 1, 1);
+    static final LocalDate EARLIEST = LocalDate.of(1950, 1, 1);
 
     private CommonRules() {}
 

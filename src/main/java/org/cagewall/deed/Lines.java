@@ -12,6 +12,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.MonthDay;
 import java.time.ZoneId;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -46,6 +47,9 @@ public final class Lines {
             .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
             .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
             .build();
+
+    /** More digits before the point than anything has that is measured in a birdroom. */
+    private static final int MOST_DIGITS = 6;
 
     /** What a deed that names an entry calls it in an export, where {@code entry} is the line's own number. */
     private static final String NAMED_ENTRY = "of";
@@ -316,10 +320,11 @@ public final class Lines {
     }
 
     private static BigDecimal number(String field, JsonNode node) {
-        if (!node.isNumber() || node.decimalValue().stripTrailingZeros().scale() > 1) {
+        BigDecimal given = node.isNumber() ? node.decimalValue().stripTrailingZeros() : null;
+        if (given == null || given.scale() > 1 || given.precision() - given.scale() > MOST_DIGITS) {
             throw new Misread("line.no-decimal", field);
         }
-        return node.decimalValue().stripTrailingZeros().setScale(1);
+        return given.setScale(1);
     }
 
     private static <N extends Number> N within(String field, RecordComponent component, N number) {
@@ -332,11 +337,12 @@ public final class Lines {
     }
 
     private static LocalDate date(String field, JsonNode node) {
-        return read(field, node, "line.no-date", LocalDate::parse);
+        return read(field, node, "line.no-date", text -> DateOrYear.exactly(text)
+                .orElseThrow(() -> new DateTimeException(text)));
     }
 
     private static LocalTime time(String field, JsonNode node) {
-        return read(field, node, "line.no-time", LocalTime::parse);
+        return read(field, node, "line.no-time", text -> LocalTime.parse(text).truncatedTo(ChronoUnit.SECONDS));
     }
 
     /** An instant as it was written. */

@@ -1,13 +1,27 @@
 package org.cagewall.deed;
 
+import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import org.cagewall.room.Bird;
+import org.cagewall.room.Pair;
 
 /** What lies outside the room: rules ask it about the past. Implementations are bound to the thread that reads. */
 public interface Register {
 
+    /** All birds that were ever in the record and answer to that ring or name; those present first. */
+    List<Bird> birds(String name);
+
     /** A bird that was ever in the record, by its ring or name. */
-    Optional<Bird> bird(String name);
+    default Optional<Bird> bird(String name) {
+        return birds(name).stream().findFirst();
+    }
+
+    /** A bird that was ever in the record, by the number of the entry that added it. */
+    Optional<Bird> bird(long id);
+
+    /** The youngest pair put together in the cage by that day of which at least one bird was then still there. */
+    Optional<Pair> pairAt(long cage, LocalDate day);
 
     /** What is needed to know of an entry before it is struck out. */
     Optional<Recorded> entry(long number);

@@ -107,6 +107,7 @@ public sealed interface RoomDeed extends Deed {
         @Override
         public List<Rule> judgedBy() {
             return List.of(
+                    CageRules.nameFitsATask(cage),
                     CageRules.nameIsFree(cage),
                     CageRules.wallIsKnown(wall),
                     CageRules.placeIsFree(cage, wall, row, column),
@@ -173,7 +174,7 @@ public sealed interface RoomDeed extends Deed {
 
         @Override
         public List<Rule> judgedBy() {
-            return List.of(CageRules.inUse(cage), CageRules.isEmpty(cage));
+            return List.of(CageRules.inUse(cage), CageRules.isEmpty(cage), CageRules.standsAlone(cage));
         }
 
         @Override
@@ -205,7 +206,7 @@ public sealed interface RoomDeed extends Deed {
             Cage partner = scene.theCage(with);
             List<Fact> facts = new ArrayList<>();
             facts.add(new Fact.Joint(partner.id(), main.id(), true));
-            scene.room().birdsIn(partner).forEach(bird -> facts.add(new Fact.Move(bird.id(), main.id())));
+            scene.room().birdsOf(partner).forEach(bird -> facts.add(new Fact.Move(bird.id(), main.id())));
             if (partner.flock() > 0) {
                 facts.add(new Fact.Flock(partner.id(), -partner.flock()));
                 facts.add(new Fact.Flock(main.id(), partner.flock()));

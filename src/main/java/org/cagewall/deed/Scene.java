@@ -44,15 +44,11 @@ public record Scene(Room room, Register register, Told told, LocalDate today, lo
         return bird(name).orElseThrow(() -> new IllegalStateException("no bird " + name));
     }
 
-    /** The youngest pair put together in the cage by that date, both birds of which were not yet out. */
+    /**
+     * The youngest pair put together in the cage by that date of which at least one bird was still there. The register is
+     * asked and not the room, so that a line tells the same facts whenever it is read back, however long the pair is gone.
+     */
     Optional<Pair> pairAt(Cage cage) {
-        return room.pairs().stream()
-                .filter(pair -> pair.cage() == cage.id() && !pair.since().isAfter(on()))
-                .filter(pair -> stillIn(room.cockOut(pair)) || stillIn(room.henOut(pair)))
-                .reduce((earlier, later) -> later.since().isBefore(earlier.since()) ? earlier : later);
-    }
-
-    private boolean stillIn(Optional<LocalDate> out) {
-        return out.filter(day -> day.isBefore(on())).isEmpty();
+        return register.pairAt(cage.id(), on());
     }
 }

@@ -1,10 +1,14 @@
 package org.cagewall.deed;
 
 import java.time.LocalDate;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.cagewall.room.Absence;
 import org.cagewall.room.Bird;
 import org.cagewall.room.Cage;
@@ -21,20 +25,25 @@ import org.cagewall.text.Message;
 public final class Standing {
 
     private final Room room;
+    private final Register register;
     private final List<Message> problems = new ArrayList<>();
 
-    private Standing(Room room) {
+    private Standing(Room room, Register register) {
         this.room = room;
+        this.register = register;
     }
 
     /** What does not hold of these parts of the room; empty when all is well. */
-    public static List<Message> problems(Room room, Set<Subject> touched) {
-        Standing standing = new Standing(room);
+    public static List<Message> problems(Room room, Register register, Set<Subject> touched) {
+        Standing standing = new Standing(room, register);
         for (Subject subject : touched) {
             switch (subject.kind()) {
-                case ROOM -> standing.checkAbsences();
+                case ROOM -> {
+                    standing.checkPeople();
+                    standing.checkAbsences();
+                }
                 case CAGE -> room.cage(subject.id()).ifPresent(standing::checkCage);
-                case BIRD -> room.bird(subject.id()).ifPresent(standing::checkBird);
+                case BIRD -> standing.known(subject.id()).ifPresent(standing::checkBird);
                 case PAIR ->
                     room.pairs().stream()
                             .filter(pair -> pair.id() == subject.id())
@@ -44,8 +53,23 @@ public final class Standing {
         return List.copyOf(standing.problems);
     }
 
+    /** A bird of the room, or one long gone. */
+    private Optional<Bird> known(long id) {
+        return room.bird(id).or(() -> register.bird(id));
+    }
+
+    private void checkPeople() {
+        if (room.owner().isEmpty()) {
+            wrong("no-owner");
+        }
+    }
+
     private void checkAbsences() {
         List<Absence> all = room.absences();
+        all.stream()
+                .flatMap(absence -> Stream.concat(Stream.of(absence.sitter()), absence.second().stream()))
+                .filter(name -> room.person(name).isEmpty())
+                .forEach(name -> wrong("no-sitter", name));
         for (int i = 0; i < all.size(); i++) {
             for (int j = i + 1; j < all.size(); j++) {
                 boolean apart = all.get(i).last().isBefore(all.get(j).from())
@@ -58,21 +82,26 @@ public final class Standing {
     }
 
     private void checkCage(Cage cage) {
-        cage.place()
-                .flatMap(room::cageAt)
-                .filter(other -> other.id() != cage.id())
-                .ifPresent(other -> {
-                    if (cage.retired().isEmpty()) {
-                        wrong("place", cage.name(), other.name());
-                    }
-                });
-        if (cage.retired().isPresent() && !room.birdsIn(cage).isEmpty()) {
-            wrong("retired", cage.name());
+        if (cage.retired().isEmpty()) {
+            room.cages().stream()
+                    .filter(other -> other.id() != cage.id() && other.retired().isEmpty())
+                    .filter(other -> cage.place().isPresent() && other.place().equals(cage.place()))
+                    .forEach(other -> wrong("place", cage.name(), other.name()));
+        }
+        if (!room.birdsOf(cage).isEmpty()) {
+            checkTakesBirds(cage);
         }
         if (cage.flock() < 0) {
             wrong("flock", cage.name());
         }
         checkOnePair(cage);
+    }
+
+    private void checkTakesBirds(Cage cage) {
+        if (cage.retired().isPresent()) {
+            wrong("retired", cage.name());
+        }
+        cage.joinedTo().ifPresent(partner -> wrong("joined", cage.name(), room.cageName(partner)));
     }
 
     private void checkOnePair(Cage cage) {
@@ -89,22 +118,54 @@ public final class Standing {
         if (gone.isPresent() && bird.stays().stream().map(Stay::since).anyMatch(day -> day.isAfter(gone.get()))) {
             wrong("after-leaving", bird.ring());
         }
-        if (room.birds().stream().anyMatch(other -> other.id() != bird.id() && other.answersTo(bird.ring()))) {
-            wrong("same-bird", bird.ring());
+        Stream.concat(Stream.of(bird.ring()), bird.called().stream())
+                .filter(name -> register.birds(name).stream().anyMatch(other -> other.id() != bird.id()))
+                .forEach(name -> wrong("same-bird", name));
+        if (isItsOwnAncestor(bird)) {
+            wrong("own-ancestor", bird.ring());
         }
         bird.cage().flatMap(room::cage).ifPresent(cage -> {
-            if (cage.retired().isPresent()) {
-                wrong("retired", cage.name());
-            }
+            checkTakesBirds(cage);
             checkOnePair(cage);
         });
         room.pairs().stream()
                 .filter(pair -> pair.cock() == bird.id() || pair.hen() == bird.id())
-                .forEach(this::checkSexes);
+                .forEach(pair -> {
+                    checkSexes(pair);
+                    checkPairedWhilePresent(pair, bird);
+                });
+    }
+
+    private boolean isItsOwnAncestor(Bird bird) {
+        Set<Long> seen = new HashSet<>();
+        Deque<Long> open = new ArrayDeque<>(parents(bird));
+        while (!open.isEmpty()) {
+            long next = open.pop();
+            if (next == bird.id()) {
+                return true;
+            }
+            if (seen.add(next)) {
+                known(next).map(Standing::parents).ifPresent(open::addAll);
+            }
+        }
+        return false;
+    }
+
+    private static List<Long> parents(Bird bird) {
+        return Stream.concat(bird.father().stream(), bird.mother().stream()).toList();
+    }
+
+    private void checkPairedWhilePresent(Pair pair, Bird bird) {
+        if (bird.left().filter(gone -> gone.day().isBefore(pair.since())).isPresent()) {
+            wrong("paired-after-leaving", bird.ring());
+        }
     }
 
     private void checkPair(Pair pair) {
         checkSexes(pair);
+        Stream.of(pair.cock(), pair.hen())
+                .flatMap(id -> known(id).stream())
+                .forEach(bird -> checkPairedWhilePresent(pair, bird));
         room.cage(pair.cage()).ifPresent(this::checkOnePair);
         boolean early = pair.rounds().stream()
                 .flatMap(round -> round.eggs().stream())

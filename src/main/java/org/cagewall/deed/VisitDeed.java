@@ -29,8 +29,13 @@ public sealed interface VisitDeed extends Deed {
 
         @Override
         public List<Fact> facts(Scene scene) {
-            return List.of(
-                    visit(scene, scene.theCage(cage), answer, how, when, signs.map(seen -> String.join("\n", seen))));
+            return List.of(visit(
+                    scene,
+                    scene.theCage(cage),
+                    answer,
+                    how,
+                    when,
+                    signs.filter(seen -> !seen.isEmpty()).map(seen -> String.join("\n", seen))));
         }
 
         @Override

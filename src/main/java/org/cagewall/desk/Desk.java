@@ -61,15 +61,28 @@ public final class Desk implements AutoCloseable {
                 Store.create(folder.record(), newCode(), ZoneId.systemDefault().getId());
             }
             Store store = Store.open(folder.record());
-            ZoneId zone = ZoneId.of(store.read(Store.Reading::origin).zone());
-            Room room = store.room(clocks.today(zone));
-            LocalDate today = clocks.today(room.settings().zone());
-            return new Desk(folder, store, lanes, clocks, today.equals(room.day()) ? room : store.room(today));
+            try {
+                return new Desk(folder, store, lanes, clocks, firstRoom(store, clocks));
+            } catch (RuntimeException e) {
+                store.close();
+                throw e;
+            }
         } catch (StoreProblem e) {
             lanes.close();
             folder.close();
             throw new Unopened(e.why());
+        } catch (RuntimeException e) {
+            lanes.close();
+            folder.close();
+            throw e;
         }
+    }
+
+    private static Room firstRoom(Store store, Clocks clocks) {
+        ZoneId zone = ZoneId.of(store.read(Store.Reading::origin).zone());
+        Room room = store.room(clocks.today(zone));
+        LocalDate today = clocks.today(room.settings().zone());
+        return today.equals(room.day()) ? room : store.room(today);
     }
 
     private static String newCode() {

@@ -113,9 +113,15 @@ public record Room(
 
     /** The birds standing in a cage now, those out at a show or the vet left aside. */
     public List<Bird> birdsIn(Cage cage) {
+        return birdsOf(cage).stream()
+                .filter(bird -> bird.out().isEmpty() && !bird.loose())
+                .toList();
+    }
+
+    /** The birds whose cage it is now, those out for a time or loose with them. */
+    public List<Bird> birdsOf(Cage cage) {
         return birds.stream()
                 .filter(bird -> bird.cage().filter(id -> id == cage.id()).isPresent())
-                .filter(bird -> bird.out().isEmpty() && !bird.loose())
                 .toList();
     }
 

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.cagewall.text.Message;
 import org.flywaydb.core.Flyway;
+import org.flywaydb.core.api.FlywayException;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.JdbiException;
@@ -23,6 +24,9 @@ final class Database {
 
     /** The schema this program writes. An older one is brought up to it; a newer one is left alone. */
     static final int SCHEMA = 1;
+
+    /** By what rules Derby folds letters. The machine's own would tell a Turkish i from an English one. */
+    private static final String TERRITORY = "en";
 
     private static final String UNFINISHED = ".new";
 
@@ -44,7 +48,7 @@ final class Database {
             deleteAll(unfinished);
             Files.createDirectories(place.toAbsolutePath().getParent());
             String url = url(unfinished);
-            migrate(url + ";create=true", url);
+            migrate(url + ";create=true;territory=" + TERRITORY, url);
             fill(url, code, zone);
             shutDown(url);
             Files.move(unfinished, place);
@@ -91,12 +95,16 @@ final class Database {
         try (Connection first = DriverManager.getConnection(creating)) {
             first.getMetaData();
         }
-        Flyway.configure()
-                .dataSource(new PlainSource(url))
-                .locations("classpath:org/cagewall/store/schema")
-                .table("schema_history")
-                .load()
-                .migrate();
+        try {
+            Flyway.configure()
+                    .dataSource(new PlainSource(url))
+                    .locations("classpath:org/cagewall/store/schema")
+                    .table("schema_history")
+                    .load()
+                    .migrate();
+        } catch (FlywayException e) {
+            throw new SQLException(e);
+        }
     }
 
     private static int schemaOf(String url, Path place) throws SQLException {

@@ -197,7 +197,7 @@ final class FactTables {
                 values[i] = mapper(context, components[i].getGenericType()).map(rows, 4 + i, context);
             }
             try {
-                return new Row<>(rows.getLong(1), rows.getDate(3).toLocalDate(), constructor.newInstance(values));
+                return new Row<>(rows.getLong(1), LocalDate.parse(rows.getString(3)), constructor.newInstance(values));
             } catch (ReflectiveOperationException e) {
                 throw new IllegalStateException("a row of " + constructor.getDeclaringClass() + " does not fit", e);
             }

@@ -1,17 +1,21 @@
 package org.cagewall.store;
 
-import java.sql.Date;
-import java.sql.Time;
 import java.sql.Types;
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.time.format.DateTimeFormatter;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.argument.AbstractArgumentFactory;
 import org.jdbi.v3.core.argument.Argument;
 import org.jdbi.v3.core.config.ConfigRegistry;
 
-/** Carries dates and times of day to and from Derby, which knows nothing of {@code java.time}. */
+/**
+ * Carries dates and times of day to and from Derby, which knows nothing of {@code java.time}. They go as text: a date by
+ * way of {@code java.sql} is a moment in the machine's own zone, and there are zones that have left a day out.
+ */
 final class JavaTime {
+
+    private static final DateTimeFormatter SECONDS = DateTimeFormatter.ofPattern("HH:mm:ss");
 
     private JavaTime() {}
 
@@ -19,12 +23,12 @@ final class JavaTime {
         jdbi.registerArgument(new Dates());
         jdbi.registerArgument(new Times());
         jdbi.registerColumnMapper(LocalDate.class, (rows, column, context) -> {
-            Date date = rows.getDate(column);
-            return date == null ? null : date.toLocalDate();
+            String date = rows.getString(column);
+            return date == null ? null : LocalDate.parse(date);
         });
         jdbi.registerColumnMapper(LocalTime.class, (rows, column, context) -> {
-            Time time = rows.getTime(column);
-            return time == null ? null : time.toLocalTime();
+            String time = rows.getString(column);
+            return time == null ? null : LocalTime.parse(time);
         });
     }
 
@@ -36,7 +40,7 @@ final class JavaTime {
 
         @Override
         protected Argument build(LocalDate value, ConfigRegistry config) {
-            return (position, statement, context) -> statement.setDate(position, Date.valueOf(value));
+            return (position, statement, context) -> statement.setString(position, value.toString());
         }
     }
 
@@ -48,7 +52,7 @@ final class JavaTime {
 
         @Override
         protected Argument build(LocalTime value, ConfigRegistry config) {
-            return (position, statement, context) -> statement.setTime(position, Time.valueOf(value));
+            return (position, statement, context) -> statement.setString(position, SECONDS.format(value));
         }
     }
 }

@@ -77,7 +77,7 @@ final class LogReader {
                 query.bind(i, args.get(i));
             }
             return query.map((rows, context) -> {
-                        LocalDate day = rows.getDate(5).toLocalDate();
+                        LocalDate day = LocalDate.parse(rows.getString(5));
                         String text = rows.getString(6);
                         Line line = understood(text, day);
                         Said said = said(line.deed());

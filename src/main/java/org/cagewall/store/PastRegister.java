@@ -1,5 +1,7 @@
 package org.cagewall.store;
 
+import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -7,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.cagewall.deed.Register;
 import org.cagewall.room.Bird;
+import org.cagewall.room.Pair;
 import org.jdbi.v3.core.Handle;
 
 /** Answers what rules ask about the past. Bound to the handle's thread. */
@@ -21,7 +24,7 @@ final class PastRegister implements Register {
     }
 
     @Override
-    public Optional<Bird> bird(String name) {
+    public List<Bird> birds(String name) {
         String folded = name.toUpperCase(Locale.ROOT);
         Set<Long> candidates = new LinkedHashSet<>(handle.select(
                         "SELECT entry FROM bird WHERE UPPER(ring) = ?"
@@ -32,12 +35,38 @@ final class PastRegister implements Register {
                         folded)
                 .mapTo(Long.class)
                 .list());
-        List<Bird> known = candidates.stream()
+        return candidates.stream()
                 .flatMap(id -> reader.bird(id).stream())
                 .filter(bird -> bird.answersTo(name))
+                .sorted(Comparator.comparing(bird -> !bird.isPresent()))
                 .toList();
-        return known.stream().filter(Bird::isPresent).findFirst().or(() -> known.stream()
-                .findFirst());
+    }
+
+    @Override
+    public Optional<Bird> bird(long id) {
+        return reader.bird(id);
+    }
+
+    @Override
+    public Optional<Pair> pairAt(long cage, LocalDate day) {
+        return handle
+                .select(
+                        "SELECT entry FROM pairing WHERE cage = ? AND day <= ? ORDER BY day DESC, entry DESC",
+                        cage,
+                        day)
+                .mapTo(Long.class)
+                .list()
+                .stream()
+                .flatMap(id -> reader.pair(id).stream())
+                .filter(pair -> isThere(pair.cock(), pair, day) || isThere(pair.hen(), pair, day))
+                .findFirst();
+    }
+
+    private boolean isThere(long bird, Pair pair, LocalDate day) {
+        return reader.bird(bird)
+                .flatMap(it -> it.outOf(pair))
+                .filter(out -> out.isBefore(day))
+                .isEmpty();
     }
 
     @Override

@@ -128,6 +128,7 @@ final class RoomReader {
                 }
                 case BIRD -> {
                     replace(parts.birds, subject.id(), readBirds(Scope.of(subject.id())), Bird::id);
+                    pairs = true;
                     pairIds.addAll(pairsOf(subject.id()));
                 }
                 case PAIR -> {
@@ -391,7 +392,8 @@ final class RoomReader {
                 .list();
     }
 
-    private Optional<Pair> readPair(long id) {
+    /** A pair by its number, held by the room or not. */
+    Optional<Pair> pair(long id) {
         return FactTables.select(handle, Fact.Pairing.class, "entry = ?", id).stream()
                 .findFirst()
                 .map(row -> new Pair(
@@ -612,7 +614,7 @@ final class RoomReader {
         void readPairs(Set<Long> ids) {
             ids.forEach(id -> {
                 pairs.remove(id);
-                readPair(id).ifPresent(pair -> pairs.put(id, pair));
+                pair(id).ifPresent(pair -> pairs.put(id, pair));
             });
         }
 
@@ -680,7 +682,9 @@ final class RoomReader {
                             handle,
                             Fact.Plan.class,
                             "NOT EXISTS (SELECT 1 FROM pairing p"
-                                    + " WHERE p.cock = plan.cock AND p.hen = plan.hen AND p.day >= plan.day)")
+                                    + " WHERE p.cock = plan.cock AND p.hen = plan.hen AND p.day >= plan.day)"
+                                    + " AND NOT EXISTS (SELECT 1 FROM departure d"
+                                    + " WHERE d.bird = plan.cock OR d.bird = plan.hen)")
                     .stream()
                     .map(row -> new PairPlan(
                             row.entry(),

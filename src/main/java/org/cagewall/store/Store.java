@@ -149,13 +149,15 @@ public final class Store implements AutoCloseable {
         return Optional.empty();
     }
 
-    /** A reading of the record. Valid only while it is lent. */
+    /** A reading of the record, of its lines as far as they went when it began. Valid only while it is lent. */
     public static final class Reading {
 
         private final Handle handle;
+        private final RoomReader.Head head;
 
         Reading(Handle handle) {
             this.handle = handle;
+            this.head = new RoomReader(handle).head();
         }
 
         public List<LogEntry> log(LogQuery query) {
@@ -182,7 +184,8 @@ public final class Store implements AutoCloseable {
 
         /** Hands out every entry in the order of the numbers, as it was written. */
         public void lines(Consumer<SealedLine> consumer) {
-            handle.createQuery("SELECT number, recorded, digest, line FROM entry ORDER BY number")
+            handle.createQuery("SELECT number, recorded, digest, line FROM entry WHERE number <= ? ORDER BY number")
+                    .bind(0, head.number())
                     .map((rows, context) ->
                             new SealedLine(rows.getLong(1), rows.getString(2), rows.getString(3), rows.getString(4)))
                     .useIterator(all -> all.forEachRemaining(consumer));
@@ -190,7 +193,6 @@ public final class Store implements AutoCloseable {
 
         /** The three characters of this birdroom and its time zone, as they were fixed when it was made. */
         public Origin origin() {
-            RoomReader.Head head = new RoomReader(handle).head();
             return new Origin(head.code(), head.zone(), head.number(), head.digest());
         }
 
@@ -209,11 +211,17 @@ public final class Store implements AutoCloseable {
                     at[1] = at[0];
                 }
             });
-            RoomReader.Head head = new RoomReader(handle).head();
-            if (at[1] == 0 && (head.number() != at[0] || !head.digest().equals(digest[0]))) {
+            if (at[1] == 0 && (head.number() != at[0] || !head.digest().equals(digest[0]) || runsOn())) {
                 at[1] = at[0] + 1;
             }
             return at[1] == 0 ? Optional.empty() : Optional.of(at[1]);
+        }
+
+        /** Whether there are entries that the head, as it stands now, knows nothing of. */
+        private boolean runsOn() {
+            return handle.select("SELECT MAX(e.number) FROM entry e, head h WHERE e.number > h.number")
+                    .map((rows, context) -> rows.getLong(1) > 0)
+                    .one();
         }
     }
 
@@ -290,7 +298,7 @@ public final class Store implements AutoCloseable {
             Deed resolved = line.deed().resolved(scene);
             String text = Lines.write(new Line(resolved, line.told()));
             Set<Subject> touched = keep(scene, resolved, text, now.toString());
-            List<Message> problems = Standing.problems(room, touched);
+            List<Message> problems = Standing.problems(room, register, touched);
             if (!problems.isEmpty()) {
                 throw new RolledBack(new Recording.Refused(index, Message.of("deed.stands-wrong", problems.get(0))));
             }

@@ -1,6 +1,7 @@
 -- The first schema of the record.
 -- Entries are only ever inserted. Each kind of fact has a table of its own; its columns are the components of the
--- record of that name. Tables stand in the order in which they lean on each other.
+-- record of that name. Tables stand in the order in which they lean on each other. A text column is twice as wide as
+-- its text may be long, since a character beyond the basic plane of Unicode takes two places.
 
 CREATE TABLE head (
     id SMALLINT NOT NULL CONSTRAINT pk_head PRIMARY KEY CONSTRAINT ck_head_one CHECK (id = 1),
@@ -14,7 +15,7 @@ CREATE TABLE entry (
     number BIGINT NOT NULL CONSTRAINT pk_entry PRIMARY KEY,
     touch BIGINT NOT NULL,
     recorded VARCHAR(30) NOT NULL,
-    person VARCHAR(40) NOT NULL,
+    person VARCHAR(80) NOT NULL,
     deed VARCHAR(30) NOT NULL,
     day DATE NOT NULL,
     line VARCHAR(32672) NOT NULL,
@@ -26,7 +27,7 @@ CREATE INDEX entry_touch ON entry (touch);
 CREATE TABLE strike (
     entry BIGINT NOT NULL CONSTRAINT pk_strike PRIMARY KEY CONSTRAINT fk_strike_entry REFERENCES entry (number),
     struck BIGINT NOT NULL CONSTRAINT uq_strike_struck UNIQUE CONSTRAINT fk_strike_struck REFERENCES entry (number),
-    why VARCHAR(2000) NOT NULL
+    why VARCHAR(4000) NOT NULL
 );
 
 CREATE TABLE mention (
@@ -41,8 +42,8 @@ CREATE TABLE setting (
     entry BIGINT NOT NULL CONSTRAINT fk_setting_entry REFERENCES entry (number),
     n SMALLINT NOT NULL,
     day DATE NOT NULL,
-    name VARCHAR(40) NOT NULL,
-    words VARCHAR(2000) NOT NULL,
+    name VARCHAR(80) NOT NULL,
+    words VARCHAR(4000) NOT NULL,
     CONSTRAINT pk_setting PRIMARY KEY (entry, n)
 );
 
@@ -50,7 +51,7 @@ CREATE TABLE wall (
     entry BIGINT NOT NULL CONSTRAINT fk_wall_entry REFERENCES entry (number) CONSTRAINT uq_wall_entry UNIQUE,
     n SMALLINT NOT NULL,
     day DATE NOT NULL,
-    name VARCHAR(40) NOT NULL,
+    name VARCHAR(80) NOT NULL,
     height INTEGER NOT NULL,
     width INTEGER NOT NULL,
     CONSTRAINT pk_wall PRIMARY KEY (entry, n),
@@ -61,7 +62,7 @@ CREATE TABLE person (
     entry BIGINT NOT NULL CONSTRAINT fk_person_entry REFERENCES entry (number) CONSTRAINT uq_person_entry UNIQUE,
     n SMALLINT NOT NULL,
     day DATE NOT NULL,
-    name VARCHAR(40) NOT NULL,
+    name VARCHAR(80) NOT NULL,
     CONSTRAINT pk_person PRIMARY KEY (entry, n),
     CONSTRAINT uq_person_name UNIQUE (name)
 );
@@ -72,7 +73,7 @@ CREATE TABLE duty (
     day DATE NOT NULL,
     person BIGINT NOT NULL CONSTRAINT fk_duty_person REFERENCES person (entry),
     role VARCHAR(20) NOT NULL,
-    phone VARCHAR(40),
+    phone VARCHAR(80),
     CONSTRAINT pk_duty PRIMARY KEY (entry, n)
 );
 
@@ -92,7 +93,7 @@ CREATE TABLE cage (
     n SMALLINT NOT NULL,
     day DATE NOT NULL,
     number INTEGER NOT NULL,
-    name VARCHAR(40) NOT NULL,
+    name VARCHAR(80) NOT NULL,
     CONSTRAINT pk_cage PRIMARY KEY (entry, n),
     CONSTRAINT uq_cage_name UNIQUE (name),
     CONSTRAINT uq_cage_number UNIQUE (number)
@@ -144,8 +145,8 @@ CREATE TABLE feed (
     day DATE NOT NULL,
     cage BIGINT NOT NULL CONSTRAINT fk_feed_cage REFERENCES cage (entry),
     line INTEGER NOT NULL,
-    what VARCHAR(40) NOT NULL,
-    amount VARCHAR(40) NOT NULL,
+    what VARCHAR(80) NOT NULL,
+    amount VARCHAR(80) NOT NULL,
     part VARCHAR(20) NOT NULL,
     CONSTRAINT pk_feed PRIMARY KEY (entry, n)
 );
@@ -200,7 +201,7 @@ CREATE TABLE card (
     day DATE NOT NULL,
     cage BIGINT NOT NULL CONSTRAINT fk_card_cage REFERENCES cage (entry),
     revision INTEGER NOT NULL,
-    face VARCHAR(2000) NOT NULL,
+    face VARCHAR(4000) NOT NULL,
     digest CHAR(2) NOT NULL,
     CONSTRAINT pk_card PRIMARY KEY (entry, n)
 );
@@ -210,13 +211,13 @@ CREATE TABLE visit (
     n SMALLINT NOT NULL,
     day DATE NOT NULL,
     cage BIGINT NOT NULL CONSTRAINT fk_visit_cage REFERENCES cage (entry),
-    person VARCHAR(40) NOT NULL,
+    person VARCHAR(80) NOT NULL,
     answer VARCHAR(20) NOT NULL,
     how VARCHAR(20) NOT NULL,
     part VARCHAR(20),
-    signs VARCHAR(600),
+    signs VARCHAR(1000),
     clock TIME,
-    note VARCHAR(2000),
+    note VARCHAR(4000),
     CONSTRAINT pk_visit PRIMARY KEY (entry, n)
 );
 CREATE INDEX visit_newest ON visit (cage, day DESC, entry DESC, n DESC);
@@ -227,12 +228,12 @@ CREATE TABLE bird (
     entry BIGINT NOT NULL CONSTRAINT fk_bird_entry REFERENCES entry (number) CONSTRAINT uq_bird_entry UNIQUE,
     n SMALLINT NOT NULL,
     day DATE NOT NULL,
-    ring VARCHAR(40) NOT NULL,
-    species VARCHAR(40),
-    hatched VARCHAR(40),
-    colour VARCHAR(40),
+    ring VARCHAR(80) NOT NULL,
+    species VARCHAR(80),
+    hatched VARCHAR(80),
+    colour VARCHAR(80),
     home BIGINT CONSTRAINT fk_bird_home REFERENCES cage (entry),
-    origin VARCHAR(40),
+    origin VARCHAR(80),
     CONSTRAINT pk_bird PRIMARY KEY (entry, n)
 );
 CREATE INDEX bird_ring ON bird (ring);
@@ -242,7 +243,7 @@ CREATE TABLE ring (
     n SMALLINT NOT NULL,
     day DATE NOT NULL,
     bird BIGINT NOT NULL CONSTRAINT fk_ring_bird REFERENCES bird (entry),
-    ring VARCHAR(40) NOT NULL,
+    ring VARCHAR(80) NOT NULL,
     CONSTRAINT pk_ring PRIMARY KEY (entry, n)
 );
 
@@ -251,7 +252,7 @@ CREATE TABLE naming (
     n SMALLINT NOT NULL,
     day DATE NOT NULL,
     bird BIGINT NOT NULL CONSTRAINT fk_naming_bird REFERENCES bird (entry),
-    name VARCHAR(40) NOT NULL,
+    name VARCHAR(80) NOT NULL,
     CONSTRAINT pk_naming PRIMARY KEY (entry, n)
 );
 
@@ -279,7 +280,7 @@ CREATE TABLE trait (
     n SMALLINT NOT NULL,
     day DATE NOT NULL,
     bird BIGINT NOT NULL CONSTRAINT fk_trait_bird REFERENCES bird (entry),
-    trait VARCHAR(40) NOT NULL,
+    trait VARCHAR(80) NOT NULL,
     CONSTRAINT pk_trait PRIMARY KEY (entry, n)
 );
 
@@ -307,10 +308,10 @@ CREATE TABLE treatment (
     n SMALLINT NOT NULL,
     day DATE NOT NULL,
     bird BIGINT NOT NULL CONSTRAINT fk_treatment_bird REFERENCES bird (entry),
-    product VARCHAR(40) NOT NULL,
-    reason VARCHAR(40) NOT NULL,
-    strength VARCHAR(40),
-    batch VARCHAR(40),
+    product VARCHAR(80) NOT NULL,
+    reason VARCHAR(80) NOT NULL,
+    strength VARCHAR(80),
+    batch VARCHAR(80),
     expiry DATE,
     CONSTRAINT pk_treatment PRIMARY KEY (entry, n)
 );
@@ -339,8 +340,8 @@ CREATE TABLE departure (
     day DATE NOT NULL,
     bird BIGINT NOT NULL CONSTRAINT fk_departure_bird REFERENCES bird (entry),
     way VARCHAR(20) NOT NULL,
-    place VARCHAR(40),
-    likely VARCHAR(2000),
+    place VARCHAR(80),
+    likely VARCHAR(4000),
     CONSTRAINT pk_departure PRIMARY KEY (entry, n),
     CONSTRAINT uq_departure_bird UNIQUE (bird)
 );
@@ -352,7 +353,7 @@ CREATE TABLE plan (
     cage BIGINT NOT NULL CONSTRAINT fk_plan_cage REFERENCES cage (entry),
     cock BIGINT NOT NULL CONSTRAINT fk_plan_cock REFERENCES bird (entry),
     hen BIGINT NOT NULL CONSTRAINT fk_plan_hen REFERENCES bird (entry),
-    label VARCHAR(40),
+    label VARCHAR(80),
     CONSTRAINT pk_plan PRIMARY KEY (entry, n)
 );
 
@@ -363,7 +364,7 @@ CREATE TABLE pairing (
     cage BIGINT NOT NULL CONSTRAINT fk_pairing_cage REFERENCES cage (entry),
     cock BIGINT NOT NULL CONSTRAINT fk_pairing_cock REFERENCES bird (entry),
     hen BIGINT NOT NULL CONSTRAINT fk_pairing_hen REFERENCES bird (entry),
-    label VARCHAR(40) NOT NULL,
+    label VARCHAR(80) NOT NULL,
     CONSTRAINT pk_pairing PRIMARY KEY (entry, n)
 );
 
@@ -392,7 +393,7 @@ CREATE TABLE egg (
     day DATE NOT NULL,
     pair BIGINT NOT NULL CONSTRAINT fk_egg_pair REFERENCES pairing (entry),
     round BIGINT NOT NULL CONSTRAINT fk_egg_round REFERENCES round (entry),
-    mark VARCHAR(40) NOT NULL,
+    mark VARCHAR(80) NOT NULL,
     place VARCHAR(20) NOT NULL,
     cage BIGINT NOT NULL CONSTRAINT fk_egg_cage REFERENCES cage (entry),
     about BOOLEAN NOT NULL,
@@ -404,10 +405,10 @@ CREATE TABLE outcome (
     entry BIGINT NOT NULL CONSTRAINT fk_outcome_entry REFERENCES entry (number),
     n SMALLINT NOT NULL,
     day DATE NOT NULL,
-    task VARCHAR(2000) NOT NULL,
+    task VARCHAR(4000) NOT NULL,
     done BOOLEAN NOT NULL,
-    why VARCHAR(2000),
-    person VARCHAR(40) NOT NULL,
+    why VARCHAR(4000),
+    person VARCHAR(80) NOT NULL,
     clock TIME,
     CONSTRAINT pk_outcome PRIMARY KEY (entry, n)
 );
@@ -427,9 +428,9 @@ CREATE TABLE absence_plan (
     absence BIGINT NOT NULL CONSTRAINT fk_absence_plan_absence REFERENCES absence (entry),
     first_day DATE NOT NULL,
     last_day DATE NOT NULL,
-    sitter VARCHAR(40) NOT NULL,
-    keeper VARCHAR(40),
-    vet VARCHAR(2000),
+    sitter VARCHAR(80) NOT NULL,
+    keeper VARCHAR(80),
+    vet VARCHAR(4000),
     CONSTRAINT pk_absence_plan PRIMARY KEY (entry, n)
 );
 
@@ -464,7 +465,7 @@ CREATE TABLE ring_stock (
     n SMALLINT NOT NULL,
     day DATE NOT NULL,
     season INTEGER NOT NULL,
-    size VARCHAR(40) NOT NULL,
+    size VARCHAR(80) NOT NULL,
     lowest INTEGER NOT NULL,
     highest INTEGER NOT NULL,
     CONSTRAINT pk_ring_stock PRIMARY KEY (entry, n)
@@ -474,7 +475,7 @@ CREATE TABLE ring_spoilt (
     entry BIGINT NOT NULL CONSTRAINT fk_ring_spoilt_entry REFERENCES entry (number),
     n SMALLINT NOT NULL,
     day DATE NOT NULL,
-    ring VARCHAR(40) NOT NULL,
+    ring VARCHAR(80) NOT NULL,
     CONSTRAINT pk_ring_spoilt PRIMARY KEY (entry, n),
     CONSTRAINT uq_ring_spoilt_ring UNIQUE (ring)
 );
