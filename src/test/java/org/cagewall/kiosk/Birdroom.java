@@ -11,6 +11,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
@@ -169,11 +170,17 @@ public final class Birdroom implements AutoCloseable {
         return ((Lines.Understood) read).line().beingSure();
     }
 
-    /** The newest entries, the newest first, as their lines. */
+    /** The entries recorded last, whatever day they tell of, the last one first, as their lines. */
     public List<String> newest(int count) {
         List<LogEntry> log = new ArrayList<>();
-        desk.log(LogQuery.newest(count), answer -> log.addAll(answer.fold(it -> it, it -> List.of(), it -> List.of())));
-        return log.stream().map(LogEntry::line).toList();
+        desk.log(
+                LogQuery.newest(Integer.MAX_VALUE),
+                answer -> log.addAll(answer.fold(it -> it, it -> List.of(), it -> List.of())));
+        return log.stream()
+                .sorted(Comparator.comparing(LogEntry::number).reversed())
+                .limit(count)
+                .map(LogEntry::line)
+                .toList();
     }
 
     /** The screen on its stage, in the hands of this person. */

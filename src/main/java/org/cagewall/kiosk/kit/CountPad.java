@@ -1,5 +1,6 @@
 package org.cagewall.kiosk.kit;
 
+import java.util.List;
 import java.util.OptionalInt;
 import java.util.function.Consumer;
 import net.miginfocom.swing.MigLayout;
@@ -13,6 +14,9 @@ public final class CountPad extends Pane {
 
     private static final long serialVersionUID = 1L;
 
+    private static final int CLEAR = -1;
+    private static final int BACK = -2;
+
     private final int most;
     private final transient Consumer<OptionalInt> onChange;
     private final WrapLabel shown =
@@ -21,22 +25,33 @@ public final class CountPad extends Pane {
 
     /** A number from 0 to {@code most}; nothing is a value too. */
     public CountPad(Words words, String name, int most, Consumer<OptionalInt> onChange) {
-        super(new MigLayout(
-                "insets 0, wrap 3, fillx, gap 12",
-                "[grow,fill,sizegroup f][grow,fill,sizegroup f][grow,fill,sizegroup f]"));
+        this(words, name, most, onChange, 3, List.of(1, 2, 3, 4, 5, 6, 7, 8, 9, CLEAR, 0, BACK));
+    }
+
+    /** The same with its figures in two long rows, where there is no room for four. */
+    public static CountPad flat(Words words, String name, int most, Consumer<OptionalInt> onChange) {
+        return new CountPad(words, name, most, onChange, 6, List.of(1, 2, 3, 4, 5, CLEAR, 6, 7, 8, 9, 0, BACK));
+    }
+
+    private CountPad(
+            Words words, String name, int most, Consumer<OptionalInt> onChange, int columns, List<Integer> keys) {
+        super(new MigLayout("insets 0, fillx, gap 12, wrap " + columns, "[grow,fill,sizegroup f]".repeat(columns)));
         this.most = most;
         this.onChange = onChange;
         setName(name);
         shown.setName(name + ".value");
         Card display = new Card(new MigLayout("insets 0, fill", "[grow,fill]", "[72!,fill]"));
         display.add(shown);
-        add(display, "spanx 3, growx");
-        for (int figure = 1; figure <= 9; figure++) {
-            add(figure(figure));
-        }
-        add(key(".clear", words.say("kit.clear"), this::clear).type(Type.BUTTON));
-        add(figure(0));
-        add(key(".back", words.say("kit.rub-out"), this::rubOut).type(Type.BUTTON));
+        add(display, "growx, spanx " + columns);
+        keys.forEach(each -> add(keyOf(words, each)));
+    }
+
+    private TouchButton keyOf(Words words, int each) {
+        return switch (each) {
+            case CLEAR -> key(".clear", words.say("kit.clear"), this::clear).type(Type.BUTTON);
+            case BACK -> key(".back", words.say("kit.rub-out"), this::rubOut).type(Type.BUTTON);
+            default -> figure(each);
+        };
     }
 
     public OptionalInt value() {

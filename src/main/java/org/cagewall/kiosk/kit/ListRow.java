@@ -90,7 +90,7 @@ public final class ListRow extends JButton implements Legible, Tall {
             Flow lead = Flow.fitting(
                     face.lead(),
                     java.util.List.of(Type.TITLE.font(), Type.LEAD.font(), Type.TAG.font()),
-                    leadWidth() - Measure.px(8),
+                    leadWidth() - Measure.px(16),
                     2);
             lead.paint(brush, Measure.px(24f), (getHeight() - lead.height()) / 2f);
         }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Consumer;
+import net.miginfocom.swing.MigLayout;
 import org.cagewall.kiosk.theme.Measure;
 import org.cagewall.text.Words;
 
@@ -30,12 +31,12 @@ public final class SmallWall extends Pane {
 
     private record Part(WallPlan plan, int first, int last, String title) {}
 
-    /** Walls of which at most so many columns stand beside one another. */
+    /** Walls of which at most so many columns stand beside one another at the normal text size, fewer at larger ones. */
     public SmallWall(Words words, String name, int mostColumns, Consumer<WallPlan.Spot> onPress) {
-        super(new BorderLayout(0, Measure.gap()));
+        super(new BorderLayout());
         this.words = words;
         this.name = name;
-        this.mostColumns = mostColumns;
+        this.mostColumns = Math.max(2, mostColumns * 100 / Measure.px(100));
         this.onPress = onPress;
         setName(name);
     }
@@ -74,10 +75,12 @@ public final class SmallWall extends Pane {
         List<Part> parts = parts();
         if (!parts.isEmpty()) {
             page = Math.min(page, parts.size() - 1);
+            Pane whole = new Pane(new MigLayout("insets 0, fill, wrap 1, gap 0 12", "[grow,fill]", ""));
             if (parts.size() > 1) {
-                add(turns(parts), BorderLayout.NORTH);
+                whole.add(turns(parts), "wmin 0");
             }
-            add(new TouchScroll(words, name + ".scroll", grid(parts.get(page))));
+            whole.add(grid(parts.get(page)), "grow, pushy, wmin 0");
+            add(new TouchScroll(words, name + ".scroll", whole));
         }
         revalidate();
         repaint();
