@@ -47,9 +47,12 @@ final class OwnersList {
         tasks.addAll(reports());
         back().ifPresent(tasks::add);
         away().ifPresent(tasks::add);
-        room.walk().forEach(cage -> quarantine(cage).ifPresent(tasks::add));
-        room.walk().forEach(cage -> card(cage).ifPresent(tasks::add));
+        List<Task> quarantine =
+                room.walk().flatMap(cage -> quarantine(cage).stream()).toList();
+        quarantine.stream().filter(Task::late).forEach(tasks::add);
+        room.walk().flatMap(cage -> card(cage).stream()).forEach(tasks::add);
         room.walk().map(this::check).forEach(tasks::add);
+        quarantine.stream().filter(task -> !task.late()).forEach(tasks::add);
         return tasks;
     }
 
@@ -126,30 +129,38 @@ final class OwnersList {
     }
 
     private Optional<Task> quarantine(Cage cage) {
-        if (cage.use() != Use.QUARANTINE) {
+        if (cage.use() != Use.QUARANTINE || room.headsIn(cage) == 0) {
             return Optional.empty();
         }
-        return room.birdsIn(cage).stream()
+        Optional<LocalDate> since = room.birdsIn(cage).stream()
                 .flatMap(bird -> since(bird).stream())
                 .max(LocalDate::compareTo)
-                .filter(since -> !since.isAfter(date))
-                .map(since -> task(
-                        Task.id(since, cage.name(), Kind.QUARANTINE),
-                        Optional.of(cage),
-                        Kind.QUARANTINE,
-                        since.plusDays(QUARANTINE_DAYS),
-                        Message.of(
+                .filter(day -> !day.isAfter(date));
+        LocalDate due = since.map(day -> day.plusDays(QUARANTINE_DAYS)).orElse(date);
+        return Optional.of(task(
+                Task.id(since.orElse(date), cage.name(), Kind.QUARANTINE),
+                Optional.of(cage),
+                Kind.QUARANTINE,
+                due,
+                since.map(day -> Message.of(
                                 "tasks.do-quarantine",
                                 room.headsIn(cage),
-                                ChronoUnit.DAYS.between(since, date) + 1,
-                                QUARANTINE_DAYS),
-                        Message.of("tasks.why-quarantine", since.plusDays(QUARANTINE_DAYS)),
-                        List.of(Message.of("tasks.how-quarantine-last"), Message.of("tasks.how-quarantine-watch")),
-                        Optional.empty()));
+                                ChronoUnit.DAYS.between(day, date) + 1,
+                                QUARANTINE_DAYS))
+                        .orElse(Message.of("tasks.do-quarantine-since-ever", room.headsIn(cage))),
+                since.isPresent()
+                        ? Message.of("tasks.why-quarantine", due)
+                        : Message.of("tasks.why-quarantine-days", QUARANTINE_DAYS),
+                List.of(Message.of("tasks.how-quarantine-last"), Message.of("tasks.how-quarantine-watch")),
+                Optional.empty()));
     }
 
+    /** The day a bird came to where it stands; nothing is known of the day of its first stay. */
     private static Optional<LocalDate> since(Bird bird) {
-        return bird.stays().stream().reduce((earlier, later) -> later).map(Stay::since);
+        return bird.stays().stream()
+                .reduce((earlier, later) -> later)
+                .map(Stay::since)
+                .filter(day -> day.isAfter(LocalDate.MIN));
     }
 
     private Optional<Task> card(Cage cage) {
@@ -170,13 +181,14 @@ final class OwnersList {
     private Task check(Cage cage) {
         Optional<LocalDate> last = cage.lastVisit().map(Visit::day).filter(day -> day.isBefore(date));
         LocalDate due = last.map(day -> day.plusDays(1)).orElse(date);
+        Message why = last.map(day -> Message.of("tasks.why-check-last", day)).orElse(Message.of("tasks.why-check"));
         return task(
                 Task.id(date, cage.name(), Kind.CHECK),
                 Optional.of(cage),
                 Kind.CHECK,
                 due,
                 Message.of("tasks.do-check"),
-                last.map(day -> Message.of("tasks.why-check-last", day)).orElse(Message.of("tasks.why-check")),
+                why,
                 List.of(Message.of("tasks.how-check")),
                 closed.visit(cage));
     }
@@ -201,7 +213,7 @@ final class OwnersList {
                 cage.map(it -> Sight.of(room, it, date)),
                 why,
                 how,
-                how,
+                kind == Kind.CHECK ? List.of(why) : how,
                 Optional.empty(),
                 Optional.empty(),
                 verdict.state(),

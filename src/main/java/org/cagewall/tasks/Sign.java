@@ -3,19 +3,19 @@ package org.cagewall.tasks;
 import java.util.Locale;
 import org.cagewall.text.Message;
 
-/** What somebody who never held a bird can tell was different. */
+/** What somebody who never held a bird can see and say was different, the most pressing first. */
 public enum Sign {
-    ON_THE_FLOOR(Alarm.ILL),
+    ON_FLOOR(Alarm.ILL),
     PUFFED_UP(Alarm.ILL),
     NOT_EATING(Alarm.ILL),
-    BREATHING_HARD(Alarm.ILL),
-    BLOOD(Alarm.ILL),
+    GASPING(Alarm.ILL),
+    BLEEDING(Alarm.ILL),
     DEAD(Alarm.GONE),
     MISSING(Alarm.GONE),
     LOOSE(Alarm.GONE),
     STUCK(Alarm.GONE),
-    FIGHT(Alarm.NONE),
-    EGG_ON_THE_FLOOR(Alarm.NONE),
+    FIGHTING(Alarm.NONE),
+    EGG_ON_FLOOR(Alarm.NONE),
     DISH_EMPTY(Alarm.NONE),
     OTHER(Alarm.NONE);
 
@@ -36,7 +36,7 @@ public enum Sign {
         return alarm != Alarm.NONE;
     }
 
-    /** Its name among the parts of a screen: {@code on-the-floor}. */
+    /** Its name among the parts of a screen: {@code on-floor}. */
     public String word() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }

@@ -7,8 +7,8 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
@@ -58,8 +58,10 @@ public final class Daybook implements AutoCloseable {
         return new Daybook(DataFolder.open(folder), today);
     }
 
+    /** About eight in the morning of its day: a new room takes the machine's zone. */
     private Desk opened() {
-        Clock clock = Clock.fixed(Instant.parse(today + "T08:10:00Z"), ZoneOffset.UTC);
+        Clock clock =
+                Clock.fixed(today.atTime(8, 10).atZone(ZoneId.systemDefault()).toInstant(), ZoneOffset.UTC);
         return Desk.open(folder, Lanes.inline(), new Clocks(clock, Optional.of(today)));
     }
 

@@ -18,26 +18,12 @@ import org.cagewall.kiosk.kit.TouchScroll;
 import org.cagewall.kiosk.kit.WrapLabel;
 import org.cagewall.kiosk.theme.Tone;
 import org.cagewall.kiosk.theme.Type;
+import org.cagewall.tasks.Sign;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 
 /** Builds the sheets on which something is chosen or written. Used on the event thread. */
 public final class Sheets implements Picking {
-
-    /** What a neighbour can see and say, the most pressing first; the words are kept in the record. */
-    private static final List<String> SIGNS = List.of(
-            "on-floor",
-            "puffed-up",
-            "not-eating",
-            "gasping",
-            "bleeding",
-            "dead",
-            "missing",
-            "loose",
-            "fighting",
-            "egg-on-floor",
-            "dish-empty",
-            "other");
 
     private static final int LIST_HEIGHT = 430;
 
@@ -112,9 +98,9 @@ public final class Sheets implements Picking {
     @Override
     public void different(Message title, Consumer<Seen> then) {
         List<Choice<String>> choices = new ArrayList<>();
-        for (String sign : SIGNS) {
-            String said = words.say("shell.sign." + sign);
-            choices.add(new Choice<>(sign, said, said));
+        for (Sign sign : Sign.values()) {
+            String said = words.say(sign.words());
+            choices.add(new Choice<>(sign.word(), said, said));
         }
         Chips<String> chips = Chips.someOf("signs", choices, chosen -> {});
         Field field = Field.note("note", words.say("shell.in-your-words"), "");

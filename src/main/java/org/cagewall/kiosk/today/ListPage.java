@@ -1,0 +1,91 @@
+package org.cagewall.kiosk.today;
+
+import java.awt.BorderLayout;
+import java.awt.Dimension;
+import java.util.List;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
+import net.miginfocom.swing.MigLayout;
+import org.cagewall.kiosk.kit.ButtonKind;
+import org.cagewall.kiosk.kit.Card;
+import org.cagewall.kiosk.kit.ListRow;
+import org.cagewall.kiosk.kit.Pane;
+import org.cagewall.kiosk.kit.Row;
+import org.cagewall.kiosk.kit.Stack;
+import org.cagewall.kiosk.kit.TouchButton;
+import org.cagewall.kiosk.kit.TouchScroll;
+import org.cagewall.kiosk.kit.WrapLabel;
+import org.cagewall.kiosk.theme.Measure;
+import org.cagewall.kiosk.theme.Tone;
+import org.cagewall.kiosk.theme.Type;
+import org.cagewall.text.Words;
+
+/** The lines of the list, the next one opened out at the top. Used on the event thread. */
+final class ListPage extends Pane {
+
+    private static final long serialVersionUID = 1L;
+
+    ListPage(Words words, TodayState.Lines lines, Supplier<TodayPresenter> presenter) {
+        super(new BorderLayout());
+        Stack list = new Stack();
+        lines.next().ifPresent(next -> list.add(next(words, next, presenter)));
+        lines.allDone().ifPresent(done -> list.add(allDone(words, done, presenter)));
+        for (TodayState.Line line : lines.lines()) {
+            list.add(new ListRow(
+                    "row." + line.task(), line.face(), () -> presenter.get().touch(line.task())));
+        }
+        if (!lines.foot().isEmpty()) {
+            list.add(new WrapLabel(lines.foot(), Type.LINE, Tone.SOFT));
+        }
+        add(new TouchScroll(words, "list", list));
+    }
+
+    private static Card next(Words words, TodayState.Next next, Supplier<TodayPresenter> presenter) {
+        Card card = new Card(new MigLayout("insets 18 24 18 24, fillx, wrap 2, gap 0 6", "[112!,left][grow,fill]"))
+                .leading();
+        card.setName("next");
+        List<WrapLabel> said = Stream.of(
+                        new WrapLabel(next.first(), Type.LEAD, Tone.INK),
+                        new WrapLabel(Measure.px(100) > 100 ? next.brief() : next.how(), Type.LINE, Tone.INK),
+                        new WrapLabel(next.mind(), Type.BUTTON, Tone.INK),
+                        new WrapLabel(next.why(), Type.SECOND, Tone.SOFT))
+                .filter(label -> !label.getText().isEmpty())
+                .toList();
+        if (!next.lead().isEmpty()) {
+            card.add(
+                    new WrapLabel(next.lead(), next.lead().length() > 3 ? Type.TITLE : Type.NEXT, Tone.INK),
+                    "cell 0 0 1 " + (said.size() + 1) + ", aligny top, wmin 0, wmax 104");
+        }
+        String where = next.lead().isEmpty() ? "cell 0 %d 2 1, wmin 0, growx" : "cell 1 %d, wmin 0, growx";
+        for (int i = 0; i < said.size(); i++) {
+            card.add(said.get(i), where.formatted(i));
+        }
+        Row answers = new Row();
+        for (Act act : next.acts()) {
+            answers.add(button(words, act, () -> presenter.get().act(next.task(), act)));
+        }
+        card.add(answers, where.formatted(said.size()) + ", gaptop 8");
+        return card;
+    }
+
+    private static Card allDone(Words words, TodayState.AllDone done, Supplier<TodayPresenter> presenter) {
+        Card card = new Card(new MigLayout("insets 28 28 28 28, fillx, wrap 1, gap 0 10", "[grow,fill]")).leading();
+        card.add(new WrapLabel(done.title(), Type.TITLE, Tone.INK), "wmin 0");
+        card.add(new WrapLabel(done.text(), Type.LINE, Tone.INK), "wmin 0");
+        done.then()
+                .ifPresent(
+                        act -> card.add(button(words, act, () -> presenter.get().act(act)), "growx 0, gaptop 8"));
+        return card;
+    }
+
+    private static TouchButton button(Words words, Act act, Runnable then) {
+        TouchButton button = TouchButton.of(
+                        act.kind(), "act." + act.word(), words.say("today.act." + act.word()), TodayScreen.once(then))
+                .type(act == Act.NOT_DONE || act == Act.OPEN_CAGE ? Type.BUTTON : Type.LEAD)
+                .tall(64);
+        Dimension natural = button.getPreferredSize();
+        int least = Measure.px(act.kind() == ButtonKind.MAIN ? 220 : 120);
+        button.setPreferredSize(new Dimension(Math.max(least, natural.width), natural.height));
+        return button;
+    }
+}

@@ -1,0 +1,375 @@
+package org.cagewall.kiosk.today;
+
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.cagewall.deed.AwayDeed;
+import org.cagewall.deed.CardDeed;
+import org.cagewall.deed.Deed;
+import org.cagewall.deed.VisitDeed;
+import org.cagewall.desk.Desk;
+import org.cagewall.kiosk.shell.Answer;
+import org.cagewall.kiosk.shell.Asking;
+import org.cagewall.kiosk.shell.Destination;
+import org.cagewall.kiosk.shell.Navigator;
+import org.cagewall.kiosk.shell.Pen;
+import org.cagewall.kiosk.shell.Question;
+import org.cagewall.kiosk.shell.Shown;
+import org.cagewall.room.DayPart;
+import org.cagewall.room.How;
+import org.cagewall.room.Person;
+import org.cagewall.room.Room;
+import org.cagewall.room.Visit;
+import org.cagewall.tasks.Audience;
+import org.cagewall.tasks.DailyList;
+import org.cagewall.tasks.Kind;
+import org.cagewall.tasks.Sign;
+import org.cagewall.tasks.Task;
+import org.cagewall.text.Message;
+import org.cagewall.text.Words;
+
+/** Keeps the day's list as the room is, and records what is answered to it. Used on the event thread. */
+public final class TodayPresenter {
+
+    /** From this time on the list begins with the evening. */
+    private static final LocalTime EVENING = LocalTime.of(15, 0);
+
+    private final Desk desk;
+    private final Pen pen;
+    private final Navigator navigator;
+    private final Asking asking;
+    private final Words words;
+    private final Shown<TodayState> shown;
+    private final Consumer<Room> changed = room -> refresh();
+    private final Runnable handedOn = this::handedOn;
+    private Optional<String> touched = Optional.empty();
+
+    public TodayPresenter(
+            Desk desk, Pen pen, Navigator navigator, Asking asking, Words words, Consumer<TodayState> view) {
+        this.desk = desk;
+        this.pen = pen;
+        this.navigator = navigator;
+        this.asking = asking;
+        this.words = words;
+        this.shown = new Shown<>(list(ownAudience(), partNow()), view);
+    }
+
+    /** Whether this person follows the sitter's list: a sitter, or whoever looks after the birds while the owner is away. */
+    public static boolean followsTheSittersList(Room room, LocalDate today, Person person) {
+        return switch (person.role()) {
+            case SITTER -> true;
+            case OWNER, KEEPER ->
+                room.absenceOn(today)
+                        .filter(absence -> absence.sitter().equalsIgnoreCase(person.name()))
+                        .isPresent();
+        };
+    }
+
+    void shown() {
+        desk.listen(changed);
+        pen.listen(handedOn);
+        refresh();
+    }
+
+    void hidden() {
+        desk.ignore(changed);
+        pen.ignore(handedOn);
+    }
+
+    private DayPart partNow() {
+        return desk.time().isBefore(EVENING) ? DayPart.MORNING : DayPart.EVENING;
+    }
+
+    private Audience ownAudience() {
+        return pen.holder()
+                        .filter(person -> followsTheSittersList(desk.room(), desk.today(), person))
+                        .isPresent()
+                ? Audience.SITTER
+                : Audience.OWNER;
+    }
+
+    /** The list of whoever holds the pen now. */
+    private void handedOn() {
+        touched = Optional.empty();
+        shown.change(state -> list(ownAudience(), state.part()));
+    }
+
+    /** The same page with what the room says now. */
+    private void refresh() {
+        shown.change(state -> {
+            TodayState anew = list(state.audience(), state.part());
+            return state.page() instanceof TodayState.Lines ? anew : anew.showing(state.page());
+        });
+    }
+
+    private TodayState list(Audience audience, DayPart part) {
+        TodaysWords say = new TodaysWords(desk.room(), desk.today(), words);
+        List<Task> tasks = tasks(audience, part);
+        Optional<Task> next = tasks.stream()
+                .filter(Task::isOpen)
+                .filter(task -> touched.filter(task.id()::equals).isPresent())
+                .findFirst()
+                .or(() -> tasks.stream()
+                        .filter(Task::isOpen)
+                        .filter(task ->
+                                task.kind() != Kind.QUARANTINE || !task.due().isAfter(desk.today()))
+                        .findFirst());
+        List<TodayState.Line> lines = Stream.of(
+                        tasks.stream().filter(Task::isOpen).filter(task -> next.filter(task::equals)
+                                .isEmpty()),
+                        tasks.stream().filter(task -> task.state() == Task.State.NOT_DONE),
+                        tasks.stream().filter(task -> task.state() == Task.State.DONE))
+                .flatMap(each -> each)
+                .map(say::line)
+                .toList();
+        TodayState.Lines page = new TodayState.Lines(
+                next.map(say::next),
+                lines,
+                next.isPresent() ? Optional.empty() : Optional.of(say.allDone(audience, part, person())),
+                audience == Audience.SITTER ? say.foot(tasks) : "");
+        return new TodayState(
+                words.say(part == DayPart.MORNING ? "today.good-morning" : "today.good-evening", person()),
+                words.say(
+                        "today.subtitle",
+                        words.longDay(desk.today()),
+                        audience == Audience.SITTER ? progress(tasks) : say.cagesSeen()),
+                audience,
+                ownAudience() == Audience.OWNER ? List.of(Audience.OWNER, Audience.SITTER) : List.of(Audience.SITTER),
+                part,
+                page,
+                say.stop());
+    }
+
+    private String progress(List<Task> tasks) {
+        boolean morning = tasks.stream().anyMatch(task -> task.kind() == Kind.MORNING);
+        long closed = tasks.stream().filter(task -> !task.isOpen()).count();
+        return words.say(morning ? "today.cages-done" : "today.lines-done", closed, tasks.size());
+    }
+
+    private List<Task> tasks(Audience audience, DayPart part) {
+        return DailyList.of(desk.room(), desk.today(), audience).stream()
+                .filter(task -> task.part().filter(its -> its != part).isEmpty())
+                .toList();
+    }
+
+    private String person() {
+        return pen.holder().map(Person::name).orElse("");
+    }
+
+    void choose(Audience audience) {
+        touched = Optional.empty();
+        shown.change(state -> list(audience, state.part()));
+    }
+
+    void choose(DayPart part) {
+        touched = Optional.empty();
+        shown.change(state -> list(state.audience(), part));
+    }
+
+    /** Back to the list from any other page. */
+    void backToTheList() {
+        shown.change(state -> list(state.audience(), state.part()));
+    }
+
+    void safety() {
+        shown.change(state -> state.showing(new TodaysWords(desk.room(), desk.today(), words).safety()));
+    }
+
+    /** A line was touched: an open one is opened out, a closed one may be answered anew. */
+    void touch(String id) {
+        task(id).ifPresent(task -> {
+            if (task.isOpen()) {
+                touched = Optional.of(id);
+                backToTheList();
+            } else {
+                answerAnew(task);
+            }
+        });
+    }
+
+    private void answerAnew(Task task) {
+        Message title = Message.of("today.again", label(task));
+        Answer leave = Answer.leave("leave", Message.of("today.again-no"));
+        if (task.kind() == Kind.EVENING_FOOD) {
+            asking.ask(Question.of(
+                    title,
+                    Message.of("today.again-text"),
+                    Answer.main("done", Message.of("today.act.done"), () -> act(task.id(), Act.DONE)),
+                    Answer.plain("not-done", Message.of("today.act.not-done"), () -> act(task.id(), Act.NOT_DONE)),
+                    leave));
+            return;
+        }
+        Act well = task.kind() == Kind.EVENING_ROW ? Act.ROW_WELL : Act.ALL_WELL;
+        asking.ask(Question.of(
+                title,
+                Message.of("today.again-text"),
+                Answer.plain("different", Message.of("today.act.different"), () -> act(task.id(), Act.DIFFERENT)),
+                Answer.plain("well", Message.of("today.act." + well.word()), () -> act(task.id(), well)),
+                leave));
+    }
+
+    private Optional<Task> task(String id) {
+        return DailyList.of(desk.room(), desk.today(), shown.now().audience()).stream()
+                .filter(task -> task.id().equals(id))
+                .findFirst();
+    }
+
+    private String label(Task task) {
+        return new TodaysWords(desk.room(), desk.today(), words).lead(task);
+    }
+
+    /** A button that stands outside the lines. */
+    void act(Act act) {
+        switch (act) {
+            case EVENING -> choose(DayPart.EVENING);
+            case CLOSE_THE_DAY -> navigator.go(new Destination.CloseTheDay());
+            default -> throw new IllegalArgumentException(act + " needs a task");
+        }
+    }
+
+    void act(String id, Act act) {
+        task(id).ifPresent(task -> act(task, act));
+    }
+
+    private void act(Task task, Act act) {
+        switch (act) {
+            case ALL_WELL -> allWell(task);
+            case ROW_WELL -> rowWell(task);
+            case DONE, TICK ->
+                record(
+                        new VisitDeed.TaskDone(task.id(), Optional.of(How.HAND)),
+                        Message.of("today.did.done", label(task)));
+            case READ -> read(task);
+            case DIFFERENT -> different(task);
+            case PENCILLED ->
+                record(new CardDeed.CardPencilled(label(task)), Message.of("today.did.pencilled", label(task)));
+            case OPEN_CAGE -> navigator.go(Destination.Cage.byHand(task.cage().orElseThrow()));
+            case OPEN_CARDS -> navigator.go(new Destination.Cards());
+            case OPEN_HANDOVER -> navigator.go(new Destination.Handover());
+            case NOT_DONE ->
+                shown.change(state ->
+                        state.showing(new TodayState.NotDone(task.id(), words.say("today.why-not", label(task)))));
+            case EVENING, CLOSE_THE_DAY -> act(act);
+        }
+    }
+
+    private void allWell(Task task) {
+        String cage = task.cage().orElseThrow();
+        record(
+                new VisitDeed.Check(cage, org.cagewall.room.Answer.WELL, How.HAND, task.part(), Optional.empty()),
+                Message.of("today.did.well", cage));
+    }
+
+    private void rowWell(Task task) {
+        Task.WallRow row = task.row().orElseThrow();
+        record(
+                new VisitDeed.RowChecked(row.wall(), row.number(), task.part()),
+                Message.of("today.did.row", label(task)));
+    }
+
+    private void read(Task task) {
+        List<AwayDeed.EntrySeen> seen = desk.room().unread().stream()
+                .filter(visit -> visit.day().equals(task.due()))
+                .filter(visit ->
+                        desk.room().cageName(visit.cage()).equals(task.cage().orElse("")))
+                .map(Visit::entry)
+                .map(entry -> new AwayDeed.EntrySeen(Math.toIntExact(entry)))
+                .toList();
+        record(seen, Optional.empty(), Message.of("today.did.read", label(task)));
+    }
+
+    private void different(Task task) {
+        if (task.row().isPresent()) {
+            shown.change(state -> state.showing(new TodayState.Which(
+                    task.id(), words.say("today.which"), task.row().get().cages())));
+        } else {
+            differentAt(task.cage().orElseThrow(), task.part());
+        }
+    }
+
+    /** The cage of a row was touched. */
+    void which(String id, String cage) {
+        task(id).ifPresent(task -> differentAt(cage, task.part()));
+    }
+
+    private void differentAt(String cage, Optional<DayPart> part) {
+        shown.change(
+                state -> state.showing(new TodayState.Different(cage, part, words.say("today.what-different", cage))));
+    }
+
+    /** What was seen is told. */
+    void tell(TodayState.Different at, Collection<Sign> signs, String note) {
+        if (signs.isEmpty() && note.isBlank()) {
+            asking.tell(Message.of("today.nothing-told"), Message.of("today.nothing-told-text"));
+            return;
+        }
+        Optional<List<String>> said = Optional.of(
+                        signs.stream().sorted().map(Sign::words).map(words::say).toList())
+                .filter(all -> !all.isEmpty());
+        Deed check = new VisitDeed.Check(at.cage(), org.cagewall.room.Answer.DIFFERENT, How.HAND, at.part(), said);
+        pen.record(
+                List.of(check),
+                desk.today(),
+                note(note),
+                Message.of("today.did.different", at.cage()),
+                room -> told(at.cage(), signs));
+    }
+
+    private void told(String cage, Collection<Sign> signs) {
+        touched = Optional.empty();
+        boolean now = signs.stream().anyMatch(Sign::meansPhone);
+        TodayState.Recorded page = now
+                ? new TodayState.Recorded(
+                        words.say("today.phone-now"),
+                        words.say("today.phone-now-text", cage, inWords(signs)),
+                        TodayState.Urgency.PHONE_NOW)
+                : new TodayState.Recorded(
+                        words.say("today.recorded"),
+                        words.say("today.recorded-text", cage),
+                        TodayState.Urgency.PHONE_IF_UNSURE);
+        shown.change(state -> list(state.audience(), state.part()).showing(page));
+    }
+
+    private String inWords(Collection<Sign> signs) {
+        return signs.stream().sorted().map(Sign::words).map(words::say).collect(Collectors.joining(", "));
+    }
+
+    void phoned() {
+        backToTheList();
+        navigator.go(new Destination.Phone());
+    }
+
+    /** Why something was not done is told. */
+    void tellWhy(TodayState.NotDone of, Optional<String> reason, String note) {
+        String why = Stream.concat(reason.stream(), note(note).stream()).collect(Collectors.joining(": "));
+        if (why.isBlank()) {
+            asking.tell(Message.of("today.nothing-told"), Message.of("today.no-reason-text"));
+            return;
+        }
+        String label = task(of.task()).map(this::label).orElse("");
+        record(new VisitDeed.TaskNotDone(of.task(), Optional.of(why)), Message.of("today.did.not-done", label));
+    }
+
+    private static Optional<String> note(String text) {
+        return Optional.of(text.strip()).filter(said -> !said.isEmpty());
+    }
+
+    private void record(Deed deed, Message done) {
+        record(List.of(deed), Optional.empty(), done);
+    }
+
+    private void record(List<? extends Deed> deeds, Optional<String> note, Message done) {
+        if (deeds.isEmpty()) {
+            return;
+        }
+        pen.record(deeds, desk.today(), note, done, room -> {
+            touched = Optional.empty();
+            backToTheList();
+        });
+    }
+}

@@ -1,0 +1,145 @@
+package org.cagewall.kiosk.today;
+
+import java.awt.EventQueue;
+import java.awt.event.MouseEvent;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.JComponent;
+import net.miginfocom.swing.MigLayout;
+import org.cagewall.desk.Desk;
+import org.cagewall.kiosk.kit.Choice;
+import org.cagewall.kiosk.kit.Heading;
+import org.cagewall.kiosk.kit.Pane;
+import org.cagewall.kiosk.kit.Row;
+import org.cagewall.kiosk.kit.Segment;
+import org.cagewall.kiosk.shell.Asking;
+import org.cagewall.kiosk.shell.Navigator;
+import org.cagewall.kiosk.shell.Pen;
+import org.cagewall.kiosk.shell.Screen;
+import org.cagewall.kiosk.theme.Measure;
+import org.cagewall.room.DayPart;
+import org.cagewall.tasks.Audience;
+import org.cagewall.text.Words;
+
+/** The day's list at the left, when to stop and phone at the right. Used on the event thread. */
+public final class TodayScreen implements Screen {
+
+    private final Words words;
+    private final Heading heading = new Heading("", "");
+    private final Row choices = new Row();
+    private final Pane view =
+            new Pane(new MigLayout("insets 0, fill, gap 20", "[grow,fill][332!,fill]", "[grow,fill]"));
+    private final TodayPresenter presenter;
+    private Optional<TodayState> last = Optional.empty();
+
+    public TodayScreen(Desk desk, Pen pen, Navigator navigator, Asking asking, Words words) {
+        this.words = words;
+        if (isRoomy()) {
+            heading.beside(choices);
+        }
+        presenter = new TodayPresenter(desk, pen, navigator, asking, words, this::render);
+    }
+
+    @Override
+    public Heading heading() {
+        return heading;
+    }
+
+    @Override
+    public JComponent view() {
+        return view;
+    }
+
+    @Override
+    public void shown() {
+        presenter.shown();
+    }
+
+    @Override
+    public void hidden() {
+        presenter.hidden();
+    }
+
+    private void render(TodayState state) {
+        heading.say(state.title(), state.subtitle());
+        if (last.filter(before -> sameChoices(before, state)).isEmpty()) {
+            buildChoices(state);
+        }
+        last = Optional.of(state);
+        view.removeAll();
+        view.add(isRoomy() ? page(state) : below(choices, page(state)), "wmin 0");
+        view.add(new StopPanel(words, state.stop(), () -> presenter.safety()));
+        view.revalidate();
+        view.repaint();
+    }
+
+    /** Whether the choices have room beside the title at this text size. */
+    private static boolean isRoomy() {
+        return Measure.px(100) <= 130;
+    }
+
+    private static Pane below(JComponent top, JComponent page) {
+        Pane both = new Pane(new MigLayout("insets 0, fill, wrap 1, gap 0 12", "[grow,fill]", "[][grow,fill]"));
+        both.add(top, "growx 0");
+        both.add(page, "wmin 0");
+        return both;
+    }
+
+    private static boolean sameChoices(TodayState one, TodayState other) {
+        return one.audience() == other.audience()
+                && one.part() == other.part()
+                && one.mayChoose().equals(other.mayChoose());
+    }
+
+    private void buildChoices(TodayState state) {
+        choices.removeAll();
+        if (state.mayChoose().size() > 1) {
+            List<Choice<Audience>> whose = new ArrayList<>();
+            state.mayChoose()
+                    .forEach(audience -> whose.add(new Choice<>(
+                            audience.name().toLowerCase(java.util.Locale.ROOT),
+                            words.say("today." + audience.name().toLowerCase(java.util.Locale.ROOT)),
+                            audience)));
+            choices.add(new Segment<>("whose", whose, audience -> presenter.choose(audience)).choose(state.audience()));
+        }
+        if (state.audience() == Audience.SITTER) {
+            List<Choice<DayPart>> parts = List.of(
+                    new Choice<>("morning", words.say("today.morning"), DayPart.MORNING),
+                    new Choice<>("evening", words.say("today.evening"), DayPart.EVENING));
+            choices.add(new Segment<>("part", parts, part -> presenter.choose(part)).choose(state.part()));
+        }
+        choices.revalidate();
+    }
+
+    private JComponent page(TodayState state) {
+        TodayState.Page page = state.page();
+        Pages pages = new Pages(words, () -> presenter);
+        if (page instanceof TodayState.Lines lines) {
+            return new ListPage(words, lines, () -> presenter);
+        }
+        if (page instanceof TodayState.Which which) {
+            return pages.which(which);
+        }
+        if (page instanceof TodayState.Different different) {
+            return pages.different(different);
+        }
+        if (page instanceof TodayState.NotDone notDone) {
+            return pages.notDone(notDone);
+        }
+        if (page instanceof TodayState.Recorded recorded) {
+            return pages.recorded(recorded, state.stop());
+        }
+        return pages.safety((TodayState.Safety) page);
+    }
+
+    /** The second tap of a double tap is passed over: it would answer for the next cage, which nobody has looked at. */
+    static Runnable once(Runnable act) {
+        return () -> {
+            boolean second = EventQueue.getCurrentEvent() instanceof MouseEvent mouse && mouse.getClickCount() > 1;
+            if (!second) {
+                act.run();
+            }
+        };
+    }
+}

@@ -1,0 +1,120 @@
+package org.cagewall.kiosk.today;
+
+import java.util.List;
+import java.util.Optional;
+import org.cagewall.kiosk.kit.RowFace;
+import org.cagewall.room.DayPart;
+import org.cagewall.tasks.Audience;
+
+/**
+ * What the day's list shows. Immutable; any thread.
+ *
+ * @param audience whose list it is
+ * @param mayChoose whose lists may be chosen from; only one for a sitter
+ * @param part the round of the sitter's day
+ * @param page what fills the place of the list
+ * @param stop the panel that is always there
+ */
+public record TodayState(
+        String title,
+        String subtitle,
+        Audience audience,
+        List<Audience> mayChoose,
+        DayPart part,
+        Page page,
+        Stop stop) {
+
+    public TodayState {
+        mayChoose = List.copyOf(mayChoose);
+    }
+
+    /** What fills the place of the list. */
+    public sealed interface Page {}
+
+    /**
+     * The list.
+     *
+     * @param next the line whose turn it is, opened out
+     * @param foot what is said below the last line; may be empty
+     */
+    public record Lines(Optional<Next> next, List<Line> lines, Optional<AllDone> allDone, String foot) implements Page {
+
+        public Lines {
+            lines = List.copyOf(lines);
+        }
+    }
+
+    /** A line to touch. */
+    public record Line(String task, RowFace face) {}
+
+    /**
+     * The line whose turn it is.
+     *
+     * @param first what to see, or what it is
+     * @param how what is done at every cage
+     * @param brief the same in few words, for large letters
+     * @param mind what is particular to this one; may be empty
+     * @param why what it is for; may be empty
+     * @param acts what can be answered
+     */
+    public record Next(
+            String task, String lead, String first, String how, String brief, String mind, String why, List<Act> acts) {
+
+        public Next {
+            acts = List.copyOf(acts);
+        }
+    }
+
+    /** Nothing is left on this list. */
+    public record AllDone(String title, String text, Optional<Act> then) {}
+
+    /** Which of a row's cages is meant. */
+    public record Which(String task, String title, List<String> cages) implements Page {
+
+        public Which {
+            cages = List.copyOf(cages);
+        }
+    }
+
+    /** What was seen at a cage that is different. */
+    public record Different(String cage, Optional<DayPart> part, String title) implements Page {}
+
+    /** Why a task was not done. */
+    public record NotDone(String task, String title) implements Page {}
+
+    /** Something different is recorded: whether to phone, and whom. */
+    public record Recorded(String title, String text, Urgency urgency) implements Page {}
+
+    /** Whether to phone. */
+    public enum Urgency {
+        PHONE_NOW,
+        PHONE_IF_UNSURE
+    }
+
+    /** Cautions for people and birds. */
+    public record Safety(List<Caution> cautions) implements Page {
+
+        public Safety {
+            cautions = List.copyOf(cautions);
+        }
+    }
+
+    /** One caution: what it is about, and its sentences. */
+    public record Caution(String title, String text) {}
+
+    /** When to stop and whom to phone. */
+    public record Stop(List<String> rules, List<Phone> phones) {
+
+        public Stop {
+            rules = List.copyOf(rules);
+            phones = List.copyOf(phones);
+        }
+    }
+
+    /** Somebody to phone. */
+    public record Phone(String name, String number) {}
+
+    TodayState showing(Page other) {
+        return new TodayState(title, subtitle, audience, mayChoose, part, other, stop);
+    }
+}

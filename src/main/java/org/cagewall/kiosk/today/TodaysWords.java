@@ -1,0 +1,188 @@
+package org.cagewall.kiosk.today;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.cagewall.kiosk.kit.RowFace;
+import org.cagewall.kiosk.kit.TagKind;
+import org.cagewall.room.Cage;
+import org.cagewall.room.DayPart;
+import org.cagewall.room.Room;
+import org.cagewall.tasks.Alarms;
+import org.cagewall.tasks.Audience;
+import org.cagewall.tasks.Kind;
+import org.cagewall.tasks.Task;
+import org.cagewall.text.Message;
+import org.cagewall.text.Words;
+
+/** Puts a day's tasks into the lines of the list. Used on the event thread, free of Swing. */
+final class TodaysWords {
+
+    private static final List<String> CAUTIONS =
+            List.of("dust", "hands", "fumes", "sprays", "ill", "egg", "dish", "medicine", "heat", "night");
+
+    /** What is done at every cage; what else stands there is particular to the one. */
+    private static final Set<String> EVERY_CAGE = Set.of(
+            "tasks.how-husks",
+            "tasks.how-seed",
+            "tasks.how-seed-amount",
+            "tasks.how-water",
+            "tasks.how-look",
+            "tasks.how-count");
+
+    private static final List<Message> EVERY_DAY =
+            List.of(Message.of("tasks.brief-husks"), Message.of("tasks.brief-seed"), Message.of("tasks.brief-water"));
+
+    private final Room room;
+    private final LocalDate today;
+    private final Words words;
+
+    TodaysWords(Room room, LocalDate today, Words words) {
+        this.room = room;
+        this.today = today;
+        this.words = words;
+    }
+
+    TodayState.Next next(Task task) {
+        boolean daily = task.kind() == Kind.MORNING;
+        Map<Boolean, List<Message>> how = task.how().stream()
+                .collect(Collectors.partitioningBy(message -> !daily || EVERY_CAGE.contains(message.key())));
+        return new TodayState.Next(
+                task.id(),
+                lead(task),
+                first(task),
+                sentences(how.get(true)),
+                daily ? sentences(EVERY_DAY) : sentences(how.get(true)),
+                sentences(how.get(false)),
+                daily ? "" : words.say(task.why()),
+                acts(task));
+    }
+
+    TodayState.Line line(Task task) {
+        return new TodayState.Line(task.id(), face(task));
+    }
+
+    private RowFace face(Task task) {
+        if (task.isOpen()) {
+            RowFace face = RowFace.of(lead(task), first(task), sentences(task.brief()));
+            return task.late() ? face.tagged(TagKind.LATE, words.say("today.late", lateBy(task))) : face;
+        }
+        Task.Closing closing = task.closing().orElseThrow();
+        String what = task.see().map(words::say).orElseGet(() -> words.say(task.words()));
+        if (task.isDifferent()) {
+            return RowFace.of(lead(task), what, words.say("today.reported", closed(closing), closing.signs()))
+                    .tagged(TagKind.DIFFERENT, words.say("today.different"))
+                    .in(RowFace.State.DIFFERENT);
+        }
+        if (task.state() == Task.State.NOT_DONE) {
+            return RowFace.of(
+                            lead(task),
+                            what,
+                            words.say("today.not-done-why", closing.why().orElse("-")))
+                    .tagged(TagKind.PLAIN, words.say("today.not-done"))
+                    .in(RowFace.State.DONE);
+        }
+        String key = closing.answer().isPresent() ? "today.done-well" : "today.done";
+        return RowFace.of(lead(task), what, words.say(key, closed(closing))).in(RowFace.State.DONE);
+    }
+
+    private String closed(Task.Closing closing) {
+        return closing.at().map(words::time).orElse(closing.person());
+    }
+
+    private long lateBy(Task task) {
+        return java.time.temporal.ChronoUnit.DAYS.between(task.due(), today);
+    }
+
+    String lead(Task task) {
+        if (task.row().isPresent()) {
+            List<String> cages = task.row().get().cages();
+            return cages.size() == 1
+                    ? cages.get(0)
+                    : words.say("today.span", cages.get(0), cages.get(cages.size() - 1));
+        }
+        return task.cage().orElse("");
+    }
+
+    private String first(Task task) {
+        boolean looksIn = task.kind() == Kind.MORNING || task.kind() == Kind.CHECK;
+        return looksIn && task.see().isPresent()
+                ? words.say("tasks.see-should", task.see().get())
+                : words.say(task.words());
+    }
+
+    private List<Act> acts(Task task) {
+        return switch (task.kind()) {
+            case MORNING, EVENING -> List.of(Act.ALL_WELL, Act.DIFFERENT, Act.NOT_DONE);
+            case EVENING_ROW -> List.of(Act.ROW_WELL, Act.DIFFERENT, Act.NOT_DONE);
+            case EVENING_FOOD -> List.of(Act.DONE, Act.NOT_DONE);
+            case CHECK -> List.of(Act.ALL_WELL, Act.DIFFERENT, Act.OPEN_CAGE);
+            case REPORT -> List.of(Act.READ, Act.OPEN_CAGE);
+            case CARD -> List.of(Act.PENCILLED, Act.OPEN_CARDS);
+            case AWAY, BACK -> List.of(Act.OPEN_HANDOVER, Act.TICK);
+            case QUARANTINE -> List.of(Act.OPEN_CAGE);
+        };
+    }
+
+    String foot(List<Task> tasks) {
+        boolean more = tasks.stream().anyMatch(task -> task.isOpen() && task.kind() == Kind.MORNING);
+        return more ? words.say("today.then") : "";
+    }
+
+    TodayState.AllDone allDone(Audience audience, DayPart part, String person) {
+        if (audience == Audience.OWNER) {
+            return new TodayState.AllDone(
+                    words.say("today.owner-done"), words.say("today.owner-done-text"), Optional.empty());
+        }
+        return part == DayPart.MORNING
+                ? new TodayState.AllDone(
+                        words.say("today.morning-done", person),
+                        words.say("today.morning-done-text"),
+                        Optional.of(Act.EVENING))
+                : new TodayState.AllDone(
+                        words.say("today.evening-done", person),
+                        words.say("today.evening-done-text"),
+                        Optional.of(Act.CLOSE_THE_DAY));
+    }
+
+    TodayState.Stop stop() {
+        Alarms alarms = Alarms.of(room, today);
+        return new TodayState.Stop(
+                alarms.rules().stream().map(words::say).toList(),
+                alarms.phones().stream().map(this::phone).toList());
+    }
+
+    private TodayState.Phone phone(Alarms.Phone phone) {
+        String name = phone.name().isBlank() ? words.say("today.vet") : phone.name();
+        return new TodayState.Phone(name, phone.number().orElseGet(() -> words.say("today.no-number")));
+    }
+
+    TodayState.Safety safety() {
+        List<TodayState.Caution> cautions = new ArrayList<>();
+        cautions.add(new TodayState.Caution(
+                words.say("safety.rules"),
+                Stream.concat(room.settings().rules().stream(), Stream.of(words.say("safety.rules-text")))
+                        .collect(Collectors.joining(" "))));
+        CAUTIONS.forEach(about -> cautions.add(
+                new TodayState.Caution(words.say("safety." + about), words.say("safety." + about + "-text"))));
+        return new TodayState.Safety(cautions);
+    }
+
+    /** How many of the cages that hold birds have been looked at today. */
+    String cagesSeen() {
+        List<Cage> cages = room.walk().filter(cage -> room.headsIn(cage) > 0).toList();
+        long seen = cages.stream()
+                .filter(cage -> !room.visitsOf(cage, today).isEmpty())
+                .count();
+        return words.say("today.cages-seen", seen, cages.size());
+    }
+
+    private String sentences(List<Message> all) {
+        return all.stream().map(words::say).collect(Collectors.joining(" "));
+    }
+}

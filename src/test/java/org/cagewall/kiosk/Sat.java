@@ -1,0 +1,50 @@
+package org.cagewall.kiosk;
+
+import java.util.function.BiFunction;
+import org.cagewall.desk.Daybook;
+import org.cagewall.kiosk.kit.NavBar;
+import org.cagewall.kiosk.shell.Destination;
+import org.cagewall.kiosk.shell.Pen;
+import org.cagewall.kiosk.shell.Screen;
+import org.cagewall.kiosk.shell.Screens;
+import org.cagewall.kiosk.shell.Stage;
+import org.cagewall.kiosk.theme.Light;
+import org.cagewall.kiosk.theme.TextSize;
+import org.cagewall.text.Words;
+
+/** A screen on its stage over a real desk, as a sitter and an owner have it on the tablet. Painted with no window. */
+public final class Sat {
+
+    private static final Words WORDS = Words.english();
+
+    private Sat() {}
+
+    /** The screen in this person's hands. */
+    public static Painted at(
+            Daybook book, TextSize size, String person, Destination here, BiFunction<Pen, Stage, Screen> maker) {
+        return at(book, Light.DAY, size, person, here, maker);
+    }
+
+    public static Painted at(
+            Daybook book,
+            Light light,
+            TextSize size,
+            String person,
+            Destination here,
+            BiFunction<Pen, Stage, Screen> maker) {
+        return Painted.of(light, size, 1280, 800, () -> {
+            Stage stage = new Stage(WORDS);
+            Pen pen = new Pen(book.desk(), stage, stage);
+            pen.takenBy(person);
+            stage.open(Screens.none().with(here.getClass(), any -> maker.apply(pen, stage)), here);
+            stage.person(
+                    WORDS.say("kiosk.person", person, pen.holder().orElseThrow().role()), pen::handOn);
+            stage.places(java.util.List.of(
+                    new NavBar.Entry<>("wall", "Wall", new Destination.Wall()),
+                    new NavBar.Entry<>("today", "Today", new Destination.Today()),
+                    new NavBar.Entry<>("phone", "Phone", new Destination.Phone()),
+                    new NavBar.Entry<>("close", "Close the day", new Destination.CloseTheDay())));
+            return stage;
+        });
+    }
+}

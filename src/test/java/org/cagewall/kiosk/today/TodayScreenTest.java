@@ -1,0 +1,285 @@
+package org.cagewall.kiosk.today;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.stream.Collectors;
+import javax.swing.AbstractButton;
+import javax.swing.JLabel;
+import org.cagewall.desk.Daybook;
+import org.cagewall.kiosk.Painted;
+import org.cagewall.kiosk.Sat;
+import org.cagewall.kiosk.shell.Destination;
+import org.cagewall.kiosk.theme.TextSize;
+import org.cagewall.room.Room;
+import org.cagewall.tasks.ReadingGrade;
+import org.cagewall.text.Words;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** The day's list, touched by a sitter and by an owner, and read back from the record. */
+class TodayScreenTest {
+
+    private static final LocalDate DAY = LocalDate.of(2026, 4, 14);
+    private static final Words WORDS = Words.english();
+
+    @TempDir
+    Path folder;
+
+    private Daybook book;
+
+    @BeforeEach
+    void open() {
+        book = Daybook.furnished(folder.resolve("room"), DAY).tell("""
+                {"deed":"away-planned","from":"2026-04-12","to":"2026-04-20","sitter":"Tomas","second":"Joan","vet":"Bird vet 0555 0190","by":"Ines"}
+                """);
+    }
+
+    @AfterEach
+    void close() {
+        book.close();
+    }
+
+    @Test
+    void allWellIsRecordedByHandAndTheNextCageTakesItsPlace() {
+        Painted today = sitter(TextSize.NORMAL).png("today-sitter").assertFit();
+
+        today.press("act.all-well");
+
+        assertThat(book.lines("\"check\""))
+                .first()
+                .asString()
+                .contains("\"cage\":\"A1\"", "\"well\"", "\"hand\"", "\"morning\"", "\"by\":\"Tomas\"");
+        assertThat(today.names()).contains("row.2026-04-14/A1/morning").doesNotContain("row.2026-04-14/A2/morning");
+        today.press("act.all-well").png("today-sitter-2").assertFit();
+        assertThat(book.lines("\"check\"")).hasSize(2);
+    }
+
+    @ParameterizedTest
+    @EnumSource(names = {"NORMAL", "LARGE", "LARGER"})
+    void theListIsWholeAtEveryTextSize(TextSize size) {
+        sitter(size).png("today-" + size).assertFit();
+        at(size, "Ines").png("today-owner-" + size).assertFit();
+    }
+
+    @Test
+    void somethingDifferentIsToldByTouchAndShowsWhomToPhone() {
+        Painted today = sitter(TextSize.NORMAL).press("act.different");
+        today.png("today-different").assertFit();
+
+        today.press("signs.puffed-up").press("signs.on-floor").press("record");
+
+        assertThat(book.lines("\"check\""))
+                .first()
+                .asString()
+                .contains("\"different\"", "\"on the floor\",\"puffed up\"", "\"by\":\"Tomas\"");
+        today.png("today-phone-now").assertFit();
+        assertThat(text(today)).contains("Stop. Phone now.", "0555 0142");
+        today.press("go-on").png("today-after-different").assertFit();
+        assertThat(text(today)).contains("Different");
+    }
+
+    @Test
+    void nothingIsRecordedWhereNothingIsTold() {
+        Painted today = sitter(TextSize.NORMAL).press("act.different");
+
+        today.press("record").png("today-nothing-told");
+
+        assertThat(book.lines("\"check\"")).isEmpty();
+    }
+
+    @Test
+    void aSmallThingIsKeptAndCanWait() {
+        Painted today = sitter(TextSize.NORMAL)
+                .press("act.different")
+                .press("signs.dish-empty")
+                .press("record");
+
+        today.png("today-recorded").assertFit();
+        assertThat(text(today)).contains("It is in the book");
+    }
+
+    @Test
+    void whatWasNotDoneIsToldWithAReason() {
+        Painted today = sitter(TextSize.NORMAL).press("act.not-done").png("today-not-done");
+        today.assertFit();
+
+        today.press("why.no-time").press("record");
+
+        assertThat(book.lines("task-not-done"))
+                .singleElement()
+                .asString()
+                .contains("2026-04-14/A1/morning", "I had no time");
+        assertThat(today.names()).contains("row.2026-04-14/A1/morning");
+    }
+
+    @Test
+    void inTheEveningARowIsWalkedAtOnceAndOldSoftFoodComesOut() {
+        Painted today = sitter(TextSize.NORMAL)
+                .press("part.evening")
+                .png("today-evening")
+                .assertFit();
+
+        today.press("act.done");
+        assertThat(book.lines("task-done")).singleElement().asString().contains("2026-04-14/A2/evening-food");
+        today.png("today-evening-row").assertFit().press("act.row-well");
+
+        assertThat(book.lines("row-checked"))
+                .singleElement()
+                .asString()
+                .contains("\"North wall\"", "\"row\":1", "\"evening\"");
+        today.press("act.different").png("today-which").assertFit();
+        today.press("which.B2").press("signs.loose").press("record");
+        assertThat(book.lines("\"check\"")).first().asString().contains("\"B2\"", "\"evening\"", "bird loose");
+    }
+
+    @Test
+    void anyOtherLineCanBeTakenFirst() {
+        Painted today = sitter(TextSize.NORMAL).press("row.2026-04-14/B1/morning");
+
+        today.press("act.all-well");
+
+        assertThat(book.lines("\"check\"")).first().asString().contains("\"B1\"");
+    }
+
+    @Test
+    void aLineThatIsDoneCanBeAnsweredAnew() {
+        Painted today = sitter(TextSize.NORMAL).press("act.all-well").press("row.2026-04-14/A1/morning");
+        today.png("today-again");
+
+        today.press("answer.different").press("signs.fighting").press("record");
+
+        assertThat(book.lines("\"check\"")).hasSize(2).first().asString().contains("fighting");
+    }
+
+    @Test
+    void theCautionsAreOneTouchAwayWithTheHouseRulesFirst() {
+        book.tell("{\"deed\":\"room-set\",\"rules\":\"Lock the outer door first.\",\"by\":\"Ines\"}");
+        Painted today =
+                sitter(TextSize.NORMAL).press("safety").png("today-safety").assertFit();
+
+        assertThat(text(today)).contains("Lock the outer door first.", "Wear a mask");
+        today.press("back").find("act.all-well", AbstractButton.class);
+    }
+
+    @Test
+    void whenAllIsDoneTheListSaysSo() {
+        Painted today = sitter(TextSize.NORMAL);
+        for (int i = 0; i < 6; i++) {
+            today.press("act.all-well");
+        }
+
+        today.png("today-morning-done").assertFit();
+        assertThat(text(today)).contains("The morning is done. Thank you, Tomas.");
+        today.press("act.evening").find("act.done", AbstractButton.class);
+    }
+
+    @Test
+    void theOwnerReadsAReportAndLooksAtTheSittersList() {
+        book.tell("""
+                {"deed":"check","cage":"A1","answer":"different","how":"hand","signs":["puffed up"],"note":"low on the perch","by":"Tomas"}
+                """);
+        Painted today = at(TextSize.NORMAL, "Ines").png("today-report").assertFit();
+
+        today.press("act.read");
+
+        assertThat(book.lines("entry-seen")).singleElement().asString().contains("\"by\":\"Ines\"");
+        assertThat(book.desk().room().unread()).isEmpty();
+        today.png("today-owner").assertFit().press("whose.sitter").press("act.all-well");
+        assertThat(book.lines("\"check\"")).hasSize(2).first().asString().contains("\"by\":\"Ines\"");
+    }
+
+    @Test
+    void whoLooksAfterTheBirdsWhileTheOwnerIsAwayFollowsTheSittersList() {
+        Room room = book.desk().room();
+
+        assertThat(List.of("Tomas", "Ines", "Joan"))
+                .extracting(name -> TodayPresenter.followsTheSittersList(
+                        room, DAY, room.person(name).orElseThrow()))
+                .containsExactly(true, false, false);
+    }
+
+    @Test
+    void everySentenceTheSitterReadsHereIsPlain() {
+        Words words = Words.english();
+        for (String key : List.of(
+                "today.then",
+                "today.morning-done",
+                "today.morning-done-text",
+                "today.evening-done",
+                "today.evening-done-text",
+                "today.again-text",
+                "today.own-words",
+                "today.nothing-told",
+                "today.nothing-told-text",
+                "today.phone-now",
+                "today.phone-now-text",
+                "today.recorded",
+                "today.recorded-text",
+                "today.go-on",
+                "today.why-not",
+                "today.no-reason-text",
+                "today.why.no-time",
+                "today.why.no-food",
+                "today.why.not-sure",
+                "today.why.bird",
+                "today.why.not-needed",
+                "today.next-phone",
+                "today.no-phones",
+                "today.stop",
+                "today.safety-title",
+                "safety.rules",
+                "safety.rules-text",
+                "safety.dust",
+                "safety.dust-text",
+                "safety.hands-text",
+                "safety.fumes",
+                "safety.fumes-text",
+                "safety.sprays",
+                "safety.sprays-text",
+                "safety.ill",
+                "safety.ill-text",
+                "safety.egg",
+                "safety.egg-text",
+                "safety.dish",
+                "safety.dish-text",
+                "safety.medicine-text",
+                "safety.heat-text",
+                "safety.night-text")) {
+            assertThat(words.knows(key)).as(key).isTrue();
+            ReadingGrade.sentences(words.say(key, "B3", "dead bird"))
+                    .forEach(sentence -> assertThat(ReadingGrade.ofSentence(sentence))
+                            .as("the grade of: %s", sentence)
+                            .isLessThanOrEqualTo(6));
+        }
+    }
+
+    private static String text(Painted painted) {
+        return painted.all().stream()
+                .map(part -> part instanceof JLabel label
+                        ? label.getText()
+                        : part instanceof AbstractButton button
+                                ? button.getAccessibleContext().getAccessibleName()
+                                : "")
+                .collect(Collectors.joining("\n"));
+    }
+
+    private Painted sitter(TextSize size) {
+        return at(size, "Tomas");
+    }
+
+    private Painted at(TextSize size, String person) {
+        return Sat.at(
+                book,
+                size,
+                person,
+                new Destination.Today(),
+                (pen, stage) -> new TodayScreen(book.desk(), pen, stage, stage, WORDS));
+    }
+}
