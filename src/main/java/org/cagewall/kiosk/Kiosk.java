@@ -23,10 +23,11 @@ import org.cagewall.kiosk.shell.Shell;
 import org.cagewall.kiosk.shell.Stage;
 import org.cagewall.kiosk.shell.WindowMode;
 import org.cagewall.kiosk.theme.Light;
+import org.cagewall.kiosk.today.TodayPresenter;
+import org.cagewall.kiosk.today.TodayScreen;
 import org.cagewall.kiosk.wall.WallScreen;
 import org.cagewall.room.Person;
 import org.cagewall.room.Quiet;
-import org.cagewall.room.Role;
 import org.cagewall.room.Room;
 import org.cagewall.text.Words;
 
@@ -138,6 +139,7 @@ public final class Kiosk {
         return Screens.none()
                 .with(Destination.Wall.class, wall -> new WallScreen(desk, navigator, words))
                 .with(Destination.Cage.class, cage -> new CageScreen(desk, pen, navigator, sheets, words, cage))
+                .with(Destination.Today.class, today -> new TodayScreen(desk, pen, navigator, sheets, words))
                 .with(Destination.Cards.class, cards -> new CardsScreen(desk, pen, navigator, sheets, notices, words));
     }
 
@@ -150,7 +152,9 @@ public final class Kiosk {
     }
 
     private boolean isSitter() {
-        return pen.holder().map(Person::role).filter(Role.SITTER::equals).isPresent();
+        return pen.holder()
+                .filter(person -> TodayPresenter.followsTheSittersList(desk.room(), desk.today(), person))
+                .isPresent();
     }
 
     private void showWho() {
