@@ -8,7 +8,6 @@ import org.cagewall.kiosk.kit.Stack;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.kit.TouchScroll;
 import org.cagewall.kiosk.kit.WrapLabel;
-import org.cagewall.kiosk.theme.Measure;
 import org.cagewall.kiosk.theme.Tone;
 import org.cagewall.kiosk.theme.Type;
 import org.cagewall.text.Words;
@@ -19,7 +18,7 @@ final class StopPanel extends Card {
     private static final long serialVersionUID = 1L;
 
     StopPanel(Words words, TodayState.Stop stop, Runnable onSafety) {
-        super(new MigLayout("insets 16 20 16 20, fill, wrap 1, gap 0 10", "[grow,fill]", "[][grow,fill][]"));
+        super(new MigLayout("insets 14 20 14 20, fill, wrap 1, gap 0 8", "[grow,fill]", "[][grow,fill][]"));
         setName("stop");
         strong();
         add(new WrapLabel(words.say("today.stop"), Type.ACTION, Tone.INK).lines(1), "wmin 0");
@@ -31,9 +30,9 @@ final class StopPanel extends Card {
     }
 
     private static Stack all(Words words, TodayState.Stop stop) {
-        Stack all = new Stack(12);
+        Stack all = new Stack(8);
         for (String rule : stop.rules()) {
-            Card card = new Card(new MigLayout("insets 14 14 14 14, fillx", "[grow,fill]")).attention();
+            Card card = new Card(new MigLayout("insets 9 12 9 12, fillx", "[grow,fill]")).attention();
             card.add(new WrapLabel(rule, Type.TAG, Tone.ATTENTION_INK), "growx, wmin 0");
             all.add(card);
         }
@@ -43,12 +42,11 @@ final class StopPanel extends Card {
         return all;
     }
 
+    /** The name above, so that a long one leaves the number whole. */
     private static Pane line(TodayState.Phone phone) {
-        boolean narrow = Measure.px(100) > 100;
-        Pane line = new Pane(new MigLayout(
-                "insets 6 4 0 4, fillx, gap 8 0" + (narrow ? ", wrap 1" : ""), "[grow,fill]" + (narrow ? "" : "[]")));
-        line.add(new WrapLabel(phone.name(), Type.BUTTON, Tone.SOFT), "wmin 0, growx");
-        line.add(new WrapLabel(phone.number(), Type.ACTION, Tone.INK), "wmin 0");
+        Pane line = new Pane(new MigLayout("insets 0 4 0 4, fillx, wrap 1, gap 0 0", "[grow,fill]"));
+        line.add(new WrapLabel(phone.name(), Type.SECOND, Tone.SOFT), "wmin 0, growx");
+        line.add(new WrapLabel(phone.number(), Type.ACTION, Tone.INK).lines(1), "wmin 0, growx");
         return line;
     }
 }
