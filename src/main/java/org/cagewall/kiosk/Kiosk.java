@@ -7,6 +7,7 @@ import java.util.concurrent.CountDownLatch;
 import java.util.function.Consumer;
 import javax.swing.Timer;
 import org.cagewall.desk.Desk;
+import org.cagewall.kiosk.birds.BirdsScreen;
 import org.cagewall.kiosk.cage.CageScreen;
 import org.cagewall.kiosk.cards.CardsScreen;
 import org.cagewall.kiosk.kit.NavBar;
@@ -140,6 +141,7 @@ public final class Kiosk {
                 .with(Destination.Wall.class, wall -> new WallScreen(desk, navigator, words))
                 .with(Destination.Cage.class, cage -> new CageScreen(desk, pen, navigator, sheets, words, cage))
                 .with(Destination.Today.class, today -> new TodayScreen(desk, pen, navigator, sheets, words))
+                .with(Destination.Birds.class, birds -> new BirdsScreen(desk, pen, navigator, sheets, notices, words))
                 .with(Destination.Cards.class, cards -> new CardsScreen(desk, pen, navigator, sheets, notices, words));
     }
 
