@@ -10,6 +10,7 @@ import org.cagewall.desk.DataFolder;
 import org.cagewall.desk.Desk;
 import org.cagewall.desk.Lanes;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ScopeType;
 
@@ -23,10 +24,13 @@ import picocli.CommandLine.ScopeType;
         sortOptions = false,
         header = "The record and the kiosk of a birdroom.",
         subcommands = {
+            KioskCommand.class,
+            DemoCommand.class,
             RecordCommand.class,
             CheckCommand.class,
             CardsCommand.class,
             ScanCommand.class,
+            TasksCommand.class,
             ShowCommand.class,
             ExportCommand.class,
             BackupCommand.class,
@@ -63,9 +67,17 @@ final class Cagewall implements Callable<Integer> {
         this.log = log;
     }
 
+    @Mixin
+    private KioskOptions kiosk;
+
     @Override
     public Integer call() {
-        throw Refusal.of("command.no-kiosk");
+        return new Opening(this, kiosk).open();
+    }
+
+    /** Whether options of the kiosk stand where only those for all commands may. */
+    boolean hasStrayKioskOptions() {
+        return kiosk.areGiven();
     }
 
     Console console() {
@@ -102,17 +114,21 @@ final class Cagewall implements Callable<Integer> {
 
     /** The same, but makes a birdroom where there is none. */
     <T> T inARoom(Function<AtDesk, T> work) {
-        try (Desk desk = Desk.open(folder(), Lanes.inline(), clocks())) {
+        return inARoom(data(), work);
+    }
+
+    <T> T inARoom(Path folder, Function<AtDesk, T> work) {
+        try (Desk desk = Desk.open(folder(folder), Lanes.inline(), clocks())) {
             return work.apply(new AtDesk(desk));
         } catch (Desk.Unopened e) {
             throw new Refusal(e.why());
         }
     }
 
-    /** Opens the data folder, from where on the log is kept there. */
-    DataFolder folder() {
+    /** Opens a data folder, from where on the log is kept there. */
+    DataFolder folder(Path path) {
         try {
-            DataFolder folder = DataFolder.open(data());
+            DataFolder folder = DataFolder.open(path);
             log.openIn(folder.logs());
             return folder;
         } catch (DataFolder.Unavailable e) {

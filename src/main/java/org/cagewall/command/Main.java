@@ -6,6 +6,7 @@ import org.cagewall.text.Message;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
 
 /** The way in from the command line. Runs on the thread that the process starts with. */
 public final class Main {
@@ -44,8 +45,17 @@ public final class Main {
                 .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
                 .setUsageHelpAutoWidth(false)
                 .setExitCodeExceptionMapper(e -> FAILED)
+                .setExecutionStrategy(parsed -> executed(cagewall, parsed))
                 .setParameterExceptionHandler((wrong, args) -> wrongUsage(console, wrong))
                 .setExecutionExceptionHandler((e, line, parsed) -> ended(console, cagewall.log(), e));
+    }
+
+    private static int executed(Cagewall cagewall, ParseResult parsed) {
+        if (parsed.hasSubcommand() && cagewall.hasStrayKioskOptions()) {
+            throw new ParameterException(
+                    parsed.commandSpec().commandLine(), "--window and --demo belong after the word kiosk");
+        }
+        return new CommandLine.RunLast().execute(parsed);
     }
 
     private static int wrongUsage(Console console, ParameterException wrong) {

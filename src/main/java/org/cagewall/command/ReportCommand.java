@@ -36,7 +36,7 @@ final class ReportCommand implements Callable<Integer> {
         if (!DataFolder.holdsARoom(cagewall.data())) {
             throw Refusal.of("store.missing", Cagewall.shown(cagewall.data()));
         }
-        DataFolder data = cagewall.folder();
+        DataFolder data = cagewall.folder(cagewall.data());
         Path logs = data.logs();
         Optional<Head> head = head(data);
         try {

@@ -33,7 +33,7 @@ final class RestoreCommand implements Callable<Integer> {
     }
 
     private int restore() {
-        try (DataFolder folder = cagewall.folder()) {
+        try (DataFolder folder = cagewall.folder(cagewall.data())) {
             Archive.Kept kept = Archive.restore(backup, folder, cagewall.clocks());
             cagewall.answer(
                     Json.object()

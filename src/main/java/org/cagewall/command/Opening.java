@@ -1,0 +1,118 @@
+package org.cagewall.command;
+
+import java.awt.AWTError;
+import java.awt.HeadlessException;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.cagewall.cards.CardsPdf;
+import org.cagewall.cards.PrintedCard;
+import org.cagewall.desk.DataFolder;
+import org.cagewall.desk.Desk;
+import org.cagewall.desk.Lanes;
+import org.cagewall.kiosk.Kiosk;
+import org.cagewall.kiosk.Pictures;
+import org.cagewall.kiosk.shell.EventThread;
+import org.cagewall.paper.Sheet;
+import org.cagewall.paper.Sheets;
+import org.cagewall.room.CardFaces;
+import org.cagewall.room.Room;
+
+/**
+ * Opens the kiosk on the keeper's birdroom or on the invented one; where there is no display it paints the invented one
+ * instead. Used by the thread that the process starts with, which waits until the kiosk is left.
+ */
+final class Opening {
+
+    private static final String CARDS = "cards.pdf";
+
+    private final Cagewall cagewall;
+    private final KioskOptions options;
+
+    Opening(Cagewall cagewall, KioskOptions options) {
+        this.cagewall = cagewall;
+        this.options = options;
+    }
+
+    int open() {
+        if (!DisplayProbe.findsADisplay()) {
+            return paint();
+        }
+        Path folder = options.isDemo() ? demo() : cagewall.data();
+        if (options.isDemo()) {
+            makeDemo(folder);
+        }
+        return show(folder);
+    }
+
+    private int show(Path folder) {
+        try (Desk desk = Desk.open(locked(folder), Lanes.answeringOn(new EventThread()), cagewall.clocks())) {
+            Kiosk.run(desk, options.mode(), cagewall.console().words());
+            return Main.DONE;
+        } catch (Desk.Unopened e) {
+            throw new Refusal(e.why());
+        } catch (HeadlessException | AWTError | LinkageError e) {
+            throw Refusal.of("command.kiosk-no-window");
+        }
+    }
+
+    /** The folder for the kiosk alone; a kiosk that has it already is asked to come forward. */
+    private DataFolder locked(Path folder) {
+        try {
+            return cagewall.folder(folder);
+        } catch (Refusal refusal) {
+            if (refusal.why().key().equals("store.open-elsewhere")) {
+                DataFolder.callForward(folder);
+                throw Refusal.of("command.kiosk-open", Cagewall.shown(folder));
+            }
+            throw refusal;
+        }
+    }
+
+    /** The invented birdroom lies beside the real one, never in it. */
+    private Path demo() {
+        Path data = cagewall.data().toAbsolutePath().normalize();
+        return data.resolveSibling((data.getFileName() == null ? "cagewall" : data.getFileName()) + "-demo");
+    }
+
+    private void makeDemo(Path folder) {
+        if (!DataFolder.holdsARoom(folder)) {
+            cagewall.inARoom(folder, DemoCommand::makeWhereEmpty);
+        }
+    }
+
+    private int paint() {
+        Path folder = demo();
+        return cagewall.inARoom(folder, desk -> {
+            DemoCommand.makeWhereEmpty(desk);
+            Path pictures = folder.resolve("pictures");
+            paint(desk, pictures);
+            cagewall.console().say("command.kiosk-painted", Cagewall.shown(pictures));
+            return Main.DONE;
+        });
+    }
+
+    private void paint(AtDesk desk, Path pictures) {
+        try {
+            Files.createDirectories(pictures);
+            Pictures.paint(desk.desk(), cagewall.console().words(), pictures);
+            Files.write(pictures.resolve(CARDS), cards(desk));
+        } catch (IOException | UncheckedIOException e) {
+            throw Refusal.of("command.not-written", Cagewall.shown(pictures));
+        }
+    }
+
+    private byte[] cards(AtDesk desk) {
+        Room room = desk.room();
+        Sheet sheet = CardsPdf.sheets(desk.desk().folder().labels())
+                .find(Sheets.BUILT_IN.get(0))
+                .sheet()
+                .orElseThrow();
+        List<PrintedCard> cards = room.walk()
+                .map(cage -> new PrintedCard(CardFaces.of(room, cage), CardFaces.code(room, cage)))
+                .toList();
+        return CardsPdf.drawn(cards, sheet, desk.today(), cagewall.console().words());
+    }
+}
