@@ -1,0 +1,92 @@
+package org.cagewall.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import org.cagewall.command.Cli.Ran;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/** What is told of one cage. */
+class ShowCommandTest {
+
+    @TempDir
+    Path folder;
+
+    @Test
+    void everyFieldOfACageIsThereAndNullWhereNothingIsKnown() {
+        Cli cli = Cli.furnished(folder.resolve("birds"));
+
+        JsonNode shown = json(cli.run("show", "a1", "--json"));
+
+        assertThat(shown.propertyNames())
+                .contains("cage", "use", "pair", "sittingFrom", "eggs", "chicks", "parting", "card");
+        assertThat(shown.at("/pair").toString())
+                .startsWith("{\"label\":\"1\",\"cock\":\"HB 26-041\",\"hen\":\"HB 25-117\",\"since\":\"2026-03-20\"");
+        assertThat(shown.get("eggs")).hasSize(2);
+        assertThat(shown.at("/eggs/1").propertyNames())
+                .contains("round", "mark", "letter", "from", "laid", "satFrom", "state", "look", "hatch");
+        assertThat(shown.at("/eggs/1/mark").stringValue()).isEqualTo("2");
+        assertThat(shown.at("/eggs/1/hatch").isNull()).isTrue();
+        assertThat(shown.at("/parting/boxTurned").toString())
+                .isEqualTo("{\"happened\":null,\"earliest\":null,\"expected\":null,\"latest\":null}");
+        assertThat(shown.get("parting").propertyNames()).contains("begun", "boxTurned", "boxOff", "cockOut", "henOut");
+        assertThat(shown.at("/card/code").stringValue()).matches("C[0-9A-Z]{9}");
+        assertThat(shown.at("/card/printed").isNull()).isTrue();
+        assertThat(shown.at("/card/outOfDate").booleanValue()).isFalse();
+
+        JsonNode empty = json(cli.run("show", "F1", "--json"));
+
+        assertThat(empty.propertyNames()).containsExactlyElementsOf(shown.propertyNames());
+        assertThat(empty.get("pair").isNull()).isTrue();
+        assertThat(empty.get("unnamed").intValue()).isEqualTo(5);
+    }
+
+    @Test
+    void aCageIsToldInSentencesWithItsLastEntries() {
+        Cli cli = Cli.furnished(folder.resolve("birds"));
+        cli.run("check", "A1", "--by", "Tom", "--answer", "different", "--note", "hen quiet");
+
+        Ran ran = cli.run("show", "A1");
+
+        assertThat(ran.lines())
+                .startsWith(
+                        "A1: breeding, North wall, row 1, column 1",
+                        "Pair 1: HB 26-041 and HB 25-117, since 20 March 2026",
+                        "2 birds: HB 26-041 (cock), HB 25-117 (hen)",
+                        "Nest box on since 20 March 2026",
+                        "Round 1: egg 1 laid 2 April 2026, egg 2 laid 4 April 2026",
+                        "No card printed yet",
+                        "Last check 14 April 2026 by Tom, by hand: something different. Note: hen quiet")
+                .contains("  14  14 April 2026  Tom: something different. Note: hen quiet");
+    }
+
+    @Test
+    void aCageThatIsNotThereIsRefusedWithTheNearest() {
+        Ran ran = Cli.furnished(folder.resolve("birds")).run("show", "A7");
+
+        assertThat(ran.code()).isEqualTo(1);
+        assertThat(ran.err()).isEqualTo("cagewall: there is no cage A7. Did you mean A1?\n");
+    }
+
+    @Test
+    void aCheckIsRecordedByASitterButNotByAStranger() {
+        Cli cli = Cli.furnished(folder.resolve("birds"));
+
+        assertThat(cli.run("check", "A2", "--by", "Tom", "--answer", "well").out())
+                .isEqualTo("ok 14\n");
+        assertThat(cli.run("check", "A2", "--by", "Tim", "--answer", "well", "--json")
+                        .err())
+                .isEqualTo("cagewall: there is nobody called Tim here. Did you mean Tom?\n");
+        assertThat(cli.run("check", "A2", "--by", "Tom", "--answer", "well", "--note", "")
+                        .err())
+                .contains("the field \"note\" must be a text");
+    }
+
+    private static JsonNode json(Ran ran) {
+        assertThat(ran.code()).as(ran.err()).isZero();
+        return JsonMapper.shared().readTree(ran.out());
+    }
+}
