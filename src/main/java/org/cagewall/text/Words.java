@@ -10,6 +10,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Collection;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -37,7 +38,7 @@ public final class Words {
     /** The sentence for this message. A key that has no sentence is shown in brackets, so that it stands out. */
     public String say(Message message) {
         return pattern(message.key())
-                .map(pattern -> new MessageFormat(pattern, locale)
+                .map(pattern -> new MessageFormat(withPlainNumbers(pattern, message.args()), locale)
                         .format(message.args().stream().map(this::spoken).toArray()))
                 .orElse("[" + message.key() + "]");
     }
@@ -72,6 +73,17 @@ public final class Words {
 
     private String format(String pattern, LocalDate date) {
         return DateTimeFormatter.ofPattern(pattern, locale).format(date);
+    }
+
+    /** Whole numbers are written without commas: an entry's number is copied, not read as a quantity. */
+    private static String withPlainNumbers(String pattern, List<Object> args) {
+        String plain = pattern;
+        for (int i = 0; i < args.size(); i++) {
+            if (args.get(i) instanceof Integer || args.get(i) instanceof Long) {
+                plain = plain.replace("{" + i + "}", "{" + i + ",number,0}");
+            }
+        }
+        return plain;
     }
 
     private Object spoken(Object arg) {
