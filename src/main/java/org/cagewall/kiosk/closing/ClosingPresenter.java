@@ -1,0 +1,131 @@
+package org.cagewall.kiosk.closing;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.cagewall.deed.VisitDeed;
+import org.cagewall.desk.Desk;
+import org.cagewall.kiosk.kit.RowFace;
+import org.cagewall.kiosk.shell.Asking;
+import org.cagewall.kiosk.shell.Destination;
+import org.cagewall.kiosk.shell.Navigator;
+import org.cagewall.kiosk.shell.Pen;
+import org.cagewall.kiosk.shell.Shown;
+import org.cagewall.room.DayPart;
+import org.cagewall.room.Person;
+import org.cagewall.room.Room;
+import org.cagewall.tasks.Audience;
+import org.cagewall.tasks.DailyList;
+import org.cagewall.tasks.Task;
+import org.cagewall.text.Message;
+import org.cagewall.text.Words;
+
+/** Says at the end of the day what is left, and keeps why, and a note for the owner. Used on the event thread. */
+public final class ClosingPresenter {
+
+    private final Desk desk;
+    private final Pen pen;
+    private final Navigator navigator;
+    private final Asking asking;
+    private final Words words;
+    private final Shown<ClosingState> shown;
+    private final Consumer<Room> changed = room -> refresh();
+
+    public ClosingPresenter(
+            Desk desk, Pen pen, Navigator navigator, Asking asking, Words words, Consumer<ClosingState> view) {
+        this.desk = desk;
+        this.pen = pen;
+        this.navigator = navigator;
+        this.asking = asking;
+        this.words = words;
+        this.shown = new Shown<>(state(), view);
+    }
+
+    void shown() {
+        desk.listen(changed);
+        refresh();
+    }
+
+    void hidden() {
+        desk.ignore(changed);
+    }
+
+    private void refresh() {
+        shown.change(state -> {
+            ClosingState anew = state();
+            return state.step() == ClosingState.Step.WHY && anew.step() == ClosingState.Step.LEFT
+                    ? anew.at(ClosingState.Step.WHY)
+                    : anew;
+        });
+    }
+
+    private ClosingState state() {
+        List<Task> tasks = DailyList.of(desk.room(), desk.today(), Audience.SITTER);
+        List<Task> open = tasks.stream().filter(Task::isOpen).toList();
+        boolean done = open.isEmpty();
+        String name = pen.holder().map(Person::name).orElse("");
+        return new ClosingState(
+                words.say("closing.title"),
+                words.say("closing.subtitle", words.longDay(desk.today()), tasks.size() - open.size(), tasks.size()),
+                words.say(done ? "closing.done" : "closing.left", done ? name : open.size()),
+                words.say(done ? "closing.done-text" : "closing.left-text"),
+                open.stream().map(this::face).toList(),
+                done ? ClosingState.Step.DONE : ClosingState.Step.LEFT);
+    }
+
+    private RowFace face(Task task) {
+        String when = words.say(
+                task.part().filter(part -> part == DayPart.EVENING).isPresent()
+                        ? "closing.evening"
+                        : "closing.morning");
+        return RowFace.of(task.cage().orElse(""), words.say(task.words()), when);
+    }
+
+    void toTheList() {
+        navigator.go(new Destination.Today());
+    }
+
+    void askWhy() {
+        shown.change(state -> state.at(ClosingState.Step.WHY));
+    }
+
+    void back() {
+        shown.change(state -> state());
+    }
+
+    /** Why what is left was not done is told, for all of it at once. */
+    void tellWhy(Optional<String> reason, String inWords) {
+        String why = Stream.concat(reason.stream(), text(inWords).stream()).collect(Collectors.joining(": "));
+        if (why.isBlank()) {
+            asking.tell(Message.of("closing.why"), Message.of("closing.why-text"));
+            return;
+        }
+        List<VisitDeed.TaskNotDone> undone = DailyList.of(desk.room(), desk.today(), Audience.SITTER).stream()
+                .filter(Task::isOpen)
+                .map(task -> new VisitDeed.TaskNotDone(task.id(), Optional.of(why)))
+                .toList();
+        if (!undone.isEmpty()) {
+            pen.record(
+                    undone, desk.today(), Optional.empty(), Message.of("closing.kept", undone.size()), room -> back());
+        }
+    }
+
+    /** A note for the owner. */
+    void note(String said) {
+        text(said)
+                .ifPresentOrElse(
+                        note -> pen.record(
+                                List.of(new VisitDeed.Noted(Optional.empty(), Optional.empty())),
+                                desk.today(),
+                                Optional.of(note),
+                                Message.of("closing.noted"),
+                                room -> {}),
+                        () -> asking.tell(Message.of("closing.note"), Message.of("closing.note-text")));
+    }
+
+    private static Optional<String> text(String said) {
+        return Optional.of(said.strip()).filter(it -> !it.isEmpty());
+    }
+}

@@ -1,0 +1,157 @@
+package org.cagewall.kiosk.phone;
+
+import java.util.List;
+import javax.swing.JComponent;
+import net.miginfocom.swing.MigLayout;
+import org.cagewall.desk.Desk;
+import org.cagewall.kiosk.kit.ButtonKind;
+import org.cagewall.kiosk.kit.Card;
+import org.cagewall.kiosk.kit.Chips;
+import org.cagewall.kiosk.kit.Choice;
+import org.cagewall.kiosk.kit.Field;
+import org.cagewall.kiosk.kit.Heading;
+import org.cagewall.kiosk.kit.Pane;
+import org.cagewall.kiosk.kit.RowFace;
+import org.cagewall.kiosk.kit.Stack;
+import org.cagewall.kiosk.kit.TouchButton;
+import org.cagewall.kiosk.kit.TouchScroll;
+import org.cagewall.kiosk.kit.WrapLabel;
+import org.cagewall.kiosk.shell.Asking;
+import org.cagewall.kiosk.shell.Pen;
+import org.cagewall.kiosk.shell.Screen;
+import org.cagewall.kiosk.theme.Measure;
+import org.cagewall.kiosk.theme.Tone;
+import org.cagewall.kiosk.theme.Type;
+import org.cagewall.text.Words;
+
+/** Whom to phone, in numbers that are read from across the room. Used on the event thread. */
+public final class PhoneScreen implements Screen {
+
+    private static final List<String> ABOUT = List.of("ill", "dead", "loose", "heat", "food", "other");
+
+    private final Words words;
+    private final Heading heading = new Heading("", "");
+    private final Pane view =
+            new Pane(new MigLayout("insets 0, fill, gap 20", "[grow,fill][400!,fill]", "[grow,fill]"));
+    private final PhonePresenter presenter;
+
+    public PhoneScreen(Desk desk, Pen pen, Asking asking, Words words) {
+        this.words = words;
+        presenter = new PhonePresenter(desk, pen, asking, words, this::render);
+    }
+
+    @Override
+    public Heading heading() {
+        return heading;
+    }
+
+    @Override
+    public JComponent view() {
+        return view;
+    }
+
+    @Override
+    public void shown() {
+        presenter.shown();
+    }
+
+    @Override
+    public void hidden() {
+        presenter.hidden();
+    }
+
+    private void render(PhoneState state) {
+        heading.say(state.title(), state.subtitle());
+        view.removeAll();
+        view.add(state.call().map(this::call).orElseGet(() -> people(state)), "wmin 0");
+        view.add(side(state), "wmin 0");
+        view.revalidate();
+        view.repaint();
+    }
+
+    private JComponent people(PhoneState state) {
+        Stack stack = new Stack(16);
+        for (int i = 0; i < state.people().size(); i++) {
+            stack.add(person(state.people().get(i), i == 0 ? ButtonKind.MAIN : ButtonKind.OUTLINED));
+        }
+        if (state.people().isEmpty()) {
+            stack.add(new WrapLabel(words.say("phone.nobody-text"), Type.LEAD, Tone.INK));
+        }
+        return new TouchScroll(words, "people", stack);
+    }
+
+    private Card person(PhoneState.Person person, ButtonKind kind) {
+        Card card = new Card(new MigLayout("insets 20 28 20 28, fillx, gap 16 0", "[grow,fill][]", "[][]"));
+        if (kind == ButtonKind.MAIN) {
+            card.leading();
+        }
+        card.add(new WrapLabel(person.said(), Type.LEAD, Tone.INK), "cell 0 0, wmin 0, growx");
+        card.add(new WrapLabel(person.number(), Type.NEXT, Tone.INK), "cell 0 1, wmin 0, growx");
+        card.add(
+                TouchButton.of(
+                                kind,
+                                "phoned." + person.name(),
+                                words.say("phone.phoned"),
+                                () -> presenter.phoned(person))
+                        .type(Type.LEAD)
+                        .tall(80),
+                Measure.px(100) > 130 ? "cell 0 2, growx 0" : "cell 1 0 1 2");
+        return card;
+    }
+
+    private JComponent call(PhoneState.Person person) {
+        List<Choice<String>> choices = ABOUT.stream()
+                .map(about -> {
+                    String said = words.say("phone.about." + about);
+                    return new Choice<>(about, said, said);
+                })
+                .toList();
+        Chips<String> chips = Chips.oneOf("about", choices, chosen -> {});
+        Field inWords = Field.line("in-words", words.say("phone.in-words"), "");
+        Field agreed = Field.line("agreed", words.say("phone.agreed"), "");
+        Stack stack = new Stack(16);
+        stack.add(new WrapLabel(words.say("phone.about-title", person.name()), Type.TITLE, Tone.INK));
+        stack.add(chips);
+        stack.add(inWords);
+        stack.add(agreed);
+        Card card = new Card(
+                        new MigLayout("insets 24 28 24 28, fill, wrap 1, gap 0 16", "[grow,fill]", "[grow,fill][]"))
+                .leading();
+        card.add(new TouchScroll(words, "call", stack), "grow");
+        Pane buttons = new Pane(new MigLayout("insets 0, fillx, gap 16", "[grow,fill,sizegroup][grow,fill,sizegroup]"));
+        buttons.add(TouchButton.of(
+                        ButtonKind.MAIN,
+                        "record",
+                        words.say("phone.record"),
+                        () -> presenter.tell(person, chips.one(), inWords.value(), agreed.value()))
+                .type(Type.LEAD)
+                .tall(72));
+        buttons.add(TouchButton.of(ButtonKind.OUTLINED, "back", words.say("phone.back"), () -> presenter.back())
+                .type(Type.LEAD)
+                .tall(72));
+        card.add(buttons, "growx");
+        return card;
+    }
+
+    private JComponent side(PhoneState state) {
+        Stack stack = new Stack(12);
+        stack.add(new WrapLabel(words.say("phone.when"), Type.ACTION, Tone.INK));
+        for (String rule : state.rules()) {
+            Card card = new Card(new MigLayout("insets 12 16 12 16, fillx", "[grow,fill]")).attention();
+            card.add(new WrapLabel(rule, Type.TAG, Tone.ATTENTION_INK), "growx, wmin 0");
+            stack.add(card);
+        }
+        if (!state.calls().isEmpty()) {
+            stack.add(new WrapLabel(words.say("phone.calls"), Type.BUTTON, Tone.SOFT));
+            state.calls().forEach(call -> stack.add(call(call)));
+        }
+        return new TouchScroll(words, "side", stack);
+    }
+
+    private static Card call(RowFace call) {
+        Card card = new Card(new MigLayout("insets 10 16 10 16, fillx, wrap 1, gap 0 2", "[grow,fill]"));
+        card.add(new WrapLabel(call.first(), Type.SECOND, Tone.INK), "growx, wmin 0");
+        card.add(new WrapLabel(call.second(), Type.SECOND, Tone.SOFT), "growx, wmin 0");
+        return card;
+    }
+}

@@ -1,0 +1,39 @@
+package org.cagewall.kiosk.phone;
+
+import java.util.List;
+import java.util.Optional;
+import org.cagewall.kiosk.kit.RowFace;
+
+/**
+ * What the page of phones shows. Immutable; any thread.
+ *
+ * @param people whom to phone, the first first
+ * @param rules when to stop and phone
+ * @param calls the last calls, the newest first
+ * @param call whose call is being told
+ */
+public record PhoneState(
+        String title,
+        String subtitle,
+        List<Person> people,
+        List<String> rules,
+        List<RowFace> calls,
+        Optional<Person> call) {
+
+    public PhoneState {
+        people = List.copyOf(people);
+        rules = List.copyOf(rules);
+        calls = List.copyOf(calls);
+    }
+
+    /**
+     * Somebody to phone.
+     *
+     * @param said the name, and why one would phone there
+     */
+    public record Person(String name, String said, String number) {}
+
+    PhoneState telling(Optional<Person> of) {
+        return new PhoneState(title, subtitle, people, rules, calls, of);
+    }
+}

@@ -1,0 +1,107 @@
+package org.cagewall.kiosk.phone;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import javax.swing.text.JTextComponent;
+import org.cagewall.desk.Daybook;
+import org.cagewall.kiosk.Painted;
+import org.cagewall.kiosk.Sat;
+import org.cagewall.kiosk.shell.Destination;
+import org.cagewall.kiosk.theme.TextSize;
+import org.cagewall.tasks.ReadingGrade;
+import org.cagewall.text.Words;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** Whom to phone, and a call that is kept. */
+class PhoneScreenTest {
+
+    private static final LocalDate DAY = LocalDate.of(2026, 4, 14);
+    private static final Words WORDS = Words.english();
+
+    @TempDir
+    Path folder;
+
+    private Daybook book;
+
+    @BeforeEach
+    void open() {
+        book = Daybook.furnished(folder.resolve("room"), DAY).tell("""
+                {"deed":"away-planned","from":"2026-04-12","to":"2026-04-20","sitter":"Tomas","second":"Joan","vet":"Bird vet 0555 0190","by":"Ines"}
+                """);
+    }
+
+    @AfterEach
+    void close() {
+        book.close();
+    }
+
+    @ParameterizedTest
+    @EnumSource(names = {"NORMAL", "LARGE", "LARGER"})
+    void theNumbersAreLargeAtEveryTextSize(TextSize size) {
+        phone(size).png("phone-" + size).assertFit();
+    }
+
+    @Test
+    void aCallAndWhatWasAgreedIsAnEntry() {
+        Painted phone = phone(TextSize.NORMAL).press("phoned.Ines");
+        phone.png("phone-call").assertFit();
+
+        phone.press("about.ill").after(() -> {
+            phone.find("in-words", JTextComponent.class).setText("A1 sits low");
+            phone.find("agreed", JTextComponent.class).setText("warm lamp, look again at noon");
+        });
+        phone.press("record");
+
+        assertThat(book.lines("\"phoned\""))
+                .singleElement()
+                .asString()
+                .contains(
+                        "\"who\":\"Ines\"",
+                        "a sick bird: A1 sits low",
+                        "warm lamp, look again at noon",
+                        "\"by\":\"Tomas\"");
+        phone.png("phone-kept").assertFit().press("phoned.Bird vet").press("back");
+    }
+
+    @Test
+    void aCallAboutNothingIsNotKept() {
+        phone(TextSize.NORMAL).press("phoned.Joan").press("record").press("answer.ok");
+
+        assertThat(book.lines("\"phoned\"")).isEmpty();
+    }
+
+    @Test
+    void everySentenceHereIsPlain() {
+        for (String key : List.of(
+                "subtitle",
+                "nobody",
+                "nobody-text",
+                "about-title",
+                "agreed",
+                "about-what",
+                "about-what-text",
+                "when")) {
+            ReadingGrade.sentences(WORDS.say("phone." + key, "Ines"))
+                    .forEach(sentence -> assertThat(ReadingGrade.ofSentence(sentence))
+                            .as("the grade of: %s", sentence)
+                            .isLessThanOrEqualTo(6));
+        }
+    }
+
+    private Painted phone(TextSize size) {
+        return Sat.at(
+                book,
+                size,
+                "Tomas",
+                new Destination.Phone(),
+                (pen, stage) -> new PhoneScreen(book.desk(), pen, stage, WORDS));
+    }
+}
