@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.stream.Stream;
 import org.cagewall.deed.AwayDeed;
 import org.cagewall.deed.BirdDeed;
 import org.cagewall.deed.CardDeed;
@@ -35,6 +36,13 @@ final class DemoFortnight {
 
     /** The day on which one cage was not visited. */
     private static final int FORGETFUL = 2;
+
+    /** The day on which the seed of one cage came late. */
+    private static final int LATE = 5;
+
+    private static final List<String> FED_IN_THE_EVENING = Stream.concat(
+                    DemoNests.FED_SOFT.stream(), Stream.of(DemoRoom.NURSERY, DemoRoom.COCK_FLIGHT, DemoRoom.HEN_FLIGHT))
+            .toList();
 
     /** How many in ten checks are made with the card. */
     private static final int SCANNED = 7;
@@ -94,7 +102,6 @@ final class DemoFortnight {
                 }
             }
         }
-        feed(day, time);
     }
 
     private static boolean isPassedOver(String cage, int day) {
@@ -104,9 +111,15 @@ final class DemoFortnight {
     private void check(String cage, int day, LocalTime time) {
         How how = random.nextInt(10) < SCANNED ? How.SCAN : How.HAND;
         if (day == 4 && cage.equals(DemoRoom.HEN_FLIGHT)) {
-            report(cage, day, time, how, List.of("puffed up", "sits low"), ill + " sits alone and hardly moves.");
+            report(cage, day, time, how, List.of("puffed up", "not eating"), ill + " sits alone and hardly moves.");
         } else if (day == 1 && cage.equals("A2")) {
-            report(cage, day, time, how, List.of("water tipped over"), "Floor wet. I dried it and filled the water.");
+            report(
+                    cage,
+                    day,
+                    time,
+                    how,
+                    List.of("dish empty"),
+                    "The water dish lay on the floor. I dried the floor and filled the dish.");
         } else {
             story.by(SITTER, day)
                     .at(time)
@@ -122,23 +135,34 @@ final class DemoFortnight {
                         cage, Answer.DIFFERENT, how, Optional.of(DayPart.MORNING), Optional.of(signs)));
     }
 
+    /** What is left of soft food comes out in the evening; the flights get their greens. */
     private void feed(int day, LocalTime time) {
-        for (String cage : DemoNests.FED_SOFT) {
-            String task = story.ago(day) + "/" + cage + "/soft-food";
-            if (day == HURRIED) {
-                story.by(SITTER, day)
-                        .at(time.plusMinutes(6))
-                        .tells(new VisitDeed.TaskNotDone(task, Optional.of("none left, bought more in the evening")));
+        for (String cage : FED_IN_THE_EVENING) {
+            String task = task(day, cage, "evening-food");
+            if (day == HURRIED && DemoNests.FED_SOFT.contains(cage)) {
+                outcome(day, time, new VisitDeed.TaskNotDone(task, Optional.of("the light was off when I came")));
             } else {
-                story.by(SITTER, day)
-                        .at(time.plusMinutes(4))
-                        .tells(new VisitDeed.TaskDone(task, Optional.of(How.HAND)));
+                outcome(day, time, new VisitDeed.TaskDone(task, Optional.of(How.HAND)));
             }
+        }
+        if (day == LATE) {
+            String task = task(day, DemoRoom.YOUNG, "morning");
+            outcome(day, time, new VisitDeed.TaskNotDone(task, Optional.of("the seed bin was empty, filled at noon")));
         }
     }
 
+    private void outcome(int day, LocalTime time, VisitDeed deed) {
+        story.by(SITTER, day).at(time).tells(deed);
+    }
+
+    private String task(int day, String cage, String kind) {
+        return story.ago(day) + "/" + cage + "/" + kind;
+    }
+
     private void evening(int day) {
-        walkRows(day, DayPart.EVENING, LocalTime.of(18, 30).plusMinutes(random.nextInt(40)));
+        LocalTime time = LocalTime.of(18, 30).plusMinutes(random.nextInt(40));
+        feed(day, time);
+        walkRows(day, DayPart.EVENING, time);
     }
 
     private void walkRows(int day, DayPart part, LocalTime time) {
