@@ -1,0 +1,92 @@
+package org.cagewall.kiosk.setup;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+import org.cagewall.desk.Answer;
+import org.cagewall.desk.Archive;
+import org.cagewall.desk.Desk;
+import org.cagewall.kiosk.shell.Notices;
+import org.cagewall.kiosk.shell.Shown;
+import org.cagewall.text.Words;
+
+/** Has a backup written into the data folder, named by its day. Used on the event thread; the work is done aside. */
+final class BackupPresenter {
+
+    private static final int MOST_SHOWN = 6;
+
+    private final Desk desk;
+    private final Notices notices;
+    private final Words words;
+    private final Path folder;
+    private final Shown<BackupState> shown;
+
+    BackupPresenter(Desk desk, Notices notices, Words words, Consumer<BackupState> view) {
+        this.desk = desk;
+        this.notices = notices;
+        this.words = words;
+        this.folder = desk.folder().path().resolve("backups");
+        this.shown = new Shown<>(
+                new BackupState(
+                        folder.toString(), List.of(), BackupState.Work.NONE, Optional.empty(), Optional.empty()),
+                view);
+    }
+
+    void shown() {
+        look();
+    }
+
+    void backUp() {
+        if (shown.now().work() == BackupState.Work.WRITING) {
+            return;
+        }
+        Path target = folder.resolve("backup-" + desk.today());
+        shown.change(BackupState::writing);
+        desk.work(book -> Archive.write(book, target), answer -> follow(answer, target));
+    }
+
+    private void follow(Answer<Archive.Kept> answer, Path target) {
+        if (answer instanceof Answer.Got<Archive.Kept> got) {
+            shown.change(state -> state.saying(words.say(
+                    "setup.backed-up",
+                    got.value().entries(),
+                    target.getFileName().toString())));
+            look();
+        } else if (answer instanceof Answer.Refused<Archive.Kept> refused) {
+            shown.change(state -> state.wrong(words.say(refused.reason())));
+        } else if (answer instanceof Answer.Failed<Archive.Kept> failed) {
+            shown.change(BackupState::atRest);
+            notices.failed(failed.code());
+        }
+    }
+
+    private void look() {
+        desk.work(book -> kept(), answer -> {
+            if (answer instanceof Answer.Got<List<String>> got) {
+                shown.change(state -> state.having(got.value()));
+            } else if (answer instanceof Answer.Failed<List<String>> failed) {
+                notices.failed(failed.code());
+            }
+        });
+    }
+
+    private List<String> kept() {
+        if (!Files.isDirectory(folder)) {
+            return List.of();
+        }
+        try (Stream<Path> all = Files.list(folder)) {
+            return all.filter(Files::isDirectory)
+                    .map(path -> path.getFileName().toString())
+                    .sorted(Comparator.reverseOrder())
+                    .limit(MOST_SHOWN)
+                    .toList();
+        } catch (IOException e) {
+            return List.of();
+        }
+    }
+}

@@ -1,0 +1,170 @@
+package org.cagewall.kiosk.setup;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+import java.util.function.Predicate;
+import org.cagewall.deed.RoomDeed;
+import org.cagewall.desk.Desk;
+import org.cagewall.kiosk.kit.WallPlan;
+import org.cagewall.kiosk.shell.Pen;
+import org.cagewall.kiosk.shell.Shown;
+import org.cagewall.room.Cage;
+import org.cagewall.room.DayPart;
+import org.cagewall.room.FeedLine;
+import org.cagewall.room.Permission;
+import org.cagewall.room.Place;
+import org.cagewall.room.Room;
+import org.cagewall.room.Routine;
+import org.cagewall.room.Use;
+import org.cagewall.room.Wall;
+import org.cagewall.text.Message;
+import org.cagewall.text.Words;
+
+/** Says what cages are given and what the sitter may do there, for one cage or many at once. Event thread. */
+final class FoodPresenter {
+
+    private static final int MOST_LINES = 12;
+
+    private final Desk desk;
+    private final Pen pen;
+    private final Words words;
+    private final Shown<FoodState> shown;
+    private final Consumer<Room> roomChanged = room -> refresh();
+
+    FoodPresenter(Desk desk, Pen pen, Words words, Consumer<FoodState> view) {
+        this.desk = desk;
+        this.pen = pen;
+        this.words = words;
+        this.shown = new Shown<>(new FoodState(walls(), List.of(), List.of(), Set.of(), Optional.empty()), view);
+    }
+
+    void shown() {
+        desk.listen(roomChanged);
+        refresh();
+    }
+
+    void hidden() {
+        desk.ignore(roomChanged);
+    }
+
+    /** Takes the cage to those the lines are for, or from them. The first one touched brings its own lines. */
+    void touch(String cage) {
+        List<String> others = new ArrayList<>(shown.now().cages());
+        if (!others.remove(cage)) {
+            others.add(cage);
+        }
+        if (shown.now().cages().isEmpty()) {
+            Routine routine = desk.room().cage(cage).map(Cage::routine).orElse(Routine.NONE);
+            shown.change(state -> state.giving(routine.feed()).allowing(routine.allowed()));
+        }
+        shown.change(state -> state.forCages(others));
+    }
+
+    void all() {
+        choose(cage -> true);
+    }
+
+    void breeding() {
+        choose(cage -> cage.use() == Use.BREEDING);
+    }
+
+    /** Lets go of all cages, and of what was not saved. */
+    void none() {
+        shown.change(state -> state.forCages(List.of()).giving(List.of()).allowing(Set.of()));
+    }
+
+    private void choose(Predicate<Cage> which) {
+        List<String> names = desk.room().walk().filter(which).map(Cage::name).toList();
+        if (shown.now().cages().isEmpty() && !names.isEmpty()) {
+            touch(names.get(0));
+        }
+        shown.change(state -> state.forCages(names));
+    }
+
+    void addLine(String what, String amount, DayPart when) {
+        Optional<String> wrongWhat = Names.wrong(what, "setup.write-food");
+        Optional<String> wrongAmount = Names.wrong(amount, "setup.write-amount");
+        if (wrongWhat.isPresent()) {
+            wrong("what", wrongWhat.get());
+        } else if (wrongAmount.isPresent()) {
+            wrong("amount", wrongAmount.get());
+        } else if (shown.now().lines().size() >= MOST_LINES) {
+            wrong("what", "setup.many-lines");
+        } else {
+            List<FeedLine> longer = new ArrayList<>(shown.now().lines());
+            longer.add(new FeedLine(what.strip(), amount.strip(), when));
+            shown.change(state -> state.giving(longer));
+        }
+    }
+
+    void takeOut(int line) {
+        List<FeedLine> shorter = new ArrayList<>(shown.now().lines());
+        shorter.remove(line);
+        shown.change(state -> state.giving(shorter));
+    }
+
+    void allow(Set<Permission> allowed) {
+        shown.change(state -> state.allowing(allowed));
+    }
+
+    void save() {
+        FoodState now = shown.now();
+        if (now.cages().isEmpty()) {
+            wrong("cages", "setup.choose-cages");
+            return;
+        }
+        List<Permission> allowed = now.allowed().stream().sorted().toList();
+        List<RoomDeed.RoutineSet> deeds = now.cages().stream()
+                .map(cage -> new RoomDeed.RoutineSet(cage, now.lines(), Optional.of(allowed)))
+                .toList();
+        pen.record(
+                deeds,
+                desk.today(),
+                Optional.empty(),
+                Message.of("setup.done.food", deeds.size(), now.cages()),
+                room -> none());
+    }
+
+    private void wrong(String part, String key) {
+        shown.change(state -> state.wrong(part, words.say(key)));
+    }
+
+    private void refresh() {
+        shown.change(state -> new FoodState(
+                walls(),
+                state.cages().stream()
+                        .filter(name ->
+                                desk.room().cage(name).filter(Cage::inUse).isPresent())
+                        .toList(),
+                state.lines(),
+                state.allowed(),
+                state.problem()));
+    }
+
+    private List<WallPlan> walls() {
+        return desk.room().walls().stream().map(this::plan).toList();
+    }
+
+    private WallPlan plan(Wall wall) {
+        List<WallPlan.Spot> spots = new ArrayList<>();
+        desk.room().walk().forEach(cage -> cage.place()
+                .filter(place -> place.wall() == wall.id())
+                .ifPresent(place -> spots.add(spot(cage, place))));
+        return new WallPlan(wall.name(), wall.rows(), wall.columns(), spots);
+    }
+
+    private WallPlan.Spot spot(Cage cage, Place place) {
+        String line = words.say("setup.food-lines", cage.routine().feed().size());
+        return new WallPlan.Spot(
+                place.row(),
+                place.column(),
+                cage.name(),
+                cage.name(),
+                line,
+                words.say("setup.food-said", cage.name(), line),
+                WallPlan.Look.CAGE);
+    }
+}

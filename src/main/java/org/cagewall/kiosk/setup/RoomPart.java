@@ -1,0 +1,182 @@
+package org.cagewall.kiosk.setup;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javax.swing.JComponent;
+import net.miginfocom.swing.MigLayout;
+import org.cagewall.desk.Desk;
+import org.cagewall.kiosk.kit.ButtonKind;
+import org.cagewall.kiosk.kit.Card;
+import org.cagewall.kiosk.kit.Chips;
+import org.cagewall.kiosk.kit.Choice;
+import org.cagewall.kiosk.kit.Field;
+import org.cagewall.kiosk.kit.Labelled;
+import org.cagewall.kiosk.kit.Pane;
+import org.cagewall.kiosk.kit.Row;
+import org.cagewall.kiosk.kit.Stack;
+import org.cagewall.kiosk.kit.Stepper;
+import org.cagewall.kiosk.kit.TouchButton;
+import org.cagewall.kiosk.kit.TouchScroll;
+import org.cagewall.kiosk.kit.WrapLabel;
+import org.cagewall.kiosk.shell.Pen;
+import org.cagewall.kiosk.theme.Tone;
+import org.cagewall.kiosk.theme.Type;
+import org.cagewall.text.Words;
+
+/** What holds for the whole room: its name, its rules, heat, the night, the rings. Used on the event thread. */
+final class RoomPart implements Part {
+
+    private static final int COLDEST = 15;
+    private static final int HOTTEST = 45;
+
+    private final Words words;
+    private final Pane view = new Pane(
+            new MigLayout("insets 0, fill, wrap 1, gap 0 12, hidemode 3", "[grow,fill]", "[0:0,grow,fill][][]"));
+    private final Map<String, Field> fields = new HashMap<>();
+    private final ProblemCard problem = new ProblemCard();
+    private final RoomPresenter presenter;
+    private RoomState.Night night = RoomState.Night.BRIGHT;
+    private Optional<RoomState> before = Optional.empty();
+
+    RoomPart(Desk desk, Pen pen, Words words) {
+        this.words = words;
+        presenter = new RoomPresenter(desk, pen, words, this::render);
+    }
+
+    @Override
+    public JComponent view() {
+        return view;
+    }
+
+    @Override
+    public void shown() {
+        presenter.shown();
+    }
+
+    @Override
+    public void hidden() {
+        presenter.hidden();
+    }
+
+    private void render(RoomState state) {
+        boolean same = before.filter(old -> withoutProblem(old).equals(withoutProblem(state)))
+                .isPresent();
+        if (!same) {
+            build(state);
+        }
+        problem.say(state.problem(), fields);
+        before = Optional.of(state);
+        view.revalidate();
+        view.repaint();
+    }
+
+    private static RoomState withoutProblem(RoomState state) {
+        return new RoomState(
+                state.name(),
+                state.rules(),
+                state.heatAct(),
+                state.heatPhone(),
+                state.night(),
+                state.quietFrom(),
+                state.quietTo(),
+                state.ringsDay(),
+                state.ringsMonth(),
+                Optional.empty());
+    }
+
+    private void build(RoomState state) {
+        view.removeAll();
+        fields.clear();
+        night = state.night();
+        Field name = field("room", Field.line("room", words.say("setup.room-name"), state.name()));
+        Field rules = field("rules", Field.note("rules", words.say("setup.rules"), state.rules()));
+        Stepper act = stepper("act", "setup.heat-act", COLDEST, HOTTEST, state.heatAct());
+        Stepper phone = stepper("heat-phone", "setup.heat-phone", COLDEST, HOTTEST, state.heatPhone());
+        Stepper from = stepper("from", "setup.quiet-from", 0, 23, state.quietFrom());
+        Stepper to = stepper("to", "setup.quiet-to", 0, 23, state.quietTo());
+        Stepper day = stepper("day", "setup.rings-day", 1, 31, state.ringsDay());
+        Stepper month = stepper("month", "setup.rings-month", 1, 12, state.ringsMonth());
+        Stack left = new Stack(16);
+        Stack named = new Stack(16);
+        named.add(name);
+        named.add(rules);
+        left.add(card(named));
+        left.add(card(Labelled.of(words.say("setup.heat"), row(act, phone))));
+        Stack right = new Stack(16);
+        right.add(card(Labelled.of(words.say("setup.quiet"), quiet(state, row(from, to)))));
+        right.add(card(Labelled.of(words.say("setup.rings"), row(day, month))));
+        Pane columns = new Pane(new MigLayout(
+                "insets 0, fillx, gap 24 0", "[grow 1,fill,sizegroup half][grow 1,fill,sizegroup half]", "[top]"));
+        columns.add(left, "wmin 0");
+        columns.add(right, "wmin 0");
+        view.add(new TouchScroll(words, "settings", columns), "grow, wmin 0, hmin 0");
+        view.add(problem, "wmin 0");
+        view.add(
+                TouchButton.of(
+                                ButtonKind.MAIN,
+                                "save",
+                                words.say("setup.save"),
+                                () -> presenter.save(new RoomState(
+                                        name.value(),
+                                        rules.value(),
+                                        act.value(),
+                                        phone.value(),
+                                        night,
+                                        from.value(),
+                                        to.value(),
+                                        day.value(),
+                                        month.value(),
+                                        Optional.empty())))
+                        .type(Type.LEAD)
+                        .tall(72),
+                "growx 0, wmin 420, alignx right");
+    }
+
+    /** Once there are quiet hours they can be changed, not taken away. */
+    private Stack quiet(RoomState state, Pane hours) {
+        Stack both = new Stack();
+        if (state.night() == RoomState.Night.BRIGHT) {
+            hours.setVisible(false);
+            both.add(Chips.oneOf(
+                            "night",
+                            List.of(
+                                    new Choice<>("bright", words.say("setup.bright"), RoomState.Night.BRIGHT),
+                                    new Choice<>("dim", words.say("setup.dim"), RoomState.Night.DIM)),
+                            chosen -> {
+                                night = chosen;
+                                hours.setVisible(chosen == RoomState.Night.DIM);
+                                both.revalidate();
+                            })
+                    .choose(List.of(state.night())));
+        }
+        both.add(hours);
+        both.add(new WrapLabel(words.say("setup.quiet-text"), Type.SECOND, Tone.SOFT));
+        return both;
+    }
+
+    private Stepper stepper(String name, String key, int least, int most, int value) {
+        return new Stepper(words, name, words.say(key), least, most, value, number -> {});
+    }
+
+    private static Pane row(JComponent one, JComponent other) {
+        Pane first = new Pane(new MigLayout("insets 0 0 0 24"));
+        first.add(one);
+        Row row = new Row();
+        row.add(first);
+        row.add(other);
+        return row;
+    }
+
+    private static Card card(Stack content) {
+        Card card = new Card(new MigLayout("insets 16 20 18 20, fillx", "[grow,fill]"));
+        card.add(content, "wmin 0");
+        return card;
+    }
+
+    private Field field(String part, Field field) {
+        fields.put(part, field);
+        return field;
+    }
+}

@@ -1,0 +1,42 @@
+package org.cagewall.kiosk.setup;
+
+import java.util.Optional;
+
+/**
+ * What the part of the room shows. Immutable; any thread, and free of Swing.
+ *
+ * @param quietFrom the hour from which the screen is dim, as it would be set
+ * @param quietTo the hour until which it is dim
+ */
+record RoomState(
+        String name,
+        String rules,
+        int heatAct,
+        int heatPhone,
+        Night night,
+        int quietFrom,
+        int quietTo,
+        int ringsDay,
+        int ringsMonth,
+        Optional<Problem> problem) {
+
+    /** Whether quiet hours are kept. */
+    enum Night {
+        BRIGHT,
+        DIM
+    }
+
+    RoomState wrong(String part, String words) {
+        return new RoomState(
+                name,
+                rules,
+                heatAct,
+                heatPhone,
+                night,
+                quietFrom,
+                quietTo,
+                ringsDay,
+                ringsMonth,
+                Optional.of(new Problem(part, words)));
+    }
+}

@@ -1,0 +1,370 @@
+package org.cagewall.kiosk.setup;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.time.LocalTime;
+import java.time.MonthDay;
+import java.util.List;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.text.JTextComponent;
+import org.cagewall.desk.Archive;
+import org.cagewall.desk.Clocks;
+import org.cagewall.desk.DataFolder;
+import org.cagewall.desk.Desk;
+import org.cagewall.desk.Lanes;
+import org.cagewall.kiosk.Birdroom;
+import org.cagewall.kiosk.Painted;
+import org.cagewall.kiosk.shell.Destination;
+import org.cagewall.kiosk.shell.Pen;
+import org.cagewall.kiosk.shell.Stage;
+import org.cagewall.kiosk.theme.TextSize;
+import org.cagewall.room.Cage;
+import org.cagewall.room.DayPart;
+import org.cagewall.room.FeedLine;
+import org.cagewall.room.Keeps;
+import org.cagewall.room.Permission;
+import org.cagewall.room.Place;
+import org.cagewall.room.Quiet;
+import org.cagewall.room.Role;
+import org.cagewall.room.Room;
+import org.cagewall.room.Use;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Sets a birdroom up by touch and reads back what was recorded. */
+class SetupScreenTest {
+
+    @TempDir
+    Path folder;
+
+    private Birdroom birdroom;
+
+    @BeforeEach
+    void open() {
+        birdroom = Birdroom.furnished(folder.resolve("room"));
+    }
+
+    @AfterEach
+    void close() {
+        birdroom.close();
+    }
+
+    @Test
+    void anEmptyRoomIsSetUpInThreeSteps() {
+        Painted page = emptyRoom().png("setup-step-1").assertFit();
+
+        write(page, "name", "Ines");
+        write(page, "phone", "0555 0142").press("next");
+        assertThat(room().owner()).hasValueSatisfying(owner -> {
+            assertThat(owner.name()).isEqualTo("Ines");
+            assertThat(owner.phone()).contains("0555 0142");
+        });
+
+        page.png("setup-step-2").assertFit().press("rows.fewer").press("columns.fewer");
+        write(page, "wall", "North wall").press("next");
+        assertThat(room().wall("north wall")).hasValueSatisfying(wall -> {
+            assertThat(wall.rows()).isEqualTo(2);
+            assertThat(wall.columns()).isEqualTo(5);
+        });
+
+        page.png("setup-step-3").assertFit().press("fill");
+        assertThat(room().walk().map(Cage::name))
+                .containsExactly("A1", "A2", "A3", "A4", "A5", "B1", "B2", "B3", "B4", "B5");
+        assertThat(birdroom.newest(1).get(0)).contains("\"by\":\"Ines\"");
+    }
+
+    @Test
+    void anOwnerWithoutANameOrAPhoneIsAskedForIt() {
+        Painted page = emptyRoom().press("next").png("setup-step-1-problem").assertFit();
+        assertThat(page.find("name.wrong", JLabel.class).getText()).isEqualTo("Write your name.");
+
+        write(page, "name", "Ines").press("next");
+        assertThat(page.find("phone.wrong", JLabel.class).getText()).startsWith("Write the number");
+        assertThat(room().people()).isEmpty();
+    }
+
+    @Test
+    void theFirstWallMayAlsoBeFilledOneByOne() {
+        Painted page = emptyRoom();
+        write(page, "name", "Ines");
+        write(page, "phone", "0555 0142").press("next").press("next").press("one-by-one");
+
+        page.png("setup-bare").assertFit().press("place.free-2-1-1").press("add-cage");
+
+        assertThat(room().walk().map(Cage::name)).containsExactly("A1");
+    }
+
+    @Test
+    void aCageIsAddedWhereAFreePlaceWasTouched() {
+        Painted page = page("Ines").png("setup-walls").assertFit();
+        page.press(free("North wall", 3, 6)).png("setup-place").assertFit();
+        assertThat(page.find("cage", JTextComponent.class).getText()).isEqualTo("C6");
+
+        page.press("use.flight").press("use.keeps.hens").assertFit();
+        write(page, "cage", "Hen flight").press("add-cage").png("setup-added").assertFit();
+
+        Cage added = room().cage("Hen flight").orElseThrow();
+        assertThat(added.use()).isEqualTo(Use.FLIGHT);
+        assertThat(added.keeps()).contains(Keeps.HENS);
+        assertThat(added.place())
+                .hasValueSatisfying(place -> assertThat(place.column()).isEqualTo(6));
+    }
+
+    @Test
+    void aNameThatIsTakenIsToldAndWhatWasFilledInStays() {
+        Painted page = page("Ines").press(free("North wall", 3, 6));
+
+        write(page, "cage", "A1").press("add-cage");
+        assertThat(page.find("sheet.text", JLabel.class).getText()).contains("already a cage A1");
+        page.press("answer.ok");
+        assertThat(page.find("cage", JTextComponent.class).getText()).isEqualTo("A1");
+
+        write(page, "cage", " ").press("add-cage");
+        assertThat(page.find("cage.wrong", JLabel.class).getText()).startsWith("Write a name");
+    }
+
+    @Test
+    void aSecondWallGoesOnWithTheLettersAndIsFilledInOneTouch() {
+        Painted page = page("Ines").press("new-wall").png("setup-new-wall").assertFit();
+        write(page, "wall", "East wall")
+                .press("columns.fewer")
+                .press("add-wall")
+                .assertFit();
+
+        page.press(free("East wall", 1, 1))
+                .press("use.stock")
+                .press("fill")
+                .png("setup-filled")
+                .assertFit();
+
+        assertThat(room().walk()
+                        .filter(cage -> cage.place()
+                                .filter(place -> place.wall()
+                                        == room().wall("East wall")
+                                                .orElseThrow()
+                                                .id())
+                                .isPresent())
+                        .map(Cage::name))
+                .hasSize(15)
+                .startsWith("E1", "E2", "E3", "E4", "E5", "F1");
+    }
+
+    @Test
+    void aCageIsMovedByTouchingItAndThenTheFreePlace() {
+        Painted page =
+                page("Ines").press("place.B2").png("setup-cage").assertFit().press("move");
+        page.press("place.A1");
+        assertThat(page.find("problem", JLabel.class).getText()).startsWith("A cage hangs there");
+
+        page.png("setup-moving").assertFit().press(free("North wall", 3, 6));
+
+        assertThat(room().cage("B2").orElseThrow().place())
+                .contains(new Place(room().wall("North wall").orElseThrow().id(), 3, 6));
+    }
+
+    @Test
+    void aCageChangesItsUseAndIsJoinedAndParted() {
+        long before = room().head();
+        Painted page = page("Ines").press("place.B3").press("use.breeding");
+        assertThat(room().head()).isEqualTo(before);
+
+        page.press("use.stock").png("setup-use").assertFit().press("use.keeps.hens");
+        assertThat(room().cage("B3").orElseThrow().keeps()).contains(Keeps.HENS);
+        page.press("use.nursery");
+        assertThat(room().cage("B3").orElseThrow().use()).isEqualTo(Use.NURSERY);
+
+        page.press("join.B4").png("setup-joined").assertFit();
+        assertThat(room().cage("B4").orElseThrow().inUse()).isFalse();
+
+        page.press("place.B4").press("split.B4");
+        assertThat(room().cage("B4").orElseThrow().inUse()).isTrue();
+    }
+
+    @Test
+    void aCageIsTakenOutOfUseOnlyAfterAQuestionAndOnlyWhenItIsEmpty() {
+        Painted page = page("Ines").press("place.A1").press("retire").press("answer.retire");
+        assertThat(page.find("sheet.text", JLabel.class).getText()).contains("Move them first");
+        page.press("answer.ok").press("leave").press("place.B6").press("retire").press("answer.no");
+        assertThat(room().cage("B6").orElseThrow().inUse()).isTrue();
+
+        page.press("retire").png("setup-retire").assertFit().press("answer.retire");
+
+        assertThat(room().cage("B6").orElseThrow().inUse()).isFalse();
+    }
+
+    @Test
+    void peopleAreAddedAndChanged() {
+        Painted page =
+                page("Ines").press("tab.people").png("setup-people").assertFit().press("add-person");
+        assertThat(page.find("name.wrong", JLabel.class).getText()).isEqualTo("Write a name.");
+
+        write(page, "name", "Maud").press("role.keeper");
+        write(page, "phone", "0555 0133").press("add-person");
+        assertThat(room().person("Maud")).hasValueSatisfying(maud -> {
+            assertThat(maud.role()).isEqualTo(Role.KEEPER);
+            assertThat(maud.phone()).contains("0555 0133");
+        });
+
+        page.press("person.Tomas").png("setup-person").assertFit();
+        write(page, "phone", "0555 0199").press("change-person");
+        assertThat(room().person("Tomas").orElseThrow().phone()).contains("0555 0199");
+    }
+
+    @Test
+    void theLastOwnerStaysOwner() {
+        Painted page = page("Ines")
+                .press("tab.people")
+                .press("person.Ines")
+                .press("role.sitter")
+                .press("change-person");
+
+        assertThat(page.find("sheet.text", JLabel.class).getText()).contains("the only owner");
+        assertThat(room().person("Ines").orElseThrow().role()).isEqualTo(Role.OWNER);
+    }
+
+    @Test
+    void foodIsWrittenOnceAndSavedForManyCages() {
+        Painted page = page("Ines")
+                .press("tab.food")
+                .png("setup-food-none")
+                .assertFit()
+                .press("cage.A1");
+        page.press("what.quick.1").press("amount.quick.1").press("add-line");
+        page.press("what.quick.2").press("amount.quick.3").press("when.evening").press("add-line");
+        page.press("allowed.count")
+                .press("cage.A2")
+                .png("setup-food")
+                .assertFit()
+                .press("save");
+
+        for (String cage : List.of("A1", "A2")) {
+            assertThat(room().cage(cage).orElseThrow().routine().feed())
+                    .containsExactly(
+                            new FeedLine("seed mix", "1 scoop", DayPart.MORNING),
+                            new FeedLine("soft food", "1 spoon", DayPart.EVENING));
+            assertThat(room().cage(cage).orElseThrow().routine().allows(Permission.COUNT))
+                    .isTrue();
+        }
+
+        page.press("cage.A1").press("take-out.1").press("choose.breeding").press("save");
+        assertThat(room().cage("B6").orElseThrow().routine().feed())
+                .containsExactly(new FeedLine("soft food", "1 spoon", DayPart.EVENING));
+    }
+
+    @Test
+    void aLineWithoutAnAmountSaysSo() {
+        Painted page = page("Ines")
+                .press("tab.food")
+                .press("cage.A1")
+                .press("what.quick.1")
+                .press("add-line");
+
+        assertThat(page.find("amount.wrong", JLabel.class).getText()).isEqualTo("Write how much.");
+        page.png("setup-food-problem").assertFit();
+    }
+
+    @Test
+    void theRoomGetsItsNameItsHeatItsNightAndItsRings() {
+        Painted page =
+                page("Ines").press("tab.room").png("setup-room").assertFit().press("save");
+        assertThat(page.find("problem", JLabel.class).getText()).startsWith("Nothing has been changed");
+
+        write(page, "room", "Hill Street birdroom");
+        page.press("act.fewer")
+                .press("night.dim")
+                .press("from.more")
+                .press("day.more")
+                .assertFit()
+                .press("save");
+
+        assertThat(room().settings().name()).isEqualTo("Hill Street birdroom");
+        assertThat(room().settings().heatAct()).isEqualTo(29);
+        assertThat(room().settings().quiet()).contains(new Quiet(LocalTime.of(22, 0), LocalTime.of(7, 0)));
+        assertThat(room().settings().ringsIssued()).isEqualTo(MonthDay.of(1, 2));
+        page.png("setup-room-saved").assertFit();
+    }
+
+    @Test
+    void aDayThatNoMonthHasAndHeatTheWrongWayRoundAreSaid() {
+        Painted page = page("Ines").press("tab.room").press("month.more");
+        for (int day = 1; day < 30; day++) {
+            page.press("day.more");
+        }
+        page.press("save");
+        assertThat(page.find("problem", JLabel.class).getText()).isEqualTo("That month has fewer days.");
+
+        page.press("month.more")
+                .press("act.more")
+                .press("act.more")
+                .press("act.more")
+                .press("save");
+        assertThat(page.find("problem", JLabel.class).getText()).startsWith("The heat to act on");
+    }
+
+    @Test
+    void aBackupIsWrittenAndMakesTheSameRoomAgain() {
+        Painted page = page("Ines").press("tab.backup").png("setup-backup").assertFit();
+
+        page.press("back-up").png("setup-backed-up").assertFit();
+
+        assertThat(page.find("backed-up", JLabel.class).getText()).contains("backup-2026-04-14");
+        Path backup = birdroom.desk().folder().path().resolve("backups").resolve("backup-2026-04-14");
+        DataFolder other = DataFolder.open(folder.resolve("other"));
+        Clocks clocks = Clocks.system().withToday(Birdroom.TODAY);
+        Archive.restore(backup, other, clocks);
+        try (Desk again = Desk.open(other, Lanes.inline(), clocks)) {
+            assertThat(again.room()).isEqualTo(room());
+        }
+    }
+
+    @Test
+    void aSitterIsToldWhoSetsTheRoomUp() {
+        Painted page = page("Tomas").png("setup-closed").assertFit();
+
+        assertThat(page.maybe("tab.walls")).isEmpty();
+        assertThat(page.find("to-wall", JComponent.class)).isNotNull();
+    }
+
+    @Test
+    void thePagesAreFitAtLargeLettersToo() {
+        Painted page = birdroom.painted(TextSize.LARGE, "Ines", new Destination.Setup(), this::screen)
+                .png("setup-walls-large")
+                .assertFit();
+        page.press("place.B2").png("setup-cage-large").assertFit();
+        page.press("tab.people").assertFit();
+        page.press("tab.food").press("cage.A1").png("setup-food-large").assertFit();
+        page.press("tab.room").png("setup-room-large").assertFit();
+        page.press("tab.backup").assertFit();
+    }
+
+    private Room room() {
+        return birdroom.room();
+    }
+
+    private String free(String wall, int row, int column) {
+        return "place.free-" + room().wall(wall).orElseThrow().id() + "-" + row + "-" + column;
+    }
+
+    private Painted emptyRoom() {
+        birdroom.close();
+        birdroom = Birdroom.empty(folder.resolve("new"));
+        return page("");
+    }
+
+    private static Painted write(Painted page, String field, String text) {
+        JTextComponent place = page.find(field, JTextComponent.class);
+        return page.after(() -> place.setText(text));
+    }
+
+    private Painted page(String person) {
+        return birdroom.painted(person, new Destination.Setup(), this::screen);
+    }
+
+    private SetupScreen screen(Pen pen, Stage stage) {
+        return new SetupScreen(birdroom.desk(), pen, stage, stage, stage, Birdroom.WORDS);
+    }
+}
