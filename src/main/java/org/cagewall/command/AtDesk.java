@@ -91,13 +91,6 @@ final class AtDesk {
         return received.value();
     }
 
-    /** What became of one line of an export, judged by the day on which it was first recorded. */
-    Outcome outcomeAsOf(LocalDate then, Line line) {
-        Received<Outcome> received = new Received<>();
-        desk.recordAgain(line, then, received);
-        return received.value();
-    }
-
     private static <T> T value(Answer<T> answer) {
         if (answer instanceof Answer.Got<T> got) {
             return got.value();

@@ -59,7 +59,6 @@ final class RecordCommand implements Callable<Integer> {
             code = Math.max(code, record(recorder, next.get()));
             next = next(lines);
         }
-        desk.desk().turnTheDay();
         return code;
     }
 

@@ -1,8 +1,5 @@
 package org.cagewall.command;
 
-import java.time.Instant;
-import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -14,8 +11,7 @@ import org.cagewall.desk.Outcome;
 import org.cagewall.text.Message;
 
 /**
- * Records one line after the other. Lines of an export get new numbers, so it remembers which old one became which, and
- * judges each by the day on which it was first recorded. Used by the thread that runs the command.
+ * Records one line after the other. Lines of an export get new numbers, so it remembers which old one became which. Used by the thread that runs the command.
  */
 final class Recorder {
 
@@ -54,7 +50,7 @@ final class Recorder {
         if (deed.isEmpty()) {
             return new Result.NotRecorded(Message.of("command.entry-not-here", ((NamesEntry) line.deed()).entry()));
         }
-        Result result = result(desk.outcomeAsOf(judgedOn(line, seal), new Line(deed.get(), line.told())));
+        Result result = result(desk.outcome(new Line(deed.get(), line.told())));
         if (result instanceof Result.Recorded recorded) {
             newNumbers.put(seal.entry(), recorded.entry());
         }
@@ -67,14 +63,6 @@ final class Recorder {
         }
         return Optional.ofNullable(newNumbers.get((long) naming.entry()))
                 .map(entry -> naming.naming(Math.toIntExact(entry)));
-    }
-
-    /** The day on which the entry was made, as far as it can have been; no later than today. */
-    private LocalDate judgedOn(Line line, Lines.Seal seal) {
-        ZoneId zone = desk.room().settings().zone();
-        LocalDate recorded = LocalDate.ofInstant(Instant.parse(seal.recorded()), zone);
-        LocalDate then = recorded.isBefore(line.told().on()) ? line.told().on() : recorded;
-        return then.isAfter(desk.today()) ? desk.today() : then;
     }
 
     private static Result result(Outcome outcome) {

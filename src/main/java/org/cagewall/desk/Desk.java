@@ -67,15 +67,23 @@ public final class Desk implements AutoCloseable {
                 store.close();
                 throw e;
             }
-        } catch (StoreProblem e) {
-            lanes.close();
-            folder.close();
-            throw new Unopened(e.why());
         } catch (RuntimeException e) {
             lanes.close();
             folder.close();
-            throw e;
+            throw unopened(folder, e);
         }
+    }
+
+    /** What broke goes to the log; a plain refusal, such as a record of a newer version, has nothing more to tell. */
+    private static Unopened unopened(DataFolder folder, RuntimeException e) {
+        boolean refused = e instanceof StoreProblem && e.getCause() == null;
+        if (!refused) {
+            new Failures().keep("open", e);
+        }
+        return new Unopened(
+                e instanceof StoreProblem problem
+                        ? problem.why()
+                        : Message.of("store.cannot-open", folder.path().toString()));
     }
 
     private static Room firstRoom(Store store, Clocks clocks) {
@@ -137,26 +145,9 @@ public final class Desk implements AutoCloseable {
         record(List.of(line), answer);
     }
 
-    /**
-     * Records a line of an export anew. It is judged by the day on which it was recorded first, since by now pairs of
-     * that time may no longer be held in the room.
-     *
-     * @param then that day, not after today; once all is recorded, {@link #turnTheDay} brings the room back to today
-     */
-    public void recordAgain(Line line, LocalDate then, Consumer<Outcome> answer) {
-        lanes.record().execute(() -> {
-            Outcome outcome = recordNow(List.of(line), then);
-            lanes.answers().execute(() -> answer.accept(outcome));
-        });
-    }
-
     private Outcome recordNow(List<Line> lines) {
-        return recordNow(lines, today());
-    }
-
-    private Outcome recordNow(List<Line> lines, LocalDate day) {
         try {
-            Recording recording = store.record(room, lines, day, clocks.instant());
+            Recording recording = store.record(room, lines, today(), clocks.instant());
             if (recording instanceof Recording.Done done) {
                 publish(done.room());
                 return new Outcome.Done(done.entries(), done.room());

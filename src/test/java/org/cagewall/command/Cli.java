@@ -101,6 +101,16 @@ final class Cli {
 
     /** Runs exactly these words. */
     static Ran bare(byte[] input, String... args) {
+        Clocks clocks = new Clocks(Clock.fixed(Instant.parse(TODAY + "T09:00:00Z"), ZoneOffset.UTC), Optional.empty());
+        return ran(clocks, input, args);
+    }
+
+    /** Runs exactly these words with that clock. */
+    static Ran at(Clocks clocks, String input, String... args) {
+        return ran(clocks, input.getBytes(UTF_8), args);
+    }
+
+    private static Ran ran(Clocks clocks, byte[] input, String... args) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         Console console = new Console(
@@ -108,7 +118,6 @@ final class Cli {
                 new PrintStream(out, false, UTF_8),
                 new PrintStream(err, false, UTF_8),
                 Words.english());
-        Clocks clocks = new Clocks(Clock.fixed(Instant.parse(TODAY + "T09:00:00Z"), ZoneOffset.UTC), Optional.empty());
         int code = Main.run(console, clocks, args);
         console.flush();
         return new Ran(code, out.toString(UTF_8), err.toString(UTF_8));

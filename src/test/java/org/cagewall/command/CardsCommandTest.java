@@ -1,0 +1,131 @@
+package org.cagewall.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.google.zxing.BarcodeFormat;
+import com.google.zxing.WriterException;
+import com.google.zxing.common.BitMatrix;
+import com.google.zxing.qrcode.QRCodeWriter;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import javax.imageio.ImageIO;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.rendering.PDFRenderer;
+import org.cagewall.command.Cli.Ran;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Cards out to paper and back by a picture. */
+class CardsCommandTest {
+
+    private static final int DPI = 200;
+
+    @TempDir
+    Path folder;
+
+    @Test
+    void aCardThatIsPrintedIsFoundAgainInAPictureAndGrowsOld() throws IOException {
+        Cli cli = Cli.furnished(folder.resolve("birds"));
+        Path pdf = folder.resolve("cards.pdf");
+
+        Ran printed = cli.run("cards", "--out", pdf.toString(), "--by", "Ines", "A1");
+        assertThat(printed.out()).isEqualTo("1 card in " + pdf + ".\n");
+        Path card = picture(pdf);
+        assertThat(cli.run("scan", card.toString()).out()).isEqualTo("A1\n");
+
+        cli.record("{\"deed\":\"bird-moved\",\"bird\":\"HB 26-041\",\"to\":\"A2\",\"by\":\"Ines\"}");
+        Ran old = cli.run("scan", card.toString());
+
+        assertThat(old.code()).isZero();
+        assertThat(old.out()).isEqualTo("A1\n");
+        assertThat(old.err()).contains("The card of cage A1 is out of date.");
+        assertThat(cli.run("cards", "--changed", "--json", "--out", pdf.toString())
+                        .out())
+                .contains("\"cages\":[\"A1\",\"A2\",\"F1\"],\"recorded\":false");
+    }
+
+    @Test
+    void onlyCardsThatChangedAreDrawnAndNoneWhereAllAreAsTheyShouldBe() {
+        Cli cli = Cli.furnished(folder.resolve("birds"));
+        String pdf = folder.resolve("cards.pdf").toString();
+        cli.run("cards", "--out", pdf, "--by", "Ines");
+
+        Ran ran = cli.run(
+                "cards", "--changed", "--out", folder.resolve("again.pdf").toString());
+
+        assertThat(ran.out()).isEqualTo("Every card is as it should be. There is nothing to print.\n");
+        assertThat(folder.resolve("again.pdf")).doesNotExist();
+    }
+
+    @Test
+    void cardsThatMayNotBePrintedLeaveNoFile() throws IOException {
+        Cli cli = Cli.furnished(folder.resolve("birds"));
+        Path pdf = folder.resolve("cards.pdf");
+
+        assertThat(cli.run("cards", "--out", pdf.toString(), "--by", "Tom").err())
+                .contains("a sitter may record what happens, but not set up the birdroom");
+        assertThat(cli.run("cards", "--out", pdf.toString(), "A7").err()).contains("Did you mean A1?");
+        assertThat(cli.run("cards", "--out", pdf.toString(), "--sheet", "a3").err())
+                .contains("a4-85x54");
+        assertThat(cli.run("cards", "--out", folder.resolve("none/cards.pdf").toString())
+                        .err())
+                .contains("cannot be written. Check that its folder is there");
+        assertThat(cli.run("cards", "--out", folder.toString()).err()).contains("cannot be written");
+        try (var left = Files.list(folder)) {
+            assertThat(left).containsExactly(cli.data());
+        }
+    }
+
+    @Test
+    void everyPictureHasItsLineAndWhatIsNoCardHasItsReason() throws IOException {
+        Cli cli = Cli.furnished(folder.resolve("birds"));
+        Path other = symbol("other.png", "Elsewhere\nentirely");
+        Path text = Files.writeString(folder.resolve("notes.png"), "no picture");
+        Path missing = folder.resolve("missing.png");
+
+        Ran ran = cli.run("scan", other.toString(), text.toString(), missing.toString());
+
+        assertThat(ran.code()).isEqualTo(1);
+        assertThat(ran.out()).isEqualTo("-\n-\n-\n");
+        assertThat(ran.err().lines().toList()).hasSizeGreaterThanOrEqualTo(3);
+        assertThat(ran.err())
+                .contains("This is not a cage card.", "notes.png is no picture", "There is no file missing.png.");
+
+        Ran said = Cli.bare(
+                new byte[0], "--data", folder.resolve("nowhere").toString(), "scan", "--text", other.toString());
+        assertThat(said).isEqualTo(new Ran(0, "Elsewhere entirely\n", ""));
+        assertThat(Cli.bare(new byte[0], "scan", "--text", "--json", other.toString())
+                        .out())
+                .isEqualTo("[{\"image\":\"" + other
+                        + "\",\"cage\":null,\"outOfDate\":null,\"text\":\"Elsewhere\\nentirely\",\"problem\":null}]\n");
+    }
+
+    private Path symbol(String name, String says) throws IOException {
+        BitMatrix bits;
+        try {
+            bits = new QRCodeWriter().encode(says, BarcodeFormat.QR_CODE, 300, 300);
+        } catch (WriterException e) {
+            throw new IllegalStateException(e);
+        }
+        BufferedImage image = new BufferedImage(300, 300, BufferedImage.TYPE_INT_RGB);
+        for (int x = 0; x < 300; x++) {
+            for (int y = 0; y < 300; y++) {
+                image.setRGB(x, y, bits.get(x, y) ? 0 : 0xFFFFFF);
+            }
+        }
+        Path file = folder.resolve(name);
+        ImageIO.write(image, "png", file.toFile());
+        return file;
+    }
+
+    private Path picture(Path pdf) throws IOException {
+        Path file = folder.resolve("card.png");
+        try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+            ImageIO.write(new PDFRenderer(document).renderImageWithDPI(0, DPI), "png", file.toFile());
+        }
+        return file;
+    }
+}
