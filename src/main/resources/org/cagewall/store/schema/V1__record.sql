@@ -48,22 +48,22 @@ CREATE TABLE setting (
 );
 
 CREATE TABLE wall (
-    entry BIGINT NOT NULL CONSTRAINT fk_wall_entry REFERENCES entry (number) CONSTRAINT uq_wall_entry UNIQUE,
+    entry BIGINT NOT NULL CONSTRAINT fk_wall_entry REFERENCES entry (number),
     n SMALLINT NOT NULL,
     day DATE NOT NULL,
     name VARCHAR(80) NOT NULL,
     height INTEGER NOT NULL,
     width INTEGER NOT NULL,
-    CONSTRAINT pk_wall PRIMARY KEY (entry, n),
+    CONSTRAINT pk_wall PRIMARY KEY (entry),
     CONSTRAINT uq_wall_name UNIQUE (name)
 );
 
 CREATE TABLE person (
-    entry BIGINT NOT NULL CONSTRAINT fk_person_entry REFERENCES entry (number) CONSTRAINT uq_person_entry UNIQUE,
+    entry BIGINT NOT NULL CONSTRAINT fk_person_entry REFERENCES entry (number),
     n SMALLINT NOT NULL,
     day DATE NOT NULL,
     name VARCHAR(80) NOT NULL,
-    CONSTRAINT pk_person PRIMARY KEY (entry, n),
+    CONSTRAINT pk_person PRIMARY KEY (entry),
     CONSTRAINT uq_person_name UNIQUE (name)
 );
 
@@ -89,12 +89,12 @@ CREATE TABLE climate (
 );
 
 CREATE TABLE cage (
-    entry BIGINT NOT NULL CONSTRAINT fk_cage_entry REFERENCES entry (number) CONSTRAINT uq_cage_entry UNIQUE,
+    entry BIGINT NOT NULL CONSTRAINT fk_cage_entry REFERENCES entry (number),
     n SMALLINT NOT NULL,
     day DATE NOT NULL,
     number INTEGER NOT NULL,
     name VARCHAR(80) NOT NULL,
-    CONSTRAINT pk_cage PRIMARY KEY (entry, n),
+    CONSTRAINT pk_cage PRIMARY KEY (entry),
     CONSTRAINT uq_cage_name UNIQUE (name),
     CONSTRAINT uq_cage_number UNIQUE (number)
 );
@@ -202,7 +202,7 @@ CREATE TABLE card (
     cage BIGINT NOT NULL CONSTRAINT fk_card_cage REFERENCES cage (entry),
     revision INTEGER NOT NULL,
     face VARCHAR(4000) NOT NULL,
-    digest CHAR(2) NOT NULL,
+    digest VARCHAR(80) NOT NULL,
     CONSTRAINT pk_card PRIMARY KEY (entry, n)
 );
 
@@ -225,7 +225,7 @@ CREATE INDEX visit_day ON visit (day);
 CREATE INDEX visit_answer ON visit (answer);
 
 CREATE TABLE bird (
-    entry BIGINT NOT NULL CONSTRAINT fk_bird_entry REFERENCES entry (number) CONSTRAINT uq_bird_entry UNIQUE,
+    entry BIGINT NOT NULL CONSTRAINT fk_bird_entry REFERENCES entry (number),
     n SMALLINT NOT NULL,
     day DATE NOT NULL,
     ring VARCHAR(80) NOT NULL,
@@ -234,7 +234,7 @@ CREATE TABLE bird (
     colour VARCHAR(80),
     home BIGINT CONSTRAINT fk_bird_home REFERENCES cage (entry),
     origin VARCHAR(80),
-    CONSTRAINT pk_bird PRIMARY KEY (entry, n)
+    CONSTRAINT pk_bird PRIMARY KEY (entry)
 );
 CREATE INDEX bird_ring ON bird (ring);
 
@@ -358,23 +358,23 @@ CREATE TABLE plan (
 );
 
 CREATE TABLE pairing (
-    entry BIGINT NOT NULL CONSTRAINT fk_pairing_entry REFERENCES entry (number) CONSTRAINT uq_pairing_entry UNIQUE,
+    entry BIGINT NOT NULL CONSTRAINT fk_pairing_entry REFERENCES entry (number),
     n SMALLINT NOT NULL,
     day DATE NOT NULL,
     cage BIGINT NOT NULL CONSTRAINT fk_pairing_cage REFERENCES cage (entry),
     cock BIGINT NOT NULL CONSTRAINT fk_pairing_cock REFERENCES bird (entry),
     hen BIGINT NOT NULL CONSTRAINT fk_pairing_hen REFERENCES bird (entry),
     label VARCHAR(80) NOT NULL,
-    CONSTRAINT pk_pairing PRIMARY KEY (entry, n)
+    CONSTRAINT pk_pairing PRIMARY KEY (entry)
 );
 
 CREATE TABLE round (
-    entry BIGINT NOT NULL CONSTRAINT fk_round_entry REFERENCES entry (number) CONSTRAINT uq_round_entry UNIQUE,
+    entry BIGINT NOT NULL CONSTRAINT fk_round_entry REFERENCES entry (number),
     n SMALLINT NOT NULL,
     day DATE NOT NULL,
     pair BIGINT NOT NULL CONSTRAINT fk_round_pair REFERENCES pairing (entry),
     number INTEGER NOT NULL,
-    CONSTRAINT pk_round PRIMARY KEY (entry, n),
+    CONSTRAINT pk_round PRIMARY KEY (entry),
     CONSTRAINT uq_round_pair_number UNIQUE (pair, number)
 );
 
@@ -415,10 +415,10 @@ CREATE TABLE outcome (
 CREATE INDEX outcome_day ON outcome (day);
 
 CREATE TABLE absence (
-    entry BIGINT NOT NULL CONSTRAINT fk_absence_entry REFERENCES entry (number) CONSTRAINT uq_absence_entry UNIQUE,
+    entry BIGINT NOT NULL CONSTRAINT fk_absence_entry REFERENCES entry (number),
     n SMALLINT NOT NULL,
     day DATE NOT NULL,
-    CONSTRAINT pk_absence PRIMARY KEY (entry, n)
+    CONSTRAINT pk_absence PRIMARY KEY (entry)
 );
 
 CREATE TABLE absence_plan (

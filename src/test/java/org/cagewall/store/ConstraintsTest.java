@@ -1,0 +1,202 @@
+package org.cagewall.store;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+import static org.junit.jupiter.api.DynamicTest.dynamicTest;
+
+import java.sql.SQLIntegrityConstraintViolationException;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.JdbiException;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+/** Each constraint of the schema has a name, a sentence, and is broken here to hear it. */
+class ConstraintsTest extends InMemory {
+
+    private static final Map<String, String> BROKEN_CHECKS = Map.of(
+            "CK_HEAD_ONE", "UPDATE head SET id = 2",
+            "CK_MENTION_KIND", "INSERT INTO mention (entry, kind, id) VALUES (1, 'EGGS', 1)");
+
+    @Test
+    void everyConstraintHasANameOfOurs() {
+        useDatabase(handle -> assertThat(constraints(handle))
+                .hasSizeGreaterThan(100)
+                .extracting(Constraint::name)
+                .allMatch(name -> name.matches("(PK|UQ|FK|CK)_[A-Z_]+")));
+    }
+
+    @Test
+    void everyConstraintHasASentence() {
+        useDatabase(handle -> constraints(handle)
+                .forEach(constraint -> assertThat(WORDS.knows("store." + Constraints.key(constraint.name())))
+                        .as("store." + Constraints.key(constraint.name()))
+                        .isTrue()));
+    }
+
+    @TestFactory
+    Stream<DynamicTest> whoBreaksAConstraintHearsItsSentence() {
+        List<Constraint> all = new ArrayList<>();
+        useDatabase(handle -> all.addAll(constraints(handle)));
+        Samples samples = new Samples(all);
+        return all.stream()
+                .map(constraint -> dynamicTest(
+                        constraint.name(),
+                        () -> useDatabase(handle -> handle.useTransaction(breaking -> {
+                            layGround(breaking, samples);
+                            assertThatItsSentenceIsHeard(breaking, constraint, samples);
+                            breaking.rollback();
+                        }))));
+    }
+
+    private static void assertThatItsSentenceIsHeard(Handle handle, Constraint constraint, Samples samples) {
+        JdbiException broken = catchThrowableOfType(JdbiException.class, () -> constraint.breakIn(handle, samples));
+        assertThat(broken).as("nothing stopped it").isNotNull();
+        assertThat(broken.getCause()).isInstanceOf(SQLIntegrityConstraintViolationException.class);
+        String said = broken.getCause().getMessage();
+        assertThat(said).contains("'" + constraint.name() + "'");
+        assertThat(Constraints.sentence(said).key()).isEqualTo("store." + Constraints.key(constraint.name()));
+    }
+
+    /** Entries 1 to 4, and with the number 1 one of everything that others lean on. */
+    private static void layGround(Handle handle, Samples samples) {
+        for (int entry = 1; entry <= 4; entry++) {
+            handle.execute(
+                    "INSERT INTO entry (number, touch, recorded, person, deed, day, line, digest)"
+                            + " VALUES (?, 1, '2026-04-14T08:00:00Z', 'Ines', 'noted', '2026-04-14', '{}', '0')",
+                    entry);
+        }
+        for (String table : List.of("wall", "person", "cage", "bird", "pairing", "round", "absence")) {
+            insert(handle, table, samples.row(handle, table, 1));
+        }
+    }
+
+    private static void insert(Handle handle, String table, Map<String, String> row) {
+        handle.execute("INSERT INTO " + table + " (" + String.join(", ", row.keySet()) + ") VALUES ("
+                + String.join(", ", row.values()) + ")");
+    }
+
+    /**
+     * A constraint as the catalogue has it.
+     *
+     * @param type primary, unique, foreign or check, by its first letter
+     */
+    private record Constraint(String name, String type, String table, List<String> columns) {
+
+        void breakIn(Handle handle, Samples samples) {
+            if (type.equals("C")) {
+                handle.execute(Optional.ofNullable(BROKEN_CHECKS.get(name)).orElseThrow());
+            } else if (type.equals("F")) {
+                Map<String, String> row = samples.row(handle, table, 3);
+                columns.forEach(column -> row.put(column, "999"));
+                insert(handle, table, row);
+            } else if (table.equals("head")) {
+                handle.execute("INSERT INTO head SELECT * FROM head");
+            } else {
+                Map<String, String> first = samples.row(handle, table, 3);
+                Map<String, String> second = samples.row(handle, table, 4);
+                columns.forEach(column -> second.put(column, first.get(column)));
+                insert(handle, table, first);
+                insert(handle, table, second);
+            }
+        }
+    }
+
+    /** Rows of a table that keep every rule and differ in everything but what they lean on. */
+    private record Samples(List<Constraint> constraints) {
+
+        Map<String, String> row(Handle handle, String table, int which) {
+            Map<String, String> row = new LinkedHashMap<>();
+            List<String> foreign = constraints.stream()
+                    .filter(each -> each.table().equals(table) && each.type().equals("F"))
+                    .flatMap(each -> each.columns().stream())
+                    .toList();
+            columnsOf(handle, table)
+                    .forEach((column, type) ->
+                            row.put(column, value(table, column, type, foreign.contains(column), which)));
+            return row;
+        }
+
+        private static String value(String table, String column, String type, boolean leans, int which) {
+            if (column.equals("entry") || table.equals("entry") && column.equals("number")) {
+                return Integer.toString(table.equals("entry") ? which + 10 : which);
+            }
+            if (leans) {
+                return "1";
+            }
+            if (column.equals("kind")) {
+                return "'CAGE'";
+            }
+            return switch (type.replaceAll("\\(.*", "").replace(" NOT NULL", "")) {
+                case "VARCHAR", "CHAR" -> "'v" + which + "'";
+                case "DATE" -> "'2026-04-1" + which + "'";
+                case "TIME" -> "'07:4" + which + ":00'";
+                case "BOOLEAN" -> "TRUE";
+                default -> Integer.toString(which);
+            };
+        }
+    }
+
+    private static List<Constraint> constraints(Handle handle) {
+        return handle
+                .select("SELECT c.constraintname, c.type, t.tablename, CAST(g.descriptor AS VARCHAR(200))"
+                        + " FROM sys.sysconstraints c JOIN sys.systables t ON t.tableid = c.tableid"
+                        + " LEFT JOIN sys.syskeys k ON k.constraintid = c.constraintid"
+                        + " LEFT JOIN sys.sysforeignkeys f ON f.constraintid = c.constraintid"
+                        + " LEFT JOIN sys.sysconglomerates g ON g.tableid = c.tableid"
+                        + " AND g.conglomerateid = COALESCE(k.conglomerateid, f.conglomerateid)"
+                        + " WHERE t.tablename <> 'schema_history' ORDER BY c.constraintname")
+                .map((rows, context) -> constraint(
+                        handle,
+                        rows.getString(1),
+                        rows.getString(2),
+                        lower(rows.getString(3)),
+                        Optional.ofNullable(rows.getString(4))))
+                .list()
+                .stream()
+                .collect(Collectors.toMap(Constraint::name, each -> each, (one, same) -> one, LinkedHashMap::new))
+                .values()
+                .stream()
+                .toList();
+    }
+
+    private static Constraint constraint(
+            Handle handle, String name, String type, String table, Optional<String> index) {
+        List<String> columns = index.map(it -> named(handle, table, it)).orElse(List.of());
+        return new Constraint(name, type, table, columns);
+    }
+
+    /** The columns that an index is on, from what the catalogue says of it: {@code UNIQUE BTREE (1, 2)}. */
+    private static List<String> named(Handle handle, String table, String index) {
+        List<String> columns = List.copyOf(columnsOf(handle, table).keySet());
+        String numbers = index.substring(index.lastIndexOf('(') + 1, index.lastIndexOf(')'));
+        return Arrays.stream(numbers.split(","))
+                .map(number -> columns.get(Integer.parseInt(number.strip()) - 1))
+                .toList();
+    }
+
+    private static Map<String, String> columnsOf(Handle handle, String table) {
+        Map<String, String> columns = new LinkedHashMap<>();
+        handle.select(
+                        "SELECT c.columnname, CAST(c.columndatatype AS VARCHAR(100)) FROM sys.syscolumns c"
+                                + " JOIN sys.systables t ON t.tableid = c.referenceid"
+                                + " WHERE t.tablename = ? ORDER BY c.columnnumber",
+                        table.toUpperCase(Locale.ROOT))
+                .map((rows, context) -> List.of(lower(rows.getString(1)), rows.getString(2)))
+                .forEach(column -> columns.put(column.get(0), column.get(1)));
+        return columns;
+    }
+
+    private static String lower(String name) {
+        return name.toLowerCase(Locale.ROOT);
+    }
+}
