@@ -13,6 +13,7 @@ import org.cagewall.kiosk.cards.CardsScreen;
 import org.cagewall.kiosk.closing.ClosingScreen;
 import org.cagewall.kiosk.kit.NavBar;
 import org.cagewall.kiosk.phone.PhoneScreen;
+import org.cagewall.kiosk.setup.SetupScreen;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.shell.EventThread;
 import org.cagewall.kiosk.shell.KeySink;
@@ -144,6 +145,7 @@ public final class Kiosk {
                 .with(Destination.Cage.class, cage -> new CageScreen(desk, pen, navigator, sheets, words, cage))
                 .with(Destination.Today.class, today -> new TodayScreen(desk, pen, navigator, sheets, words))
                 .with(Destination.Birds.class, birds -> new BirdsScreen(desk, pen, navigator, sheets, notices, words))
+                .with(Destination.Setup.class, setup -> new SetupScreen(desk, pen, navigator, sheets, notices, words))
                 .with(Destination.Phone.class, phone -> new PhoneScreen(desk, pen, sheets, words))
                 .with(Destination.CloseTheDay.class, close -> new ClosingScreen(desk, pen, navigator, sheets, words))
                 .with(Destination.Cards.class, cards -> new CardsScreen(desk, pen, navigator, sheets, notices, words));

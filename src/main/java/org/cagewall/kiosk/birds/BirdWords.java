@@ -144,7 +144,7 @@ final class BirdWords {
 
     private String hatched(String hatched) {
         String day = hatched.length() == YEAR ? hatched : words.date(LocalDate.parse(hatched));
-        return day + ", " + age(hatched);
+        return words.say("birds.hatched-on", day, age(hatched));
     }
 
     private String parent(long id) {

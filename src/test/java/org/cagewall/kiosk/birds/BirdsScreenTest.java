@@ -77,7 +77,7 @@ class BirdsScreenTest {
         Painted page = page("Ines").press("bird.HB 26-041").png("birds-one").assertFit();
 
         assertThat(texts(page))
-                .contains("A1", "2 March 2025, 13 months old", "pair 1, with HB 25-117, since 20 March 2026");
+                .contains("A1", "2 March 2025 (13 months)", "pair 1, with HB 25-117, since 20 March 2026");
     }
 
     @Test
