@@ -21,7 +21,6 @@ import org.cagewall.tasks.Audience;
 import org.cagewall.tasks.DailyList;
 import org.cagewall.tasks.Kind;
 import org.cagewall.tasks.Task;
-import org.cagewall.text.Message;
 
 /** Sorts the entries of some days and finds what is missing among them. Lives for one review, on one thread. */
 final class Reviewing {
@@ -99,8 +98,13 @@ final class Reviewing {
                 .filter(task -> task.isOpen() && !answered.contains(task.id()))
                 .filter(task -> task.kind() != Kind.MORNING
                         || !unseen.contains(new Unvisited(task.cage().orElseThrow(), task.due())))
-                .map(task ->
-                        new Undone(task.id(), task.cage().orElseThrow(), task.due(), task.words(), Optional.empty()))
+                .map(task -> new Undone(
+                        task.id(),
+                        task.cage().orElseThrow(),
+                        task.due(),
+                        task.words(),
+                        Optional.empty(),
+                        Optional.empty()))
                 .forEach(notDone::add);
         notDone.sort(Comparator.comparing(Undone::day));
         return notDone;
@@ -122,13 +126,19 @@ final class Reviewing {
     private Undone said(LogEntry entry) {
         String id = entry.task().orElseThrow();
         Item item = Item.of(room, entry);
-        Message words = task(entry).map(Task::words).orElse(entry.what());
+        Optional<Task> task = task(entry);
         return new Undone(
                 id,
                 item.cages().stream().findFirst().orElse("-"),
                 day(id).orElse(entry.day()),
-                words,
+                task.map(Task::words).orElse(entry.what()),
+                task.flatMap(known -> why(entry)),
                 Optional.of(item));
+    }
+
+    /** The reason stands second in the sentence. */
+    private static Optional<String> why(LogEntry entry) {
+        return entry.what().args().stream().skip(1).map(String::valueOf).findFirst();
     }
 
     private static Optional<LocalDate> day(String task) {

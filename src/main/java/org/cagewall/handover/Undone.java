@@ -8,7 +8,9 @@ import org.cagewall.text.Message;
  * A task that was not done. Immutable; any thread.
  *
  * @param task its id
- * @param words what it was
+ * @param words what it was; the entry's own sentence where the list knows no such task
+ * @param why the reason that was given, where the words do not say it
  * @param said the entry that says so; empty where nobody ever answered
  */
-public record Undone(String task, String cage, LocalDate day, Message words, Optional<Item> said) {}
+public record Undone(
+        String task, String cage, LocalDate day, Message words, Optional<String> why, Optional<Item> said) {}

@@ -11,6 +11,7 @@ import org.cagewall.kiosk.birds.BirdsScreen;
 import org.cagewall.kiosk.cage.CageScreen;
 import org.cagewall.kiosk.cards.CardsScreen;
 import org.cagewall.kiosk.closing.ClosingScreen;
+import org.cagewall.kiosk.handover.HandoverScreen;
 import org.cagewall.kiosk.kit.NavBar;
 import org.cagewall.kiosk.phone.PhoneScreen;
 import org.cagewall.kiosk.setup.SetupScreen;
@@ -146,6 +147,9 @@ public final class Kiosk {
                 .with(Destination.Today.class, today -> new TodayScreen(desk, pen, navigator, sheets, words))
                 .with(Destination.Birds.class, birds -> new BirdsScreen(desk, pen, navigator, sheets, notices, words))
                 .with(Destination.Setup.class, setup -> new SetupScreen(desk, pen, navigator, sheets, notices, words))
+                .with(
+                        Destination.Handover.class,
+                        handover -> new HandoverScreen(desk, pen, navigator, sheets, notices, words))
                 .with(Destination.Phone.class, phone -> new PhoneScreen(desk, pen, sheets, words))
                 .with(Destination.CloseTheDay.class, close -> new ClosingScreen(desk, pen, navigator, sheets, words))
                 .with(Destination.Cards.class, cards -> new CardsScreen(desk, pen, navigator, sheets, notices, words));

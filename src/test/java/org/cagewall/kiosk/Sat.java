@@ -1,5 +1,6 @@
 package org.cagewall.kiosk;
 
+import java.util.List;
 import java.util.function.BiFunction;
 import org.cagewall.desk.Daybook;
 import org.cagewall.kiosk.kit.NavBar;
@@ -10,12 +11,27 @@ import org.cagewall.kiosk.shell.Screens;
 import org.cagewall.kiosk.shell.Stage;
 import org.cagewall.kiosk.theme.Light;
 import org.cagewall.kiosk.theme.TextSize;
+import org.cagewall.room.Role;
 import org.cagewall.text.Words;
 
 /** A screen on its stage over a real desk, as a sitter and an owner have it on the tablet. Painted with no window. */
 public final class Sat {
 
     private static final Words WORDS = Words.english();
+
+    private static final List<NavBar.Entry<Destination>> SITTERS = List.of(
+            new NavBar.Entry<>("wall", "Wall", new Destination.Wall()),
+            new NavBar.Entry<>("today", "Today", new Destination.Today()),
+            new NavBar.Entry<>("phone", "Phone", new Destination.Phone()),
+            new NavBar.Entry<>("close", "Close the day", new Destination.CloseTheDay()));
+
+    private static final List<NavBar.Entry<Destination>> OWNERS = List.of(
+            new NavBar.Entry<>("wall", "Wall", new Destination.Wall()),
+            new NavBar.Entry<>("today", "Today", new Destination.Today()),
+            new NavBar.Entry<>("handover", "Handover", new Destination.Handover()),
+            new NavBar.Entry<>("cards", "Cards", new Destination.Cards()),
+            new NavBar.Entry<>("birds", "Birds", new Destination.Birds()),
+            new NavBar.Entry<>("setup", "Setup", new Destination.Setup()));
 
     private Sat() {}
 
@@ -39,11 +55,7 @@ public final class Sat {
             stage.open(Screens.none().with(here.getClass(), any -> maker.apply(pen, stage)), here);
             stage.person(
                     WORDS.say("kiosk.person", person, pen.holder().orElseThrow().role()), pen::handOn);
-            stage.places(java.util.List.of(
-                    new NavBar.Entry<>("wall", "Wall", new Destination.Wall()),
-                    new NavBar.Entry<>("today", "Today", new Destination.Today()),
-                    new NavBar.Entry<>("phone", "Phone", new Destination.Phone()),
-                    new NavBar.Entry<>("close", "Close the day", new Destination.CloseTheDay())));
+            stage.places(pen.holder().orElseThrow().role() == Role.SITTER ? SITTERS : OWNERS);
             return stage;
         });
     }

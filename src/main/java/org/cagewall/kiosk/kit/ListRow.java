@@ -1,8 +1,10 @@
 package org.cagewall.kiosk.kit;
 
+import java.awt.BasicStroke;
 import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
+import java.awt.geom.Line2D;
 import javax.swing.JButton;
 import org.cagewall.kiosk.theme.Measure;
 import org.cagewall.kiosk.theme.Tone;
@@ -100,12 +102,26 @@ public final class ListRow extends JButton implements Legible, Tall {
         int words = first.height() + (one ? 0 : second.height() + Measure.px(4));
         float top = (getHeight() - words) / 2f;
         boolean down = getModel().isPressed() && getModel().isArmed();
-        Tone ink = face.state() != RowFace.State.DONE ? Tone.INK : down ? Tone.TILE_PRESSED_SOFT : Tone.SOFT;
+        boolean struck = face.state() == RowFace.State.STRUCK;
+        Tone ink = face.state() != RowFace.State.DONE && !struck ? Tone.INK : down ? Tone.TILE_PRESSED_SOFT : Tone.SOFT;
         brush.setColor(ink.color());
         first.paint(brush, left(), top);
+        if (struck) {
+            strike(brush, first, top);
+        }
         if (!one) {
             brush.setColor((face.state() == RowFace.State.DIFFERENT ? Tone.ATTENTION_INK : ink).color());
             second.paint(brush, left(), top + first.height() + Measure.px(4));
+        }
+    }
+
+    private void strike(Graphics2D brush, Flow flow, float top) {
+        brush.setStroke(new BasicStroke(Measure.px(2f)));
+        float pitch = flow.height() / (float) flow.lines().size();
+        for (int i = 0; i < flow.lines().size(); i++) {
+            float y = top + (i + 0.55f) * pitch;
+            brush.draw(new Line2D.Float(
+                    left(), y, left() + Flow.length(flow.lines().get(i), flow.font()), y));
         }
     }
 

@@ -20,7 +20,9 @@ public record RowFace(String lead, String first, String second, Optional<TagFace
     public enum State {
         OPEN,
         DONE,
-        DIFFERENT
+        DIFFERENT,
+        /** Struck out: it stays readable with a line through it. */
+        STRUCK
     }
 
     public static RowFace of(String lead, String first, String second) {

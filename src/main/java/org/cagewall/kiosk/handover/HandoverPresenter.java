@@ -1,0 +1,457 @@
+package org.cagewall.kiosk.handover;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
+import org.cagewall.deed.AwayDeed;
+import org.cagewall.deed.Deed;
+import org.cagewall.deed.VisitDeed;
+import org.cagewall.desk.Desk;
+import org.cagewall.handover.Review;
+import org.cagewall.kiosk.kit.RowFace;
+import org.cagewall.kiosk.shell.Answer;
+import org.cagewall.kiosk.shell.Asking;
+import org.cagewall.kiosk.shell.Destination;
+import org.cagewall.kiosk.shell.Navigator;
+import org.cagewall.kiosk.shell.Notices;
+import org.cagewall.kiosk.shell.Pen;
+import org.cagewall.kiosk.shell.Question;
+import org.cagewall.kiosk.shell.Shown;
+import org.cagewall.room.Absence;
+import org.cagewall.room.Cage;
+import org.cagewall.room.CardFaces;
+import org.cagewall.room.How;
+import org.cagewall.room.LogEntry;
+import org.cagewall.room.LogQuery;
+import org.cagewall.room.Person;
+import org.cagewall.room.Role;
+import org.cagewall.room.Room;
+import org.cagewall.tasks.Alarms;
+import org.cagewall.tasks.Audience;
+import org.cagewall.tasks.DailyList;
+import org.cagewall.tasks.Kind;
+import org.cagewall.tasks.Task;
+import org.cagewall.text.Message;
+import org.cagewall.text.Words;
+
+/** Plans days away, ends them, and has what happened read and ticked. Used on the event thread. */
+public final class HandoverPresenter {
+
+    /** What the owner reads where no days away lie behind: so many days up to today. */
+    private static final int DAYS_READ = 7;
+
+    private final Desk desk;
+    private final Pen pen;
+    private final Navigator navigator;
+    private final Asking asking;
+    private final Notices notices;
+    private final Words words;
+    private final Shown<HandoverState> shown;
+    private final Consumer<Room> changed = room -> refresh();
+    private List<LogEntry> log = List.of();
+
+    public HandoverPresenter(
+            Desk desk,
+            Pen pen,
+            Navigator navigator,
+            Asking asking,
+            Notices notices,
+            Words words,
+            Consumer<HandoverState> view) {
+        this.desk = desk;
+        this.pen = pen;
+        this.navigator = navigator;
+        this.asking = asking;
+        this.notices = notices;
+        this.words = words;
+        this.shown = new Shown<>(goingAway(), view);
+    }
+
+    void shown() {
+        desk.listen(changed);
+        if (isBack()) {
+            choose(HandoverState.Tab.WHAT_HAPPENED);
+        } else {
+            refresh();
+        }
+    }
+
+    void hidden() {
+        desk.ignore(changed);
+    }
+
+    private boolean isBack() {
+        return DailyList.of(desk.room(), desk.today(), Audience.OWNER).stream()
+                .anyMatch(task -> task.kind() == Kind.BACK && task.isOpen());
+    }
+
+    private void refresh() {
+        if (shown.now().tab() == HandoverState.Tab.WHAT_HAPPENED) {
+            read();
+        } else if (!(shown.now().page() instanceof HandoverState.Editing)) {
+            shown.change(state -> goingAway());
+        }
+    }
+
+    void choose(HandoverState.Tab tab) {
+        if (tab == HandoverState.Tab.GOING_AWAY) {
+            shown.change(state -> goingAway());
+        } else {
+            shown.change(state -> whatHappened());
+            read();
+        }
+    }
+
+    // ------------------------------------------------------------------ going away
+
+    private Optional<Absence> absence() {
+        Room room = desk.room();
+        return room.absenceOn(desk.today()).or(() -> room.absenceAfter(desk.today()));
+    }
+
+    private HandoverState goingAway() {
+        HandoverState.Page page = absence()
+                .map(this::planned)
+                .orElseGet(() ->
+                        new HandoverState.Nothing(words.say("handover.nothing"), words.say("handover.nothing-text")));
+        return new HandoverState(words.say("handover.title"), subtitle(), HandoverState.Tab.GOING_AWAY, page);
+    }
+
+    private String subtitle() {
+        return absence()
+                .map(away -> words.say(
+                        away.runsOn(desk.today()) ? "handover.running" : "handover.planned",
+                        words.shortDay(away.from()),
+                        words.shortDay(away.to())))
+                .orElseGet(() -> words.longDay(desk.today()));
+    }
+
+    private HandoverState.Page planned(Absence away) {
+        Room room = desk.room();
+        List<HandoverState.Fact> facts = new ArrayList<>();
+        facts.add(fact("sitter", withPhone(away.sitter())));
+        facts.add(fact("second", away.second().map(this::withPhone).orElseGet(() -> words.say("handover.nobody"))));
+        facts.add(fact("vet", away.vet().orElseGet(() -> words.say("handover.no-vet"))));
+        facts.add(fact(
+                "owner", room.owner().map(Person::name).map(this::withPhone).orElse("-")));
+        facts.add(fact(
+                "alone",
+                away.leaveAlone().isEmpty()
+                        ? words.say("handover.none-alone")
+                        : String.join(
+                                ", ",
+                                away.leaveAlone().stream().map(room::cageName).toList())));
+        return new HandoverState.Planned(
+                words.say("handover.days-away", words.longDay(away.from()), words.longDay(away.to()), days(away)),
+                facts,
+                toDo(),
+                away.runsOn(desk.today()) ? HandoverState.Running.NOW : HandoverState.Running.LATER);
+    }
+
+    private static long days(Absence away) {
+        return away.from().datesUntil(away.to().plusDays(1)).count();
+    }
+
+    private HandoverState.Fact fact(String label, String text) {
+        return new HandoverState.Fact(words.say("handover.fact." + label), text);
+    }
+
+    private String withPhone(String name) {
+        return desk.room()
+                .person(name)
+                .flatMap(Person::phone)
+                .map(phone -> words.say("handover.with-phone", name, phone))
+                .orElseGet(() -> words.say("handover.without-phone", name));
+    }
+
+    private List<HandoverState.ToDo> toDo() {
+        Room room = desk.room();
+        List<HandoverState.ToDo> all = new ArrayList<>();
+        List<String> silent = Stream.concat(
+                        Alarms.of(room, desk.today()).phones().stream()
+                                .filter(phone -> phone.number().isEmpty())
+                                .map(Alarms.Phone::name),
+                        absence().map(Absence::sitter).flatMap(room::person).stream()
+                                .filter(sitter -> sitter.phone().isEmpty())
+                                .map(Person::name))
+                .toList();
+        if (!silent.isEmpty()) {
+            all.add(toDo("phones", HandoverState.Where.SETUP, Message.of("handover.to-do.phones-of", silent)));
+        }
+        long fed = room.walk()
+                .filter(cage -> room.headsIn(cage) > 0)
+                .filter(cage -> cage.routine().feed().isEmpty())
+                .count();
+        if (fed > 0) {
+            all.add(toDo("routines", HandoverState.Where.SETUP, Message.of("handover.to-do.routines-of", fed)));
+        }
+        List<String> old = room.walk()
+                .filter(cage -> CardFaces.isOutOfDate(room, cage))
+                .map(Cage::name)
+                .toList();
+        if (!old.isEmpty()) {
+            all.add(toDo("cards", HandoverState.Where.CARDS, Message.of("handover.to-do.cards-of", old)));
+        }
+        all.add(toDo("walk", HandoverState.Where.TODAY, Message.of("handover.to-do.walk-text")));
+        return all;
+    }
+
+    private HandoverState.ToDo toDo(String name, HandoverState.Where where, Message text) {
+        return new HandoverState.ToDo(
+                name, RowFace.of("", words.say("handover.to-do." + name), words.say(text)), where);
+    }
+
+    void see(HandoverState.Where where) {
+        navigator.go(
+                switch (where) {
+                    case SETUP -> new Destination.Setup();
+                    case CARDS -> new Destination.Cards();
+                    case TODAY -> new Destination.Today();
+                });
+    }
+
+    // ------------------------------------------------------------------ the plan
+
+    void plan() {
+        Room room = desk.room();
+        List<String> people = people();
+        if (people.isEmpty()) {
+            asking.ask(Question.of(
+                    Message.of("handover.no-sitter"),
+                    Message.of("handover.no-sitter-text"),
+                    Answer.main("setup", Message.of("handover.to-setup"), () -> navigator.go(new Destination.Setup())),
+                    Answer.leave("leave", Message.of("handover.go-back"))));
+            return;
+        }
+        Optional<String> sitter = room.people().stream()
+                .filter(person -> person.role() == Role.SITTER)
+                .map(Person::name)
+                .findFirst();
+        LocalDate today = desk.today();
+        edit(new HandoverState.Draft(
+                today.plusDays(1),
+                today.plusDays(7),
+                sitter,
+                Optional.empty(),
+                room.absenceBefore(today).flatMap(Absence::vet).orElse(""),
+                List.of(),
+                HandoverState.Changes.NEW));
+    }
+
+    void change() {
+        absence()
+                .ifPresent(away -> edit(new HandoverState.Draft(
+                        away.from(),
+                        away.to(),
+                        Optional.of(away.sitter()),
+                        away.second(),
+                        away.vet().orElse(""),
+                        away.leaveAlone().stream().map(desk.room()::cageName).toList(),
+                        HandoverState.Changes.PLANNED)));
+    }
+
+    private List<String> people() {
+        return desk.room().people().stream()
+                .filter(person -> person.role() != Role.OWNER)
+                .map(Person::name)
+                .toList();
+    }
+
+    private void edit(HandoverState.Draft draft) {
+        List<String> cages = desk.room().walk().map(Cage::name).toList();
+        page(new HandoverState.Editing(draft, HandoverState.Side.FIRST_DAY, desk.today(), people(), cages));
+    }
+
+    private void page(HandoverState.Page page) {
+        shown.change(state -> new HandoverState(state.title(), state.subtitle(), state.tab(), page));
+    }
+
+    private void editing(UnaryOperator<HandoverState.Editing> to) {
+        if (shown.now().page() instanceof HandoverState.Editing now) {
+            page(to.apply(now));
+        }
+    }
+
+    private void draft(UnaryOperator<HandoverState.Draft> to) {
+        editing(now ->
+                new HandoverState.Editing(to.apply(now.draft()), now.side(), now.today(), now.people(), now.cages()));
+    }
+
+    void side(HandoverState.Side side) {
+        editing(now -> new HandoverState.Editing(now.draft(), side, now.today(), now.people(), now.cages()));
+    }
+
+    /** A day was picked: the first day draws the last one along, so that the plan stays as long as it was. */
+    void day(LocalDate day) {
+        editing(now -> {
+            HandoverState.Draft draft = now.draft();
+            boolean first = now.side() == HandoverState.Side.FIRST_DAY;
+            long length = draft.from().datesUntil(draft.to().plusDays(1)).count() - 1;
+            HandoverState.Draft next = first
+                    ? draft.on(day, day.plusDays(length))
+                    : draft.on(day.isBefore(draft.from()) ? day : draft.from(), day);
+            return new HandoverState.Editing(next, HandoverState.Side.LAST_DAY, now.today(), now.people(), now.cages());
+        });
+    }
+
+    void sitter(String name) {
+        draft(draft -> draft.by(Optional.of(name)));
+    }
+
+    void second(Optional<String> name) {
+        draft(draft -> draft.helpedBy(name));
+    }
+
+    void leaveAlone(List<String> cages) {
+        draft(draft -> draft.leavingAlone(cages));
+    }
+
+    void vet(String text) {
+        draft(draft -> draft.vet(text));
+    }
+
+    void backToThePlan() {
+        shown.change(state -> goingAway());
+    }
+
+    void save() {
+        if (!(shown.now().page() instanceof HandoverState.Editing editing)) {
+            return;
+        }
+        HandoverState.Draft draft = editing.draft();
+        if (draft.sitter().isEmpty()) {
+            asking.tell(Message.of("handover.who"), Message.of("handover.who-text"));
+            return;
+        }
+        pen.record(
+                List.of(deed(draft)),
+                desk.today(),
+                Optional.empty(),
+                Message.of("handover.saved", draft.from(), draft.to()),
+                room -> backToThePlan());
+    }
+
+    private static Deed deed(HandoverState.Draft draft) {
+        Optional<String> vet = Optional.of(draft.vet().strip()).filter(text -> !text.isEmpty());
+        return draft.changes() == HandoverState.Changes.NEW
+                ? new AwayDeed.AwayPlanned(
+                        draft.from(),
+                        draft.to(),
+                        draft.sitter().orElseThrow(),
+                        draft.second(),
+                        vet,
+                        Optional.of(draft.leaveAlone()))
+                : new AwayDeed.AwayChanged(
+                        Optional.of(draft.from()),
+                        Optional.of(draft.to()),
+                        draft.sitter(),
+                        draft.second(),
+                        vet,
+                        Optional.of(draft.leaveAlone()));
+    }
+
+    void end() {
+        asking.ask(Question.of(
+                Message.of("handover.end"),
+                Message.of("handover.end-text"),
+                Answer.main("end", Message.of("handover.end-yes"), this::ended),
+                Answer.leave("leave", Message.of("handover.go-back"))));
+    }
+
+    private void ended() {
+        pen.record(
+                List.of(new AwayDeed.AwayEnded()),
+                desk.today(),
+                Optional.empty(),
+                Message.of("handover.ended"),
+                room -> choose(HandoverState.Tab.WHAT_HAPPENED));
+    }
+
+    // ------------------------------------------------------------------ what happened
+
+    private record Days(LocalDate from, LocalDate to) {}
+
+    private Days days() {
+        Room room = desk.room();
+        LocalDate today = desk.today();
+        return room.absenceOn(today)
+                .map(away -> new Days(away.from(), today))
+                .or(() -> room.absenceBefore(today).map(away -> new Days(away.from(), away.last())))
+                .orElseGet(() -> new Days(today.minusDays(DAYS_READ - 1L), today));
+    }
+
+    private HandoverState whatHappened() {
+        Days days = days();
+        HandoverState.Happened page =
+                new ReviewWords(words).happened(Review.of(desk.room(), log, days.from(), days.to()));
+        return new HandoverState(
+                words.say("handover.title"),
+                words.say("handover.read-days", words.shortDay(days.from()), words.shortDay(days.to())),
+                HandoverState.Tab.WHAT_HAPPENED,
+                page);
+    }
+
+    private void read() {
+        Days days = days();
+        desk.study(
+                book -> book.log(LogQuery.between(days.from(), days.to())),
+                answer -> answer.fold(this::keep, this::refused, this::failed));
+    }
+
+    private boolean keep(List<LogEntry> entries) {
+        log = entries;
+        if (shown.now().tab() == HandoverState.Tab.WHAT_HAPPENED) {
+            shown.change(state -> whatHappened());
+        }
+        return true;
+    }
+
+    private boolean refused(Message why) {
+        asking.tell(Message.of("handover.not-read"), why);
+        return false;
+    }
+
+    private boolean failed(String code) {
+        notices.failed(code);
+        return false;
+    }
+
+    /** A line was touched: it is ticked as read. */
+    void tick(HandoverState.Row row) {
+        if (!row.entries().isEmpty()) {
+            pen.record(
+                    seen(row.entries().stream()),
+                    desk.today(),
+                    Optional.empty(),
+                    Message.of("handover.ticked", row.entries().size()),
+                    room -> {});
+        }
+    }
+
+    void tickAll() {
+        if (!(shown.now().page() instanceof HandoverState.Happened happened)) {
+            return;
+        }
+        List<Deed> deeds = new ArrayList<>(seen(happened.sections().stream()
+                .flatMap(section -> section.rows().stream())
+                .flatMap(row -> row.entries().stream())
+                .distinct()));
+        DailyList.of(desk.room(), desk.today(), Audience.OWNER).stream()
+                .filter(task -> task.kind() == Kind.BACK && task.isOpen())
+                .map(Task::id)
+                .map(id -> new VisitDeed.TaskDone(id, Optional.of(How.HAND)))
+                .forEach(deeds::add);
+        if (!deeds.isEmpty()) {
+            pen.record(deeds, desk.today(), Optional.empty(), Message.of("handover.all-ticked"), room -> {});
+        }
+    }
+
+    private static List<Deed> seen(Stream<Long> entries) {
+        return entries.<Deed>map(entry -> new AwayDeed.EntrySeen(Math.toIntExact(entry)))
+                .toList();
+    }
+}

@@ -1,0 +1,161 @@
+package org.cagewall.kiosk.handover;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.cagewall.kiosk.kit.RowFace;
+
+/**
+ * What the page of days away shows. Immutable; any thread.
+ *
+ * @param tab which of its two sides is shown
+ */
+public record HandoverState(String title, String subtitle, Tab tab, Page page) {
+
+    /** Before and after. */
+    public enum Tab {
+        GOING_AWAY,
+        WHAT_HAPPENED
+    }
+
+    /** What fills the view. */
+    public sealed interface Page {}
+
+    /** No days away are planned. */
+    public record Nothing(String title, String text) implements Page {}
+
+    /**
+     * The days that are planned or run.
+     *
+     * @param facts who, whom to phone, what is left alone; a label and what it says
+     * @param toDo what to see to before one goes
+     * @param running whether the owner is away now
+     */
+    public record Planned(String days, List<Fact> facts, List<ToDo> toDo, Running running) implements Page {
+
+        public Planned {
+            facts = List.copyOf(facts);
+            toDo = List.copyOf(toDo);
+        }
+    }
+
+    /** Whether the owner is away now. */
+    public enum Running {
+        NOW,
+        LATER
+    }
+
+    /** One line of the plan. */
+    public record Fact(String label, String text) {}
+
+    /** Something to see to, and where. */
+    public record ToDo(String name, RowFace face, Where where) {}
+
+    /** Where something is seen to. */
+    public enum Where {
+        SETUP,
+        CARDS,
+        TODAY
+    }
+
+    /** The plan being made or changed. */
+    public record Editing(Draft draft, Side side, LocalDate today, List<String> people, List<String> cages)
+            implements Page {
+
+        public Editing {
+            people = List.copyOf(people);
+            cages = List.copyOf(cages);
+        }
+    }
+
+    /** Which of the two days is being picked. */
+    public enum Side {
+        FIRST_DAY,
+        LAST_DAY
+    }
+
+    /**
+     * A plan in the making.
+     *
+     * @param changes whether it changes days already planned
+     */
+    public record Draft(
+            LocalDate from,
+            LocalDate to,
+            Optional<String> sitter,
+            Optional<String> second,
+            String vet,
+            List<String> leaveAlone,
+            Changes changes) {
+
+        public Draft {
+            leaveAlone = List.copyOf(leaveAlone);
+        }
+
+        Draft on(LocalDate first, LocalDate last) {
+            return new Draft(first, last, sitter, second, vet, leaveAlone, changes);
+        }
+
+        Draft by(Optional<String> other) {
+            return new Draft(from, to, other, second, vet, leaveAlone, changes);
+        }
+
+        Draft helpedBy(Optional<String> other) {
+            return new Draft(from, to, sitter, other, vet, leaveAlone, changes);
+        }
+
+        Draft vet(String other) {
+            return new Draft(from, to, sitter, second, other, leaveAlone, changes);
+        }
+
+        Draft leavingAlone(List<String> cages) {
+            return new Draft(from, to, sitter, second, vet, cages, changes);
+        }
+    }
+
+    /** Whether a plan is new. */
+    public enum Changes {
+        NEW,
+        PLANNED
+    }
+
+    /**
+     * What happened.
+     *
+     * @param sections the most urgent first; those that are empty are left out
+     * @param unread how many entries have not been ticked
+     * @param ticking whether all are being ticked at this moment
+     */
+    public record Happened(String days, List<Section> sections, int unread, Ticking ticking) implements Page {
+
+        public Happened {
+            sections = List.copyOf(sections);
+        }
+    }
+
+    /** Whether all are being ticked at this moment. */
+    public enum Ticking {
+        IDLE,
+        ALL
+    }
+
+    /** One kind of thing that happened. */
+    public record Section(String name, String title, List<Row> rows) {
+
+        public Section {
+            rows = List.copyOf(rows);
+        }
+    }
+
+    /**
+     * A line of the review.
+     *
+     * @param entries those that a touch ticks as read; none where nothing was recorded, or all are read
+     */
+    public record Row(String name, RowFace face, List<Long> entries) {
+
+        public Row {
+            entries = List.copyOf(entries);
+        }
+    }
+}

@@ -1,0 +1,190 @@
+package org.cagewall.kiosk.handover;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.stream.Collectors;
+import javax.swing.AbstractButton;
+import javax.swing.JLabel;
+import javax.swing.text.JTextComponent;
+import org.cagewall.desk.Daybook;
+import org.cagewall.kiosk.Painted;
+import org.cagewall.kiosk.Sat;
+import org.cagewall.kiosk.shell.Destination;
+import org.cagewall.kiosk.theme.TextSize;
+import org.cagewall.room.Absence;
+import org.cagewall.text.Words;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** Days away planned, changed and ended by touch, and what happened read and ticked. */
+class HandoverScreenTest {
+
+    private static final LocalDate DAY = LocalDate.of(2026, 4, 14);
+    private static final Words WORDS = Words.english();
+
+    @TempDir
+    Path folder;
+
+    private Daybook book;
+
+    @BeforeEach
+    void open() {
+        book = Daybook.furnished(folder.resolve("room"), DAY);
+    }
+
+    @AfterEach
+    void close() {
+        book.close();
+    }
+
+    @Test
+    void daysAwayArePlannedByTouch() {
+        Painted handover = handover(TextSize.NORMAL).png("handover-nothing").assertFit();
+        handover.press("plan").png("handover-plan").assertFit();
+
+        handover.press("days.2026-04-20").press("days.2026-04-28");
+        handover.press("second.Joan").press("alone.A1").after(() -> handover.find("vet", JTextComponent.class)
+                .setText("Bird vet 0555 0190"));
+        handover.png("handover-plan-filled").assertFit().press("save");
+
+        assertThat(book.desk().room().absences()).singleElement().satisfies(away -> {
+            assertThat(away.from()).isEqualTo(LocalDate.of(2026, 4, 20));
+            assertThat(away.to()).isEqualTo(LocalDate.of(2026, 4, 28));
+            assertThat(away.sitter()).isEqualTo("Tomas");
+            assertThat(away.second()).contains("Joan");
+            assertThat(away.vet()).contains("Bird vet 0555 0190");
+            assertThat(away.leaveAlone())
+                    .containsExactly(book.desk().room().cage("A1").orElseThrow().id());
+        });
+        handover.png("handover-planned").assertFit();
+        assertThat(text(handover)).contains("Bird vet 0555 0190", "Tomas, no phone number yet", "Left alone");
+    }
+
+    @Test
+    void aPlanIsChangedAndTheDaysAwayAreEnded() {
+        away();
+        Painted handover = handover(TextSize.NORMAL).png("handover-running").assertFit();
+
+        handover.press("change").press("last-day").press("days.2026-04-22").press("save");
+        assertThat(book.desk().room().absences())
+                .singleElement()
+                .extracting(Absence::to)
+                .isEqualTo(LocalDate.of(2026, 4, 22));
+
+        handover.press("end").png("handover-end").press("answer.end");
+        assertThat(book.desk().room().absences().get(0).ended()).contains(DAY);
+        handover.png("handover-back").assertFit();
+    }
+
+    @ParameterizedTest
+    @EnumSource(names = {"NORMAL", "LARGE", "LARGER"})
+    void everyPageIsWholeAtEveryTextSize(TextSize size) {
+        away();
+        mixedDays();
+        Painted handover = handover(size).assertFit();
+        handover.press("tab.what-happened").png("handover-review-" + size).assertFit();
+        handover.press("tab.going-away")
+                .press("change")
+                .png("handover-change-" + size)
+                .assertFit();
+    }
+
+    @Test
+    void whatHappenedIsReadLineByLine() {
+        away();
+        mixedDays();
+        Painted handover = handover(TextSize.NORMAL).press("tab.what-happened");
+        assertThat(text(handover)
+                        .lines()
+                        .filter(line -> SECTIONS.contains(line))
+                        .distinct())
+                .containsExactly("Reported different", "Not done", "Cages nobody looked at", "Calls", "All else");
+        long report = book.desk().room().unread().get(0).entry();
+
+        handover.press("tick.entry." + report);
+
+        assertThat(book.lines("entry-seen")).singleElement().asString().contains("\"entry\":" + report);
+        assertThat(handover.maybe("tick.entry." + report)).isEmpty();
+        handover.png("handover-read-one").assertFit().press("section.entries").png("handover-entries");
+    }
+
+    @Test
+    void allIsReadInOneTouch() {
+        away();
+        mixedDays();
+        book.tell("{\"deed\":\"away-ended\",\"by\":\"Ines\"}");
+        Painted handover = handover(TextSize.NORMAL);
+        assertThat(text(handover)).contains("Reported different");
+
+        handover.press("all-read").png("handover-all-read").assertFit();
+
+        assertThat(book.desk().room().unread()).isEmpty();
+        assertThat(handover.maybe("all-read")).isEmpty();
+        assertThat(book.lines("task-done")).singleElement().asString().contains("/back");
+    }
+
+    @Test
+    void aSitterPlansNothing() {
+        Painted handover = Sat.at(
+                book,
+                TextSize.NORMAL,
+                "Tomas",
+                new Destination.Handover(),
+                (pen, stage) -> new HandoverScreen(book.desk(), pen, stage, stage, stage, WORDS));
+
+        handover.press("plan").press("save").png("handover-sitter");
+
+        assertThat(book.desk().room().absences()).isEmpty();
+        assertThat(text(handover)).contains("That was not recorded");
+    }
+
+    private static final java.util.Set<String> SECTIONS = java.util.Set.of(
+            "Reported different", "Not done", "Cages nobody looked at", "Hatched", "Died", "Calls", "All else");
+
+    private void away() {
+        book.tell("""
+                {"deed":"away-planned","from":"2026-04-12","to":"2026-04-20","sitter":"Tomas","second":"Joan","vet":"Bird vet 0555 0190","leave-alone":["B3"],"by":"Ines"}
+                """);
+    }
+
+    private void mixedDays() {
+        book.tell("""
+                {"deed":"check","cage":"A1","answer":"well","how":"scan","when":"morning","on":"2026-04-12","at":"07:40","by":"Tomas"}
+                {"deed":"check","cage":"A2","answer":"well","how":"hand","when":"morning","on":"2026-04-12","at":"07:44","by":"Tomas"}
+                {"deed":"check","cage":"A3","answer":"different","how":"scan","when":"morning","signs":["puffed up"],"note":"sits low","on":"2026-04-12","at":"07:50","by":"Tomas"}
+                {"deed":"phoned","who":"Ines","about":"a sick bird","agreed":"keep it warm","on":"2026-04-12","at":"07:55","by":"Tomas"}
+                {"deed":"row-checked","wall":"North wall","row":1,"when":"evening","on":"2026-04-12","at":"18:30","by":"Tomas"}
+                {"deed":"task-not-done","task":"2026-04-12/B1/morning","why":"I had no time","on":"2026-04-12","by":"Tomas"}
+                {"deed":"row-checked","wall":"North wall","row":1,"when":"morning","on":"2026-04-13","at":"08:05","by":"Tomas"}
+                {"deed":"noted","note":"The seed bin is half empty.","on":"2026-04-13","by":"Tomas"}
+                {"deed":"check","cage":"B1","answer":"different","how":"hand","signs":["fighting"],"on":"2026-04-13","by":"Tomas"}
+                """);
+        long wrong = book.desk().room().head();
+        book.tell("{\"deed\":\"struck-out\",\"entry\":" + wrong + ",\"why\":\"the wrong cage\",\"by\":\"Tomas\"}");
+    }
+
+    private Painted handover(TextSize size) {
+        return Sat.at(
+                book,
+                size,
+                "Ines",
+                new Destination.Handover(),
+                (pen, stage) -> new HandoverScreen(book.desk(), pen, stage, stage, stage, WORDS));
+    }
+
+    private static String text(Painted painted) {
+        return painted.all().stream()
+                .map(part -> part instanceof JLabel label
+                        ? label.getText()
+                        : part instanceof AbstractButton button
+                                ? button.getAccessibleContext().getAccessibleName()
+                                : "")
+                .collect(Collectors.joining("\n"));
+    }
+}
