@@ -446,6 +446,10 @@ public final class HandoverPresenter {
                 .map(id -> new VisitDeed.TaskDone(id, Optional.of(How.HAND)))
                 .forEach(deeds::add);
         if (!deeds.isEmpty()) {
+            if (pen.holder().filter(person -> person.role() != Role.SITTER).isPresent()) {
+                page(new HandoverState.Happened(
+                        happened.days(), happened.sections(), happened.unread(), HandoverState.Ticking.ALL));
+            }
             pen.record(deeds, desk.today(), Optional.empty(), Message.of("handover.all-ticked"), room -> {});
         }
     }
