@@ -1,0 +1,90 @@
+package org.cagewall.store;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.cagewall.room.LogEntry;
+import org.cagewall.room.LogQuery;
+import org.cagewall.room.Room;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A room that the first version made opens for ever, and says the same. */
+class FirstSchemaTest {
+
+    /** The head of the packed record. */
+    private static final long ENTRIES = 82;
+
+    @TempDir
+    Path folder;
+
+    private Store store;
+
+    @BeforeEach
+    void open() {
+        store = Store.open(FirstSchema.unpack(folder));
+    }
+
+    @AfterEach
+    void close() {
+        store.close();
+    }
+
+    @Test
+    void itsChainHolds() {
+        Store.Origin origin = store.read(Store.Reading::origin);
+
+        assertThat(origin.entries()).isEqualTo(ENTRIES);
+        assertThat(origin.code()).isEqualTo(FirstSchema.CODE);
+        assertThat(store.<Optional<Long>>read(Store.Reading::firstBroken)).isEmpty();
+    }
+
+    @Test
+    void itsRoomIsTheOneThatItsLinesTell() {
+        List<SealedLine> lines = new ArrayList<>();
+        store.<Optional<Void>>read(reading -> {
+            reading.lines(lines::add);
+            return Optional.empty();
+        });
+        String other = InMemory.newRecord();
+        try (Store told = Store.at(other)) {
+            told.restore(lines, FirstSchema.TODAY);
+
+            assertThat(store.room(FirstSchema.TODAY)).isEqualTo(told.room(FirstSchema.TODAY));
+        }
+        InMemory.drop(other);
+    }
+
+    @Test
+    void itHoldsEveryKindOfFactThatTheFirstVersionTook() {
+        Database.jdbi(Database.url(folder.resolve("room")))
+                .useHandle(handle -> FactTables.KINDS.forEach(kind -> assertThat(FactTables.all(handle, kind))
+                        .as(kind.getSimpleName())
+                        .isNotEmpty()));
+    }
+
+    @Test
+    void itsBirdsPairsAndReportsAreThere() {
+        Room room = store.room(FirstSchema.TODAY);
+
+        assertThat(room.settings().name()).isEqualTo("Back room");
+        assertThat(room.walk()).extracting(cage -> cage.name()).containsExactly("A1", "A2", "A3", "B1", "B2");
+        assertThat(room.birds()).extracting(bird -> bird.ring()).contains("HB 24-011", "HB 24-013", "HB 25-017");
+        assertThat(room.bird("Ägnes"))
+                .hasValueSatisfying(bird -> assertThat(bird.ring()).isEqualTo("HB 24-013"));
+        assertThat(room.pairIn(room.cage("A1").orElseThrow()))
+                .hasValueSatisfying(pair -> assertThat(pair.rounds()).hasSize(3));
+        assertThat(room.absenceOn(FirstSchema.TODAY)).isPresent();
+        assertThat(room.unread()).hasSize(1);
+        List<LogEntry> log = store.read(reading -> reading.log(LogQuery.newest(200)));
+        assertThat(log)
+                .hasSize((int) ENTRIES)
+                .filteredOn(entry -> entry.isStruck())
+                .hasSize(1);
+    }
+}
