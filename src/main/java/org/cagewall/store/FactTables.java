@@ -3,7 +3,6 @@ package org.cagewall.store;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.RecordComponent;
-import java.lang.reflect.Type;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.LocalDate;
@@ -17,10 +16,6 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.cagewall.deed.Fact;
 import org.jdbi.v3.core.Handle;
-import org.jdbi.v3.core.mapper.ColumnMapper;
-import org.jdbi.v3.core.mapper.RowMapper;
-import org.jdbi.v3.core.statement.StatementContext;
-import org.jdbi.v3.core.statement.Update;
 
 /**
  * The one writer and the one reader of live facts: a fact's table has the name of its record and its components as
@@ -87,10 +82,7 @@ final class FactTables {
 
     /** The rows for which the condition holds, in the order of their days, then of their entries. */
     static <F extends Fact> List<Row<F>> select(Handle handle, Class<F> kind, String where, Object... args) {
-        Table<F> table = table(kind);
-        return handle.select(table.select + " WHERE " + where + " ORDER BY day, entry, n", args)
-                .map(table)
-                .list();
+        return table(kind).read(handle, " WHERE " + where + " ORDER BY day, entry, n", args);
     }
 
     static <F extends Fact> List<Row<F>> all(Handle handle, Class<F> kind) {
@@ -99,11 +91,8 @@ final class FactTables {
 
     /** The newest row for which the condition holds. */
     static <F extends Fact> List<Row<F>> newest(Handle handle, Class<F> kind, String where, Object... args) {
-        Table<F> table = table(kind);
         String newestFirst = " ORDER BY day DESC, entry DESC, n DESC FETCH FIRST 1 ROWS ONLY";
-        return handle.select(table.select + " WHERE " + where + newestFirst, args)
-                .map(table)
-                .list();
+        return table(kind).read(handle, " WHERE " + where + newestFirst, args);
     }
 
     /** Takes away all rows of an entry and hands them back. */
@@ -114,7 +103,7 @@ final class FactTables {
             List<? extends Row<? extends Fact>> rows = select(handle, kind, "entry = ?", entry);
             if (!rows.isEmpty()) {
                 gone.addAll(rows);
-                handle.execute("DELETE FROM " + tableName(kind) + " WHERE entry = ?", entry);
+                KeptStatements.write(handle, "DELETE FROM " + tableName(kind) + " WHERE entry = ?", entry);
             }
         }
         return gone;
@@ -157,15 +146,19 @@ final class FactTables {
     }
 
     /** One kind's table. */
-    private static final class Table<F extends Fact> implements RowMapper<Row<F>> {
+    private static final class Table<F extends Fact> {
 
         private final RecordComponent[] components;
+        private final List<Columns.Reader> readers;
         private final Constructor<F> constructor;
         private final String insert;
         private final String select;
 
         Table(Class<F> kind) {
             components = kind.getRecordComponents();
+            readers = Arrays.stream(components)
+                    .map(component -> Columns.reader(component.getGenericType()))
+                    .toList();
             Class<?>[] types =
                     Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new);
             try {
@@ -181,31 +174,39 @@ final class FactTables {
         }
 
         void insert(Handle handle, long entry, int n, LocalDate day, Fact fact) {
-            try (Update update = handle.createUpdate(insert)) {
-                update.bind(0, entry).bind(1, n).bind(2, day);
-                for (int i = 0; i < components.length; i++) {
-                    update.bindByType(3 + i, value(fact, components[i]), components[i].getGenericType());
-                }
-                update.execute();
+            Object[] values = new Object[3 + components.length];
+            values[0] = entry;
+            values[1] = n;
+            values[2] = day;
+            for (int i = 0; i < components.length; i++) {
+                values[3 + i] = value(fact, components[i]);
             }
+            KeptStatements.write(handle, insert, values);
         }
 
-        @Override
-        public Row<F> map(ResultSet rows, StatementContext context) throws SQLException {
-            Object[] values = new Object[components.length];
-            for (int i = 0; i < components.length; i++) {
-                values[i] = mapper(context, components[i].getGenericType()).map(rows, 4 + i, context);
+        List<Row<F>> read(Handle handle, String which, Object... args) {
+            return KeptStatements.lend(handle, select + which, statement -> {
+                KeptStatements.fill(statement, args);
+                List<Row<F>> all = new ArrayList<>();
+                try (ResultSet rows = statement.executeQuery()) {
+                    while (rows.next()) {
+                        all.add(row(rows));
+                    }
+                }
+                return all;
+            });
+        }
+
+        private Row<F> row(ResultSet rows) throws SQLException {
+            Object[] values = new Object[readers.size()];
+            for (int i = 0; i < values.length; i++) {
+                values[i] = readers.get(i).read(rows, 4 + i);
             }
             try {
                 return new Row<>(rows.getLong(1), LocalDate.parse(rows.getString(3)), constructor.newInstance(values));
             } catch (ReflectiveOperationException e) {
                 throw new IllegalStateException("a row of " + constructor.getDeclaringClass() + " does not fit", e);
             }
-        }
-
-        private static ColumnMapper<?> mapper(StatementContext context, Type type) {
-            return context.findColumnMapperFor(type)
-                    .orElseThrow(() -> new IllegalStateException("no column is read as " + type));
         }
 
         private static Object value(Fact fact, RecordComponent component) {

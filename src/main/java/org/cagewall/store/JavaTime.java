@@ -15,7 +15,7 @@ import org.jdbi.v3.core.config.ConfigRegistry;
  */
 final class JavaTime {
 
-    private static final DateTimeFormatter SECONDS = DateTimeFormatter.ofPattern("HH:mm:ss");
+    static final DateTimeFormatter SECONDS = DateTimeFormatter.ofPattern("HH:mm:ss");
 
     private JavaTime() {}
 

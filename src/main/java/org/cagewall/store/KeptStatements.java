@@ -6,6 +6,8 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.HashMap;
 import java.util.Map;
+import org.jdbi.v3.core.ConnectionException;
+import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.DefaultStatementBuilder;
 import org.jdbi.v3.core.statement.StatementContext;
 
@@ -27,6 +29,46 @@ final class KeptStatements extends DefaultStatementBuilder {
         if (!keeps) {
             super.close(connection, sql, statement);
         }
+    }
+
+    /**
+     * Lends a prepared statement without the parsing of names and the registers of mappers that stand before others: for
+     * what is asked many times in every touch.
+     */
+    static <T> T lend(Handle handle, String sql, Use<T> use) {
+        KeptStatements kept = (KeptStatements) handle.getStatementBuilder();
+        try {
+            PreparedStatement statement = kept.idle.remove(sql);
+            if (statement == null) {
+                statement = handle.getConnection().prepareStatement(sql);
+            }
+            try {
+                return use.of(statement);
+            } finally {
+                kept.close(handle.getConnection(), sql, statement);
+            }
+        } catch (SQLException e) {
+            throw new ConnectionException(e);
+        }
+    }
+
+    /** Writes by a statement whose places are filled with these values. */
+    static int write(Handle handle, String sql, Object... values) {
+        return lend(handle, sql, statement -> {
+            fill(statement, values);
+            return statement.executeUpdate();
+        });
+    }
+
+    static void fill(PreparedStatement statement, Object... values) throws SQLException {
+        for (int i = 0; i < values.length; i++) {
+            Columns.fill(statement, i + 1, values[i]);
+        }
+    }
+
+    /** What is done with a statement while it is lent. */
+    interface Use<T> {
+        T of(PreparedStatement statement) throws SQLException;
     }
 
     @Override

@@ -1,11 +1,13 @@
 package org.cagewall.store;
 
+import java.sql.ResultSet;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.MonthDay;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -17,31 +19,21 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.cagewall.deed.Fact;
-import org.cagewall.deed.Subject;
 import org.cagewall.room.Absence;
 import org.cagewall.room.Answer;
 import org.cagewall.room.Bird;
-import org.cagewall.room.Box;
-import org.cagewall.room.BoxStep;
 import org.cagewall.room.Cage;
-import org.cagewall.room.CardFace;
 import org.cagewall.room.Departure;
 import org.cagewall.room.Egg;
-import org.cagewall.room.FeedLine;
-import org.cagewall.room.Headcount;
 import org.cagewall.room.Look;
 import org.cagewall.room.Outing;
 import org.cagewall.room.Pair;
 import org.cagewall.room.PairPlan;
-import org.cagewall.room.Permission;
 import org.cagewall.room.Person;
-import org.cagewall.room.Place;
-import org.cagewall.room.PrintedCard;
 import org.cagewall.room.Quiet;
 import org.cagewall.room.RingStock;
 import org.cagewall.room.Room;
 import org.cagewall.room.Round;
-import org.cagewall.room.Routine;
 import org.cagewall.room.Settings;
 import org.cagewall.room.Sex;
 import org.cagewall.room.Stay;
@@ -64,6 +56,11 @@ final class RoomReader {
     /** Before the first day that a deed may tell of. */
     private static final LocalDate BEFORE_ALL = LocalDate.of(1900, 1, 1);
 
+    private static final Comparator<Visit> IN_ORDER =
+            Comparator.comparing(Visit::day).thenComparing(Visit::entry).thenComparing(Visit::cage);
+
+    private static final String UNREAD = "answer = ? AND NOT EXISTS (SELECT 1 FROM seen s WHERE s.seen = visit.entry)";
+
     private final Handle handle;
 
     RoomReader(Handle handle) {
@@ -74,17 +71,19 @@ final class RoomReader {
     record Head(long number, String digest, String code, String zone) {}
 
     Head head() {
-        return handle.select("SELECT number, digest, code, zone FROM head WHERE id = 1")
-                .map((rows, context) ->
-                        new Head(rows.getLong(1), rows.getString(2), rows.getString(3), rows.getString(4)))
-                .one();
+        return KeptStatements.lend(handle, "SELECT number, digest, code, zone FROM head WHERE id = 1", statement -> {
+            try (ResultSet rows = statement.executeQuery()) {
+                rows.next();
+                return new Head(rows.getLong(1), rows.getString(2), rows.getString(3), rows.getString(4));
+            }
+        });
     }
 
     /** The room as it stands, read anew. */
     Room read(LocalDate today) {
         Parts parts = new Parts(head(), today);
         parts.readRoom();
-        parts.cages = byId(readCages(Scope.ALL), Cage::id);
+        parts.cages = byId(new CageReader(handle).all(), Cage::id);
         parts.birds = byId(readBirds(Scope.ALL), Bird::id);
         parts.readPairs(candidatePairs(today));
         parts.settle();
@@ -100,7 +99,7 @@ final class RoomReader {
         parts.readRoom();
         parts.since = BEFORE_ALL;
         parts.outcomes = parts.readOutcomes();
-        parts.cages = byId(readCages(Scope.ALL), Cage::id);
+        parts.cages = byId(new CageReader(handle).all(), Cage::id);
         parts.birds = byId(readBirds(Scope.EVER), Bird::id);
         parts.readPairs(new HashSet<>(
                 handle.select("SELECT entry FROM pairing").mapTo(Long.class).list()));
@@ -111,47 +110,34 @@ final class RoomReader {
     }
 
     /** The room after a deed that touched these parts of it. */
-    Room refresh(Room before, Set<Subject> touched, long head) {
+    Room refresh(Room before, Touched touched, long head) {
         Parts parts = new Parts(before, head);
-        if (touched.contains(Subject.ROOM)) {
+        if (touched.room()) {
             parts.readRoom();
         }
-        boolean cages = false;
-        boolean pairs = false;
-        Set<Long> pairIds = new HashSet<>();
-        for (Subject subject : touched) {
-            switch (subject.kind()) {
-                case CAGE -> {
-                    cages = true;
-                    replace(parts.cages, subject.id(), readCages(Scope.of(subject.id())), Cage::id);
-                    parts.readVisits(subject.id());
-                }
-                case BIRD -> {
-                    replace(parts.birds, subject.id(), readBirds(Scope.of(subject.id())), Bird::id);
-                    pairs = true;
-                    pairIds.addAll(pairsOf(subject.id()));
-                }
-                case PAIR -> {
-                    pairs = true;
-                    pairIds.add(subject.id());
-                }
-                case ROOM -> {
-                    cages = true;
-                    pairs = true;
-                }
-            }
-        }
-        if (!pairIds.isEmpty()) {
-            parts.readPairs(pairIds);
-        }
+        touched.cages().forEach((id, kinds) -> {
+            Optional<Cage> read = new CageReader(handle).one(id, Optional.ofNullable(parts.cages.get(id)), kinds);
+            replace(parts.cages, id, read.stream().toList(), Cage::id);
+        });
+        Set<Long> pairs = new HashSet<>(touched.pairs());
+        touched.birds().forEach(id -> {
+            replace(parts.birds, id, readBirds(Scope.of(id)), Bird::id);
+            pairs.addAll(pairsOf(id));
+        });
+        parts.readPairs(pairs);
         parts.settle();
+        boolean visits = touched.any(Set.of(Fact.Visit.class));
         if (!parts.since.equals(before.since())) {
             parts.readSince();
+        } else if (visits) {
+            parts.readVisits(touched.entries());
         }
-        if (cages) {
+        if (touched.any(Set.of(Fact.Seen.class))) {
             parts.readUnread();
+        } else if (visits) {
+            parts.readUnread(touched.entries());
         }
-        if (pairs) {
+        if (touched.any(Set.of(Fact.Plan.class, Fact.Pairing.class, Fact.Departure.class))) {
             parts.readPlans();
         }
         return parts.room();
@@ -179,107 +165,7 @@ final class RoomReader {
         }
     }
 
-    // ------------------------------------------------------------------ cages
-
-    private <F extends Fact.OfCage> Map<Long, List<Row<F>>> ofCages(Class<F> kind, Scope scope) {
-        List<Row<F>> rows = scope.id()
-                .map(id -> FactTables.select(handle, kind, "cage = ?", id))
-                .orElseGet(() -> FactTables.all(handle, kind));
-        return rows.stream().collect(Collectors.groupingBy(row -> row.fact().cage()));
-    }
-
-    private List<Cage> readCages(Scope scope) {
-        List<Row<Fact.Cage>> added = scope.id()
-                .map(id -> FactTables.select(handle, Fact.Cage.class, "entry = ?", id))
-                .orElseGet(() -> FactTables.all(handle, Fact.Cage.class));
-        if (added.isEmpty()) {
-            return List.of();
-        }
-        Map<Long, List<Row<Fact.Placement>>> placements = ofCages(Fact.Placement.class, scope);
-        Map<Long, List<Row<Fact.Purpose>>> purposes = ofCages(Fact.Purpose.class, scope);
-        Map<Long, List<Row<Fact.Retirement>>> retirements = ofCages(Fact.Retirement.class, scope);
-        Map<Long, List<Row<Fact.Joint>>> joints = ofCages(Fact.Joint.class, scope);
-        Map<Long, List<Row<Fact.Routine>>> routines = ofCages(Fact.Routine.class, scope);
-        Map<Long, List<Row<Fact.Feed>>> feeds = ofCages(Fact.Feed.class, scope);
-        Map<Long, List<Row<Fact.Flock>>> flocks = ofCages(Fact.Flock.class, scope);
-        Map<Long, List<Row<Fact.Box>>> boxes = ofCages(Fact.Box.class, scope);
-        return added.stream()
-                .map(row -> {
-                    long id = row.entry();
-                    Optional<Row<Fact.Purpose>> purpose = last(purposes, id);
-                    return new Cage(
-                            id,
-                            row.fact().number(),
-                            row.fact().name(),
-                            last(placements, id).map(Row::fact).map(at -> new Place(at.wall(), at.line(), at.slot())),
-                            purpose.orElseThrow().fact().purpose(),
-                            purpose.flatMap(it -> it.fact().keeps()),
-                            last(retirements, id).map(Row::day),
-                            last(joints, id)
-                                    .filter(joint -> joint.fact().together())
-                                    .map(joint -> joint.fact().partner()),
-                            routine(rows(routines, id), rows(feeds, id)),
-                            rows(flocks, id).stream()
-                                    .mapToInt(flock -> flock.fact().change())
-                                    .sum(),
-                            box(rows(boxes, id)),
-                            newest(Fact.Cleaning.class, id).map(Row::day),
-                            newest(Fact.Headcount.class, id)
-                                    .map(count -> new Headcount(count.fact().birds(), count.day())),
-                            newest(Fact.Card.class, id)
-                                    .map(card -> new PrintedCard(
-                                            CardFace.parse(card.fact().face()),
-                                            card.fact().digest(),
-                                            card.fact().revision(),
-                                            card.day())),
-                            newest(Fact.Visit.class, id).map(RoomReader::visit));
-                })
-                .toList();
-    }
-
-    private <F extends Fact.OfCage> Optional<Row<F>> newest(Class<F> kind, long cage) {
-        return FactTables.newest(handle, kind, "cage = ?", cage).stream().findFirst();
-    }
-
-    private static Routine routine(List<Row<Fact.Routine>> routines, List<Row<Fact.Feed>> feeds) {
-        if (routines.isEmpty()) {
-            return Routine.NONE;
-        }
-        long entry = routines.get(routines.size() - 1).entry();
-        Set<Permission> allowed = routines.stream()
-                .filter(row -> row.entry() == entry)
-                .flatMap(row -> row.fact().permission().stream())
-                .collect(Collectors.toSet());
-        List<FeedLine> lines = feeds.stream()
-                .filter(row -> row.entry() == entry)
-                .map(Row::fact)
-                .sorted(Comparator.comparing(Fact.Feed::line))
-                .map(feed -> new FeedLine(feed.what(), feed.amount(), feed.part()))
-                .toList();
-        return new Routine(lines, allowed);
-    }
-
-    private static Box box(List<Row<Fact.Box>> rows) {
-        Map<BoxStep, LocalDate> last = new HashMap<>();
-        Optional<BoxStep> hanging = Optional.empty();
-        for (Row<Fact.Box> row : rows) {
-            BoxStep step = row.fact().step();
-            last.put(step, row.day());
-            hanging = switch (step) {
-                case ON, TURNED -> Optional.of(step);
-                case OFF -> Optional.empty();
-                case CLEANED -> hanging;
-            };
-        }
-        return new Box(
-                Optional.ofNullable(last.get(BoxStep.ON)),
-                Optional.ofNullable(last.get(BoxStep.TURNED)),
-                Optional.ofNullable(last.get(BoxStep.OFF)),
-                Optional.ofNullable(last.get(BoxStep.CLEANED)),
-                hanging);
-    }
-
-    private static Visit visit(Row<Fact.Visit> row) {
+    static Visit visit(Row<Fact.Visit> row) {
         Fact.Visit fact = row.fact();
         return new Visit(
                 row.entry(),
@@ -651,30 +537,33 @@ final class RoomReader {
                     .map(RoomReader::visit));
         }
 
-        void readVisits(long cage) {
-            Stream<Visit> others = visits.stream().filter(visit -> visit.cage() != cage);
-            Stream<Visit> here =
-                    FactTables.select(handle, Fact.Visit.class, "cage = ? AND day >= ?", cage, since).stream()
-                            .map(RoomReader::visit);
-            visits = inOrder(Stream.concat(others, here));
+        void readVisits(Set<Long> entries) {
+            visits = withNews(visits, entries, "entry = ? AND day >= ?", since);
         }
 
-        private List<Visit> inOrder(Stream<Visit> any) {
-            return any.sorted(Comparator.comparing(Visit::day)
-                            .thenComparing(Visit::entry)
-                            .thenComparing(Visit::cage))
-                    .toList();
+        /** What is told by these entries now, in the place of what they told before. */
+        private List<Visit> withNews(List<Visit> known, Set<Long> entries, String which, Object arg) {
+            List<Visit> all = new ArrayList<>(known.size() + entries.size());
+            known.stream().filter(visit -> !entries.contains(visit.entry())).forEach(all::add);
+            for (long entry : entries) {
+                FactTables.select(handle, Fact.Visit.class, which, entry, arg).stream()
+                        .map(RoomReader::visit)
+                        .forEach(visit -> all.add(-1 - Collections.binarySearch(all, visit, IN_ORDER), visit));
+            }
+            return all;
+        }
+
+        private static List<Visit> inOrder(Stream<Visit> any) {
+            return any.sorted(IN_ORDER).toList();
         }
 
         void readUnread() {
-            unread = FactTables.select(
-                            handle,
-                            Fact.Visit.class,
-                            "answer = ? AND NOT EXISTS (SELECT 1 FROM seen s WHERE s.seen = visit.entry)",
-                            Answer.DIFFERENT.name())
-                    .stream()
-                    .map(RoomReader::visit)
-                    .toList();
+            unread = inOrder(FactTables.select(handle, Fact.Visit.class, UNREAD, Answer.DIFFERENT).stream()
+                    .map(RoomReader::visit));
+        }
+
+        void readUnread(Set<Long> entries) {
+            unread = withNews(unread, entries, "entry = ? AND " + UNREAD, Answer.DIFFERENT);
         }
 
         void readPlans() {

@@ -7,7 +7,6 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashSet;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -22,7 +21,6 @@ import org.cagewall.deed.Rules;
 import org.cagewall.deed.Ruling;
 import org.cagewall.deed.Scene;
 import org.cagewall.deed.Standing;
-import org.cagewall.deed.Subject;
 import org.cagewall.room.Bird;
 import org.cagewall.room.LogEntry;
 import org.cagewall.room.LogQuery;
@@ -273,7 +271,7 @@ public final class Store implements AutoCloseable {
 
         /** The head is written first, so that no other program can record until this has ended. */
         private void lockHead() {
-            handle.execute("UPDATE head SET number = number WHERE id = 1");
+            KeptStatements.write(handle, "UPDATE head SET number = number WHERE id = 1");
             RoomReader.Head head = reader.head();
             digest = head.digest();
             if (head.number() != room.head() || !room.day().equals(today)) {
@@ -282,7 +280,7 @@ public final class Store implements AutoCloseable {
         }
 
         private void keepHead() {
-            handle.execute("UPDATE head SET number = ?, digest = ? WHERE id = 1", room.head(), digest);
+            KeptStatements.write(handle, "UPDATE head SET number = ?, digest = ? WHERE id = 1", room.head(), digest);
         }
 
         private void record(int index, Line line) {
@@ -297,18 +295,19 @@ public final class Store implements AutoCloseable {
             }
             Deed resolved = line.deed().resolved(scene);
             String text = Lines.write(new Line(resolved, line.told()));
-            Set<Subject> touched = keep(scene, resolved, text, now.toString());
-            List<Message> problems = Standing.problems(room, register, touched);
+            Touched touched = keep(scene, resolved, text, now.toString());
+            List<Message> problems = Standing.problems(room, register, touched.subjects());
             if (!problems.isEmpty()) {
                 throw new RolledBack(new Recording.Refused(index, Message.of("deed.stands-wrong", problems.get(0))));
             }
         }
 
-        private Set<Subject> keep(Scene scene, Deed deed, String text, String recorded) {
+        private Touched keep(Scene scene, Deed deed, String text, String recorded) {
             long entry = scene.entry();
             entries.add(entry);
             digest = Chain.next(digest, text);
-            handle.execute(
+            KeptStatements.write(
+                    handle,
                     "INSERT INTO entry (number, touch, recorded, person, deed, day, line, digest)"
                             + " VALUES (?, ?, ?, ?, ?, ?, ?, ?)",
                     entry,
@@ -319,41 +318,32 @@ public final class Store implements AutoCloseable {
                     scene.on(),
                     text,
                     digest);
-            Set<Subject> touched = new LinkedHashSet<>();
+            Touched touched = new Touched();
             List<Fact> facts = deed.facts(scene);
             FactTables.insert(handle, entry, scene.on(), facts);
-            facts.forEach(fact -> touched.add(fact.subject(entry)));
+            facts.forEach(fact -> touched.add(fact, entry));
             if (deed instanceof CardDeed.StruckOut strike) {
-                touched.addAll(strike(entry, strike));
+                strike(entry, strike).forEach(row -> touched.add(row.fact(), row.entry()));
             }
-            mention(scene, deed, facts, touched);
+            mention(scene, deed, touched);
             room = reader.refresh(room, touched, entry);
             return touched;
         }
 
-        private Set<Subject> strike(long entry, CardDeed.StruckOut strike) {
-            handle.execute(
-                    "INSERT INTO strike (entry, struck, why) VALUES (?, ?, ?)", entry, strike.entry(), strike.why());
-            Set<Subject> touched = new LinkedHashSet<>();
-            FactTables.delete(handle, strike.entry())
-                    .forEach(row -> touched.add(row.fact().subject(row.entry())));
-            if (touched.isEmpty()) {
-                touched.add(Subject.ROOM);
-            }
-            return touched;
+        private List<Row<? extends Fact>> strike(long entry, CardDeed.StruckOut strike) {
+            KeptStatements.write(
+                    handle,
+                    "INSERT INTO strike (entry, struck, why) VALUES (?, ?, ?)",
+                    entry,
+                    strike.entry(),
+                    strike.why());
+            return FactTables.delete(handle, strike.entry());
         }
 
         /** The cages and birds with which the entry is to be shown. */
-        private void mention(Scene scene, Deed deed, List<Fact> facts, Set<Subject> touched) {
-            Set<Long> birds = new HashSet<>();
-            Set<Long> cages = new HashSet<>();
-            touched.forEach(subject -> {
-                if (subject.kind() == Subject.Kind.CAGE) {
-                    cages.add(subject.id());
-                } else if (subject.kind() == Subject.Kind.BIRD) {
-                    birds.add(subject.id());
-                }
-            });
+        private void mention(Scene scene, Deed deed, Touched touched) {
+            Set<Long> birds = new HashSet<>(touched.birds());
+            Set<Long> cages = new HashSet<>(touched.cages().keySet());
             deed.mentionsBirds().forEach(name -> scene.bird(name).map(Bird::id).ifPresent(birds::add));
             deed.mentionsCages().forEach(name -> scene.room().cage(name).ifPresent(cage -> cages.add(cage.id())));
             scene.told().cage().flatMap(scene.room()::cage).ifPresent(cage -> cages.add(cage.id()));
@@ -366,7 +356,7 @@ public final class Store implements AutoCloseable {
         }
 
         private void mention(long entry, String kind, long id) {
-            handle.execute("INSERT INTO mention (entry, kind, id) VALUES (?, ?, ?)", entry, kind, id);
+            KeptStatements.write(handle, "INSERT INTO mention (entry, kind, id) VALUES (?, ?, ?)", entry, kind, id);
         }
 
         long restore(Iterable<SealedLine> lines) {

@@ -2,13 +2,10 @@ package org.cagewall.kiosk.kit;
 
 import java.awt.Font;
 import java.awt.Graphics2D;
-import java.awt.font.FontRenderContext;
-import java.awt.font.GlyphVector;
+import java.awt.Shape;
 import java.awt.font.LineMetrics;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import org.cagewall.kiosk.theme.Measure;
 
 /**
@@ -17,7 +14,6 @@ import org.cagewall.kiosk.theme.Measure;
  */
 record Flow(List<String> lines, Font font, int width, boolean whole) {
 
-    private static final FontRenderContext FRACTIONAL = new FontRenderContext(null, true, true);
     private static final String ELLIPSIS = "\u2026";
     private static final char BOUND = '\u00A0';
 
@@ -54,14 +50,7 @@ record Flow(List<String> lines, Font font, int width, boolean whole) {
     }
 
     static float length(String text, Font font) {
-        return text.isEmpty()
-                ? 0
-                : (float) glyphs(text, font).getLogicalBounds().getWidth();
-    }
-
-    /** The letters of a line with their kerning, placed to a fraction of a pixel. */
-    private static GlyphVector glyphs(String text, Font font) {
-        return font.layoutGlyphVector(FRACTIONAL, text.toCharArray(), 0, text.length(), Font.LAYOUT_LEFT_TO_RIGHT);
+        return text.isEmpty() ? 0 : Letters.of(text, font).width();
     }
 
     /** From one line to the next: tight for large words, open for lines to read. */
@@ -111,19 +100,24 @@ record Flow(List<String> lines, Font font, int width, boolean whole) {
 
     private void write(Graphics2D brush, String line, float x, float baseline) {
         if (!line.isEmpty()) {
-            brush.fill(glyphs(line, font).getOutline(x, baseline));
+            Shape letters = Letters.of(line, font).outline();
+            brush.translate((double) x, baseline);
+            brush.fill(letters);
+            brush.translate((double) -x, -baseline);
         }
     }
 
     /** From the top of the first line's box down to what its letters stand on. */
     float firstBaseline() {
-        LineMetrics metrics = font.getLineMetrics("Ag", FRACTIONAL);
+        LineMetrics metrics = font.getLineMetrics("Ag", Letters.FRACTIONAL);
         return (lineHeight(font) - metrics.getAscent() - metrics.getDescent()) / 2 + metrics.getAscent();
     }
 
     /** How high this font's capitals are. */
     static float capitals(Font font) {
-        return (float) font.createGlyphVector(FRACTIONAL, "H").getVisualBounds().getHeight();
+        return (float) font.createGlyphVector(Letters.FRACTIONAL, "H")
+                .getVisualBounds()
+                .getHeight();
     }
 
     private static List<String> broken(String paragraph, Ruler ruler, int width) {
@@ -196,15 +190,8 @@ record Flow(List<String> lines, Font font, int width, boolean whole) {
         return kept.stripTrailing() + ELLIPSIS;
     }
 
-    /** Measures words once each while one text is broken: laying letters out is what takes the time. */
-    private static final class Ruler {
-
-        private final Font font;
-        private final Map<String, Float> known = new HashMap<>();
-
-        Ruler(Font font) {
-            this.font = font;
-        }
+    /** Measures a line by its words, which come again and again where whole lines do not. */
+    private record Ruler(Font font) {
 
         float length(String line) {
             float length = 0;
@@ -212,15 +199,11 @@ record Flow(List<String> lines, Font font, int width, boolean whole) {
             for (int i = 0; i <= line.length(); i++) {
                 boolean gap = i < line.length() && (line.charAt(i) == ' ' || line.charAt(i) == BOUND);
                 if (gap || i == line.length()) {
-                    length += word(line.substring(start, i)) + (gap ? word(" ") : 0);
+                    length += Flow.length(line.substring(start, i), font) + (gap ? Flow.length(" ", font) : 0);
                     start = i + 1;
                 }
             }
             return length;
-        }
-
-        private float word(String word) {
-            return known.computeIfAbsent(word, each -> Flow.length(each, font));
         }
     }
 }

@@ -1,0 +1,212 @@
+package org.cagewall.store;
+
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.cagewall.deed.Fact;
+import org.cagewall.room.Box;
+import org.cagewall.room.BoxStep;
+import org.cagewall.room.Cage;
+import org.cagewall.room.CardFace;
+import org.cagewall.room.FeedLine;
+import org.cagewall.room.Headcount;
+import org.cagewall.room.Permission;
+import org.cagewall.room.Place;
+import org.cagewall.room.PrintedCard;
+import org.cagewall.room.Routine;
+import org.jdbi.v3.core.Handle;
+
+/**
+ * Reads cages from the live facts, all of them or one; of one that is known only what the touched kinds of fact tell is
+ * read again. Bound to the handle's thread.
+ */
+final class CageReader {
+
+    private final Handle handle;
+
+    CageReader(Handle handle) {
+        this.handle = handle;
+    }
+
+    List<Cage> all() {
+        Source every = new Every();
+        return FactTables.all(handle, Fact.Cage.class).stream()
+                .map(row -> cage(
+                        row.entry(),
+                        row.fact().number(),
+                        row.fact().name(),
+                        new Parts(every, Optional.empty(), Set.of())))
+                .toList();
+    }
+
+    /**
+     * One cage.
+     *
+     * @param before the cage as it was known
+     * @param touched the kinds of fact about it that have come or gone since
+     * @return empty when there is no such cage, or no longer
+     */
+    Optional<Cage> one(long id, Optional<Cage> before, Set<Class<? extends Fact>> touched) {
+        Source single = new Single();
+        if (before.isPresent() && !touched.contains(Fact.Cage.class)) {
+            Cage known = before.get();
+            return Optional.of(cage(id, known.number(), known.name(), new Parts(single, before, touched)));
+        }
+        return FactTables.select(handle, Fact.Cage.class, "entry = ?", id).stream()
+                .findFirst()
+                .map(row -> cage(
+                        id, row.fact().number(), row.fact().name(), new Parts(single, Optional.empty(), Set.of())));
+    }
+
+    private static Cage cage(long id, int number, String name, Parts parts) {
+        return new Cage(
+                id,
+                number,
+                name,
+                parts.of(id, Fact.Placement.class, Cage::place, rows -> last(rows)
+                        .map(Row::fact)
+                        .map(at -> new Place(at.wall(), at.line(), at.slot()))),
+                parts.of(id, Fact.Purpose.class, Cage::use, rows -> last(rows)
+                        .orElseThrow()
+                        .fact()
+                        .purpose()),
+                parts.of(id, Fact.Purpose.class, Cage::keeps, rows -> last(rows)
+                        .flatMap(row -> row.fact().keeps())),
+                parts.of(id, Fact.Retirement.class, Cage::retired, rows -> last(rows)
+                        .map(Row::day)),
+                parts.of(id, Fact.Joint.class, Cage::joinedTo, rows -> last(rows)
+                        .map(Row::fact)
+                        .filter(Fact.Joint::together)
+                        .map(Fact.Joint::partner)),
+                parts.of(
+                        id,
+                        Fact.Routine.class,
+                        Cage::routine,
+                        rows -> routine(rows, parts.source().rows(Fact.Feed.class, id))),
+                parts.of(id, Fact.Flock.class, Cage::flock, rows -> rows.stream()
+                        .mapToInt(row -> row.fact().change())
+                        .sum()),
+                parts.of(id, Fact.Box.class, Cage::box, CageReader::box),
+                parts.newest(id, Fact.Cleaning.class, Cage::cleaned, Row::day),
+                parts.newest(
+                        id,
+                        Fact.Headcount.class,
+                        Cage::counted,
+                        row -> new Headcount(row.fact().birds(), row.day())),
+                parts.newest(
+                        id,
+                        Fact.Card.class,
+                        Cage::card,
+                        row -> new PrintedCard(
+                                CardFace.parse(row.fact().face()),
+                                row.fact().digest(),
+                                row.fact().revision(),
+                                row.day())),
+                parts.newest(id, Fact.Visit.class, Cage::lastVisit, RoomReader::visit));
+    }
+
+    private static <F extends Fact> Optional<Row<F>> last(List<Row<F>> rows) {
+        return rows.isEmpty() ? Optional.empty() : Optional.of(rows.get(rows.size() - 1));
+    }
+
+    private static Routine routine(List<Row<Fact.Routine>> routines, List<Row<Fact.Feed>> feeds) {
+        if (routines.isEmpty()) {
+            return Routine.NONE;
+        }
+        long entry = routines.get(routines.size() - 1).entry();
+        Set<Permission> allowed = routines.stream()
+                .filter(row -> row.entry() == entry)
+                .flatMap(row -> row.fact().permission().stream())
+                .collect(Collectors.toSet());
+        List<FeedLine> lines = feeds.stream()
+                .filter(row -> row.entry() == entry)
+                .map(Row::fact)
+                .sorted(Comparator.comparing(Fact.Feed::line))
+                .map(feed -> new FeedLine(feed.what(), feed.amount(), feed.part()))
+                .toList();
+        return new Routine(lines, allowed);
+    }
+
+    private static Box box(List<Row<Fact.Box>> rows) {
+        Map<BoxStep, LocalDate> last = new HashMap<>();
+        Optional<BoxStep> hanging = Optional.empty();
+        for (Row<Fact.Box> row : rows) {
+            BoxStep step = row.fact().step();
+            last.put(step, row.day());
+            hanging = switch (step) {
+                case ON, TURNED -> Optional.of(step);
+                case OFF -> Optional.empty();
+                case CLEANED -> hanging;
+            };
+        }
+        return new Box(
+                Optional.ofNullable(last.get(BoxStep.ON)),
+                Optional.ofNullable(last.get(BoxStep.TURNED)),
+                Optional.ofNullable(last.get(BoxStep.OFF)),
+                Optional.ofNullable(last.get(BoxStep.CLEANED)),
+                hanging);
+    }
+
+    /** What a cage is made of: as it was known, or read from the facts. */
+    private record Parts(Source source, Optional<Cage> before, Set<Class<? extends Fact>> touched) {
+
+        <F extends Fact.OfCage, T> T of(
+                long id, Class<F> kind, Function<Cage, T> known, Function<List<Row<F>>, T> read) {
+            return before.filter(cage -> !touched.contains(kind))
+                    .map(known)
+                    .orElseGet(() -> read.apply(source.rows(kind, id)));
+        }
+
+        <F extends Fact.OfCage, T> Optional<T> newest(
+                long id, Class<F> kind, Function<Cage, Optional<T>> known, Function<Row<F>, T> read) {
+            return before.filter(cage -> !touched.contains(kind)).map(known).orElseGet(() -> source.newest(kind, id)
+                    .map(read));
+        }
+    }
+
+    /** Where the facts about a cage are found. */
+    private interface Source {
+
+        <F extends Fact.OfCage> List<Row<F>> rows(Class<F> kind, long cage);
+
+        <F extends Fact.OfCage> Optional<Row<F>> newest(Class<F> kind, long cage);
+    }
+
+    private class Single implements Source {
+
+        @Override
+        public <F extends Fact.OfCage> List<Row<F>> rows(Class<F> kind, long cage) {
+            return FactTables.select(handle, kind, "cage = ?", cage);
+        }
+
+        @Override
+        public <F extends Fact.OfCage> Optional<Row<F>> newest(Class<F> kind, long cage) {
+            return FactTables.newest(handle, kind, "cage = ?", cage).stream().findFirst();
+        }
+    }
+
+    /** Asks for each kind once, for all cages. */
+    private final class Every extends Single {
+
+        private final Map<Class<?>, Map<Long, List<Row<? extends Fact>>>> read = new HashMap<>();
+
+        @Override
+        public <F extends Fact.OfCage> List<Row<F>> rows(Class<F> kind, long cage) {
+            Map<Long, List<Row<? extends Fact>>> all = read.computeIfAbsent(kind, missing -> grouped(kind));
+            return all.getOrDefault(cage, List.of()).stream()
+                    .map(row -> new Row<>(row.entry(), row.day(), kind.cast(row.fact())))
+                    .toList();
+        }
+
+        private <F extends Fact.OfCage> Map<Long, List<Row<? extends Fact>>> grouped(Class<F> kind) {
+            return FactTables.all(handle, kind).stream()
+                    .collect(Collectors.groupingBy(row -> row.fact().cage(), Collectors.toList()));
+        }
+    }
+}
