@@ -1,0 +1,386 @@
+package org.cagewall.store;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.DynamicTest.dynamicTest;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.TestFactory;
+
+/**
+ * The rules in the words of the trade, on a small birdroom with a pair in A1 and a flight in B2: each with a deed that it
+ * refuses or asks about, what is said, and one like it that is taken.
+ */
+class RulesTest extends InMemory {
+
+    /**
+     * One rule.
+     *
+     * @param given what was recorded before
+     * @param odd the line that is refused, or asked about
+     * @param said a part of what is said to it
+     * @param fine a line like it that is taken
+     */
+    private record Example(String rule, String given, String odd, String said, String fine) {}
+
+    private static final List<Example> REFUSED = List.of(
+            rule("a day that has not come is no day to record")
+                    .refuses("box-on", "'cage':'A2','on':'2026-04-15'", "has not come yet")
+                    .takes("box-on", "'cage':'A2','on':'2026-04-14'"),
+            rule("a day before anybody kept such a record is a slip")
+                    .refuses("box-on", "'cage':'A2','on':'1949-12-31'", "too long ago")
+                    .takes("box-on", "'cage':'A2','on':'1950-01-01'"),
+            rule("whoever records is somebody of this room")
+                    .refuses("box-on", "'cage':'A2','by':'Jaon'", "Did you mean Joan?")
+                    .takes("box-on", "'cage':'A2','by':'joan'"),
+            rule("a sitter does not set the birdroom up")
+                    .refuses("cage-retired", "'cage':'A3','by':'Tomas'", "sitter")
+                    .takes("cage-retired", "'cage':'A3','by':'Joan'"),
+            rule("a cage that is not there is named by the nearest that is")
+                    .refuses("cage-cleaned", "'cage':'A9'", "Did you mean A1?")
+                    .takes("cage-cleaned", "'cage':'a1'"),
+            rule("a cage out of use is left alone")
+                    .given("cage-retired", "'cage':'A3'")
+                    .refuses("cage-cleaned", "'cage':'A3'", "out of use")
+                    .takes("cage-cleaned", "'cage':'A2'"),
+            rule("a cage that is part of another is not used by itself")
+                    .given("cages-joined", "'cage':'A2','with':'A3'")
+                    .refuses("cage-cleaned", "'cage':'A3'", "part of A2")
+                    .takes("cage-cleaned", "'cage':'A2'"),
+            rule("a cage name is used once, in whatever case of letters")
+                    .refuses(
+                            "cage-added", "'cage':'a1','wall':'North wall','row':2,'column':4,'use':'stock'", "already")
+                    .takes("cage-added", "'cage':'B4','wall':'North wall','row':2,'column':4,'use':'stock'"),
+            rule("a cage name holds no slash")
+                    .refuses("cage-added", "'cage':'B/4','wall':'North wall','row':2,'column':4,'use':'stock'", "slash")
+                    .takes("cage-added", "'cage':'B-4','wall':'North wall','row':2,'column':4,'use':'stock'"),
+            rule("a cage hangs on a wall that there is")
+                    .refuses("cage-placed", "'cage':'A3','wall':'North','row':2,'column':4", "Did you mean North wall?")
+                    .takes("cage-placed", "'cage':'A3','wall':'north wall','row':2,'column':4"),
+            rule("a place on a wall holds one cage")
+                    .refuses(
+                            "cage-placed",
+                            "'cage':'A3','wall':'North wall','row':1,'column':1",
+                            "already has that place")
+                    .takes("cage-placed", "'cage':'A3','wall':'North wall','row':1,'column':4"),
+            rule("a cage hangs on the wall and not beside it")
+                    .refuses("cage-placed", "'cage':'A3','wall':'North wall','row':3,'column':1", "not on it")
+                    .takes("cage-placed", "'cage':'A3','wall':'North wall','row':2,'column':3"),
+            rule("a wall is named once")
+                    .refuses("wall-added", "'wall':'NORTH WALL','rows':1,'columns':1", "already a wall")
+                    .takes("wall-added", "'wall':'South wall','rows':1,'columns':1"),
+            rule("a cage with birds stays in use")
+                    .refuses("cage-retired", "'cage':'B2'", "still holds 6 birds")
+                    .takes("cage-retired", "'cage':'A3'"),
+            rule("a cage whose bird is at a show is not empty")
+                    .given("bird-moved", "'bird':'HB 24-013','to':'A3'")
+                    .given("bird-out", "'bird':'HB 24-013','where':'show'")
+                    .refuses("cage-retired", "'cage':'A3'", "still holds 1 bird")
+                    .takes("cage-retired", "'cage':'A2'"),
+            rule("a cage that another is part of stays in use")
+                    .given("cages-joined", "'cage':'A2','with':'A3'")
+                    .refuses("cage-retired", "'cage':'A2'", "A3 is part of A2")
+                    .takes("cages-split", "'cage':'A2','with':'A3'"),
+            rule("two cages are joined, not one with itself")
+                    .refuses("cages-joined", "'cage':'A2','with':'a2'", "joined with itself")
+                    .takes("cages-joined", "'cage':'A2','with':'A3'"),
+            rule("only joined cages are split")
+                    .refuses("cages-split", "'cage':'A2','with':'A3'", "not joined")
+                    .takes("cages-joined", "'cage':'A2','with':'A3'"),
+            rule("a pair is not joined to another cage as its part")
+                    .refuses("cages-joined", "'cage':'A2','with':'A1'", "already holds pair 1")
+                    .takes("cages-joined", "'cage':'A1','with':'A2'"),
+            rule("a person is added once")
+                    .refuses("person-added", "'person':'joan','role':'sitter'", "already somebody")
+                    .takes("person-added", "'person':'Mara','role':'sitter'"),
+            rule("the room keeps an owner")
+                    .refuses("person-changed", "'person':'Ines','role':'keeper'", "only owner")
+                    .takes("person-changed", "'person':'Joan','role':'owner'"),
+            rule("heat is acted on before it is phoned about")
+                    .refuses("room-set", "'heat-act':33", "cannot be above")
+                    .takes("room-set", "'heat-act':31"),
+            rule("the time zone stays once there are cages")
+                    .refuses("room-set", "'zone':'Asia/Tokyo'", "stays")
+                    .takes("room-set", "'zone':'Europe/London'"),
+            rule("a reading says something")
+                    .refuses("room-read", "'by':'Ines'", "nothing was read")
+                    .takes("room-read", "'humidity':50"),
+            rule("the low temperature is not above the high one")
+                    .refuses("room-read", "'high':18,'low':22", "above the high")
+                    .takes("room-read", "'high':22,'low':18"),
+            rule("a ring is worn by one bird, gone ones with them")
+                    .given("bird-left", "'bird':'HB 24-014','how':'died'")
+                    .refuses("bird-added", "'bird':'hb 24-014','sex':'hen'", "already a bird")
+                    .takes("bird-added", "'bird':'HB 24-099','sex':'hen'"),
+            rule("a bird has hatched by now")
+                    .refuses("bird-added", "'bird':'X','sex':'hen','hatched':'2027'", "has not come yet")
+                    .takes("bird-added", "'bird':'X','sex':'hen','hatched':'2026'"),
+            rule("no bird is its own parent")
+                    .refuses("parents-set", "'bird':'HB 24-011','father':'HB 24-011'", "own parent")
+                    .takes("parents-set", "'bird':'HB 24-011','father':'HB 24-013'"),
+            rule("no bird is its own grandparent")
+                    .given("parents-set", "'bird':'HB 24-011','father':'HB 24-013'")
+                    .refuses("parents-set", "'bird':'HB 24-013','father':'HB 24-011'", "own ancestor")
+                    .takes("parents-set", "'bird':'HB 24-012','father':'HB 24-011'"),
+            rule("a father is a cock")
+                    .refuses("parents-set", "'bird':'HB 26-015','father':'HB 24-012'", "not a cock")
+                    .takes("parents-set", "'bird':'HB 26-015','father':'HB 24-011'"),
+            rule("setting parents names one")
+                    .refuses("parents-set", "'bird':'HB 26-015'", "name the father")
+                    .takes("parents-set", "'bird':'HB 26-015','mother':'HB 24-012'"),
+            rule("a bird is moved out of the cage it stands in")
+                    .refuses("bird-moved", "'bird':'HB 24-013','to':'A2','from':'B2'", "not in B2 but in B1")
+                    .takes("bird-moved", "'bird':'HB 24-013','to':'A2','from':'B1'"),
+            rule("a bird is moved to another cage")
+                    .refuses("bird-moved", "'bird':'HB 24-013','to':'B1'", "already stands")
+                    .takes("bird-moved", "'bird':'HB 24-013','to':'B2'"),
+            rule("a bird that left is not moved")
+                    .given("bird-left", "'bird':'HB 24-013','how':'sold','on':'2026-04-01'")
+                    .refuses("bird-moved", "'bird':'HB 24-013','to':'B2'", "left on 1 April 2026")
+                    .takes("bird-moved", "'bird':'HB 24-013','to':'B2','on':'2026-03-01'"),
+            rule("a bird did not leave before it was last moved")
+                    .given("bird-moved", "'bird':'HB 24-013','to':'B2','on':'2026-04-10'")
+                    .refuses("bird-left", "'bird':'HB 24-013','how':'sold','on':'2026-04-05'", "after it had left")
+                    .takes("bird-left", "'bird':'HB 24-013','how':'sold','on':'2026-04-10'"),
+            rule("a bird was not paired up after it had left")
+                    .refuses("bird-left", "'bird':'HB 24-011','how':'died','on':'2026-02-01'", "it had left")
+                    .takes("bird-left", "'bird':'HB 24-011','how':'died','on':'2026-03-02'"),
+            rule("a name is not another bird's ring")
+                    .refuses("bird-named", "'bird':'HB 24-013','name':'hb 24-014'", "already a bird")
+                    .takes("bird-named", "'bird':'HB 24-013','name':'Pip'"),
+            rule("a bird is out once")
+                    .given("bird-out", "'bird':'HB 24-013','where':'vet'")
+                    .refuses("bird-out", "'bird':'HB 24-013','where':'show'", "out already (at the vet)")
+                    .takes("bird-back", "'bird':'HB 24-013'"),
+            rule("only a bird that is out comes back")
+                    .refuses("bird-back", "'bird':'HB 24-013'", "not out")
+                    .takes("bird-out", "'bird':'HB 24-013','where':'loan'"),
+            rule("only a loose bird is found")
+                    .refuses("bird-found", "'bird':'HB 24-013'", "not known to be loose")
+                    .takes("bird-loose", "'bird':'HB 24-013'"),
+            rule("either a bird is named, or a number given")
+                    .refuses("bird-left", "'bird':'HB 24-013','count':1,'how':'sold'", "one of the two")
+                    .takes("bird-left", "'count':1,'cage':'B2','how':'sold'"),
+            rule("a number of birds leaves a cage")
+                    .refuses("bird-left", "'count':1,'how':'sold'", "from which cage")
+                    .takes("bird-left", "'bird':'HB 24-013','cage':'B1','how':'sold'"),
+            rule("a bird leaves from the cage it stands in")
+                    .refuses("bird-left", "'bird':'HB 24-013','cage':'B2','how':'sold'", "not in B2 but in B1")
+                    .takes("bird-left", "'bird':'HB 24-013','cage':'B1','how':'sold'"),
+            rule("no more birds leave than there are")
+                    .refuses("bird-left", "'count':6,'cage':'B2','how':'sold'", "has 5 birds")
+                    .takes("bird-left", "'count':5,'cage':'B2','how':'sold'"),
+            rule("a pair is a cock and a hen")
+                    .refuses("paired-up", "'cage':'A2','cock':'HB 24-014','hen':'HB 24-013'", "known as a hen")
+                    .takes("paired-up", "'cage':'A2','cock':'HB 24-013','hen':'HB 24-014'"),
+            rule("a bird is not paired with itself")
+                    .refuses("paired-up", "'cage':'A2','cock':'HB 26-015','hen':'HB 26-015'", "with itself")
+                    .takes("paired-up", "'cage':'A2','cock':'HB 24-013','hen':'HB 26-015'"),
+            rule("a cage holds one pair")
+                    .refuses("paired-up", "'cage':'A1','cock':'HB 24-013','hen':'HB 24-014'", "already holds pair 1")
+                    .takes("paired-up", "'cage':'A3','cock':'HB 24-013','hen':'HB 24-014'"),
+            rule("a pair's label is its own")
+                    .refuses(
+                            "paired-up", "'cage':'A2','cock':'HB 24-013','hen':'HB 24-014','pair':'1'", "already in A1")
+                    .takes("paired-up", "'cage':'A2','cock':'HB 24-013','hen':'HB 24-014','pair':'1b'"),
+            rule("a pair stays a cock and a hen")
+                    .refuses("bird-sexed", "'bird':'HB 24-011','sex':'hen'", "not be a cock and a hen")
+                    .takes("bird-sexed", "'bird':'HB 24-011','sex':'unknown'"),
+            rule("a round is a pair's")
+                    .refuses("round-begun", "'cage':'A2'", "had no pair")
+                    .takes("round-begun", "'cage':'A1'"),
+            rule("a round that has no eggs yet is not followed by another")
+                    .given("round-begun", "'cage':'A1'")
+                    .refuses("round-begun", "'cage':'A1'", "no eggs yet")
+                    .takes("egg-laid", "'cage':'A1'"),
+            rule("only an open round ends")
+                    .refuses("round-ended", "'cage':'A1'", "no round is open")
+                    .takes("egg-laid", "'cage':'A1'"),
+            rule("an egg mark is used once in a round")
+                    .given("egg-laid", "'cage':'A1','on':'2026-04-10'")
+                    .refuses("egg-laid", "'cage':'A1','mark':'1'", "next free mark is 2")
+                    .takes("egg-laid", "'cage':'A1','mark':'2'"),
+            rule("a row that is walked has cages")
+                    .refuses("row-checked", "'wall':'North wall','row':3", "has no cages")
+                    .takes("row-checked", "'wall':'North wall','row':2"),
+            rule("a task is written as one")
+                    .refuses("task-done", "'task':'A1 morning'", "DATE/CAGE/KIND")
+                    .takes("task-done", "'task':'2026-04-14/A1/morning'"),
+            rule("a note says something")
+                    .refuses("noted", "'cage':'A1'", "note is empty")
+                    .takes("noted", "'cage':'A1','note':'all quiet'"),
+            rule("days away end after they begin")
+                    .refuses(
+                            "away-planned",
+                            "'from':'2026-05-10','to':'2026-05-09','sitter':'Tomas'",
+                            "before they begin")
+                    .takes("away-planned", "'from':'2026-05-10','to':'2026-05-10','sitter':'Tomas'"),
+            rule("days away are near enough to plan")
+                    .refuses("away-planned", "'from':'2026-05-10','to':'9999-05-09','sitter':'Tomas'", "three years")
+                    .takes("away-planned", "'from':'2026-05-10','to':'2029-04-14','sitter':'Tomas'"),
+            rule("days away do not overlap")
+                    .given("away-planned", "'from':'2026-05-10','to':'2026-05-20','sitter':'Tomas'")
+                    .refuses("away-planned", "'from':'2026-05-20','to':'2026-05-25','sitter':'Joan'", "already planned")
+                    .takes("away-planned", "'from':'2026-05-21','to':'2026-05-25','sitter':'Joan'"),
+            rule("who looks after the birds is known")
+                    .refuses(
+                            "away-planned",
+                            "'from':'2026-05-10','to':'2026-05-20','sitter':'Tom'",
+                            "Did you mean Tomas?")
+                    .takes("away-planned", "'from':'2026-05-10','to':'2026-05-20','sitter':'Tomas'"),
+            rule("only days away that run are ended")
+                    .given("away-planned", "'from':'2026-04-14','to':'2026-05-20','sitter':'Tomas'")
+                    .refuses("away-ended", "'on':'2026-04-13'", "nobody is away")
+                    .takes("away-ended", "'on':'2026-04-14'"),
+            rule("an entry that is read is there")
+                    .refuses("entry-seen", "'entry':999", "no entry 999")
+                    .takes("entry-seen", "'entry':1"),
+            rule("a card is pencilled on once it is printed")
+                    .refuses("card-pencilled", "'cage':'A1'", "no card was printed")
+                    .takes("card-printed", "'cage':'A1'"),
+            rule("rings run upwards")
+                    .refuses("rings-bought", "'year':2026,'size':'4.2','first':9,'last':1", "Swap them")
+                    .takes("rings-bought", "'year':2026,'size':'4.2','first':1,'last':9"),
+            rule("rings are bought once")
+                    .given("rings-bought", "'year':2026,'size':'4.2','first':1,'last':9")
+                    .refuses("rings-bought", "'year':2026,'size':'4.2','first':9,'last':20", "already in the stock")
+                    .takes("rings-bought", "'year':2026,'size':'4.2','first':10,'last':20"),
+            rule("a ring on a leg is not spoilt")
+                    .refuses("ring-spoilt", "'ring':'HB 24-011'", "already a bird")
+                    .takes("ring-spoilt", "'ring':'HB 24-099'"),
+            rule("a strike names an entry")
+                    .refuses("struck-out", "'entry':999,'why':'typo'", "no entry 999")
+                    .takes("struck-out", "'entry':17,'why':'typo'"),
+            rule("what others lean on is not struck out")
+                    .refuses("struck-out", "'entry':10,'why':'typo'", "leans on entry 10")
+                    .takes("struck-out", "'entry':15,'why':'typo'"),
+            rule("a sitter strikes out only what the sitter recorded")
+                    .refuses("struck-out", "'entry':17,'why':'typo','by':'Tomas'", "only what the sitter recorded")
+                    .takes("struck-out", "'entry':17,'why':'typo','by':'Joan'"),
+            rule("chicks are not recorded yet")
+                    .refuses("chick-hatched", "'cage':'A1'", "does not take")
+                    .takes("noted", "'cage':'A1','note':'a chick'"));
+
+    private static final List<Example> ASKED = List.of(
+            rule("pairing up outside a breeding cage is odd")
+                    .refuses("paired-up", "'cage':'B2','cock':'HB 24-013','hen':'HB 24-014'", "not a breeding cage")
+                    .takes("paired-up", "'cage':'A2','cock':'HB 24-013','hen':'HB 24-014'"),
+            rule("taking a bird from its mate is odd")
+                    .refuses("paired-up", "'cage':'A2','cock':'HB 24-011','hen':'HB 24-014'", "paired in A1")
+                    .takes("paired-up", "'cage':'A2','cock':'HB 24-013','hen':'HB 24-014'"),
+            rule("a third bird with a pair is odd")
+                    .refuses("bird-moved", "'bird':'HB 24-013','to':'A1'", "to join them")
+                    .takes("bird-moved", "'bird':'HB 24-013','to':'A2'"),
+            rule("a new bird with a pair is odd")
+                    .refuses("bird-added", "'bird':'X','sex':'hen','cage':'A1'", "to join them")
+                    .takes("bird-added", "'bird':'X','sex':'hen','cage':'A2'"),
+            rule("others beside a new pair are odd")
+                    .given("bird-moved", "'bird':'HB 26-015','to':'A2'")
+                    .refuses("paired-up", "'cage':'A2','cock':'HB 24-013','hen':'HB 24-014'", "also holds HB 26-015")
+                    .takes("paired-up", "'cage':'A3','cock':'HB 24-013','hen':'HB 24-014'"),
+            rule("a second box on a cage is odd")
+                    .refuses("box-on", "'cage':'A1'", "already hangs")
+                    .takes("box-on", "'cage':'A2'"),
+            rule("turning a box that does not hang is odd")
+                    .refuses("box-turned", "'cage':'A2'", "no nest box")
+                    .takes("box-turned", "'cage':'A1'"),
+            rule("a box turned on eggs is odd")
+                    .given("egg-laid", "'cage':'A1'")
+                    .refuses("box-turned", "'cage':'A1'", "1 egg")
+                    .takes("check", "'cage':'A1','answer':'well','how':'hand'"),
+            rule("an egg without a pair is odd")
+                    .refuses("egg-laid", "'cage':'B1'", "has no pair")
+                    .takes("egg-laid", "'cage':'A1'"),
+            rule("a third egg in two days is odd")
+                    .given("egg-laid", "'cage':'A1','on':'2026-04-13'")
+                    .given("egg-laid", "'cage':'A1','on':'2026-04-14'")
+                    .refuses("egg-laid", "'cage':'A1','on':'2026-04-14'", "third egg in two days")
+                    .takes("egg-laid", "'cage':'A1','on':'2026-04-11'"),
+            rule("an egg after a long gap is perhaps of a new round")
+                    .given("egg-laid", "'cage':'A1','on':'2026-04-04'")
+                    .refuses("egg-laid", "'cage':'A1','on':'2026-04-14'", "same round")
+                    .takes("egg-laid", "'cage':'A1','on':'2026-04-13'"),
+            rule("treating a laying hen is odd")
+                    .given("egg-laid", "'cage':'A1','on':'2026-04-10'")
+                    .refuses("bird-treated", "'bird':'HB 24-012','product':'spot-on','reason':'yearly'", "laying hen")
+                    .takes("bird-treated", "'bird':'HB 24-011','product':'spot-on','reason':'yearly'"),
+            rule("a product past its date is odd")
+                    .refuses(
+                            "bird-treated",
+                            "'bird':'HB 24-011','product':'P','reason':'yearly','expiry':'2026-04-13'",
+                            "past its date")
+                    .takes("bird-treated", "'bird':'HB 24-011','product':'P','reason':'yearly','expiry':'2026-04-14'"));
+
+    @TestFactory
+    Stream<DynamicTest> whatCannotBeIsRefusedWithAReason() {
+        return REFUSED.stream()
+                .map(each -> dynamicTest(
+                        each.rule(),
+                        () -> inAFurnishedRoom(each, () -> {
+                            assertThat(refusal(each.odd())).contains(each.said());
+                            assertThatNothingWasRecordedBy(each);
+                        })));
+    }
+
+    @TestFactory
+    Stream<DynamicTest> whatIsOddIsAskedAndTakenWhenItIsSure() {
+        return ASKED.stream()
+                .map(each -> dynamicTest(
+                        each.rule(),
+                        () -> inAFurnishedRoom(each, () -> {
+                            assertThat(question(each.odd()))
+                                    .contains(each.said())
+                                    .endsWith("?");
+                            assertThatNothingWasRecordedBy(each);
+                            Recording sure = recorded(line(each.odd()).beingSure());
+                            assertThat(sure).as(said(sure)).isInstanceOf(Recording.Done.class);
+                            strikeTheLast();
+                        })));
+    }
+
+    private void inAFurnishedRoom(Example each, Runnable then) {
+        dropTheRecord();
+        makeARecord();
+        furnish();
+        pairUp();
+        tell(each.given());
+        then.run();
+        tell(each.fine());
+    }
+
+    private void assertThatNothingWasRecordedBy(Example each) {
+        assertThat(roomReadAnew()).as(each.rule()).isEqualTo(room());
+        assertThat(store().<Optional<Long>>read(Store.Reading::firstBroken)).isEmpty();
+    }
+
+    private void strikeTheLast() {
+        tell("{\"deed\":\"struck-out\",\"entry\":" + room().head() + ",\"why\":\"to go on\",\"by\":\"Ines\"}");
+    }
+
+    private static Writing rule(String words) {
+        return new Writing(words, "", "", "");
+    }
+
+    /** An example in the making. */
+    private record Writing(String rule, String before, String odd, String said) {
+
+        Writing given(String deed, String fields) {
+            return new Writing(rule, before + written(deed, fields) + "\n", odd, said);
+        }
+
+        Writing refuses(String deed, String fields, String words) {
+            return new Writing(rule, before, written(deed, fields), words);
+        }
+
+        Example takes(String deed, String fields) {
+            return new Example(rule, before, odd, said, written(deed, fields));
+        }
+
+        private static String written(String deed, String fields) {
+            String by = fields.contains("'by':") ? "" : ",'by':'Ines'";
+            return ("{'deed':'" + deed + "'," + fields + by + "}").replace('\'', '"');
+        }
+    }
+}
