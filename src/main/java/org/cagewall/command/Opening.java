@@ -48,7 +48,9 @@ final class Opening {
     }
 
     private int show(Path folder) {
-        try (Desk desk = Desk.open(locked(folder), Lanes.answeringOn(new EventThread()), cagewall.clocks())) {
+        DataFolder locked = locked(folder);
+        Kiosk.prepare(locked);
+        try (Desk desk = Desk.open(locked, Lanes.answeringOn(new EventThread()), cagewall.clocks())) {
             Kiosk.run(desk, options.mode(), cagewall.console().words());
             return Main.DONE;
         } catch (Desk.Unopened e) {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.function.Consumer;
 import javax.swing.Timer;
+import org.cagewall.desk.DataFolder;
 import org.cagewall.desk.Desk;
 import org.cagewall.kiosk.birds.BirdsScreen;
 import org.cagewall.kiosk.cage.CageScreen;
@@ -62,6 +63,13 @@ public final class Kiosk {
         this.pen = new Pen(desk, stage, stage);
         this.sheets = new Sheets(stage, words);
         this.reader = new CardReader(desk, stage, stage);
+    }
+
+    /** Begins to load what every window needs, while the record is still being opened. Returns at once; any thread. */
+    public static void prepare(DataFolder folder) {
+        new EventThread()
+                .execute(() -> Light.DAY.start(
+                        KioskSettings.read(folder.kioskProperties()).textSize()));
     }
 
     /** Opens the kiosk in a window and returns when it has been left. Not for the event thread. */

@@ -10,6 +10,7 @@ import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
@@ -40,6 +41,29 @@ public abstract class InMemory {
     /** When the entries of a test are recorded. */
     static final Instant NOW = Instant.parse("2026-04-14T08:00:00Z");
 
+    private static final String FURNITURE = """
+            {"deed":"person-added","person":"Ines","role":"owner","phone":"0555 0142"}
+            {"deed":"person-added","person":"Joan","role":"keeper","by":"Ines"}
+            {"deed":"person-added","person":"Tomas","role":"sitter","by":"Ines"}
+            {"deed":"wall-added","wall":"North wall","rows":2,"columns":4,"by":"Ines"}
+            {"deed":"cage-added","cage":"A1","wall":"North wall","row":1,"column":1,"use":"breeding","by":"Ines"}
+            {"deed":"cage-added","cage":"A2","wall":"North wall","row":1,"column":2,"use":"breeding","by":"Ines"}
+            {"deed":"cage-added","cage":"A3","wall":"North wall","row":1,"column":3,"use":"breeding","by":"Ines"}
+            {"deed":"cage-added","cage":"B1","wall":"North wall","row":2,"column":1,"use":"stock","by":"Ines"}
+            {"deed":"cage-added","cage":"B2","wall":"North wall","row":2,"column":2,"use":"flight","by":"Ines"}
+            {"deed":"bird-added","bird":"HB 24-011","sex":"cock","cage":"B1","by":"Ines"}
+            {"deed":"bird-added","bird":"HB 24-012","sex":"hen","cage":"B1","by":"Ines"}
+            {"deed":"bird-added","bird":"HB 24-013","sex":"cock","cage":"B1","by":"Ines"}
+            {"deed":"bird-added","bird":"HB 24-014","sex":"hen","cage":"B1","by":"Ines"}
+            {"deed":"bird-added","bird":"HB 26-015","sex":"unknown","cage":"B2","hatched":"2026-01-20","by":"Ines"}
+            {"deed":"birds-added","count":5,"cage":"B2","by":"Ines"}
+            """;
+
+    private static final String PAIR = """
+            {"deed":"paired-up","cage":"A1","cock":"HB 24-011","hen":"HB 24-012","on":"2026-03-01","by":"Ines"}
+            {"deed":"box-on","cage":"A1","on":"2026-03-03","by":"Ines"}
+            """;
+
     private static final AtomicInteger MADE = new AtomicInteger();
 
     private String url;
@@ -48,7 +72,17 @@ public abstract class InMemory {
 
     @BeforeEach
     final void makeARecord() {
-        url = newRecord();
+        open(newRecord());
+    }
+
+    /** Leaves the record of this test for a furnished one with a pair, as {@link #furnish} and {@link #pairUp} make it. */
+    final void moveIntoAFurnishedRoom() {
+        dropTheRecord();
+        open(newRecord(Template.FURNISHED));
+    }
+
+    private void open(String address) {
+        url = address;
         store = Store.at(url);
         room = store.room(TODAY);
     }
@@ -61,9 +95,13 @@ public abstract class InMemory {
 
     /** The address of a new and empty record in memory. */
     static String newRecord() {
+        return newRecord(Template.EMPTY);
+    }
+
+    private static String newRecord(Template template) {
         String address = "jdbc:derby:memory:record" + MADE.incrementAndGet();
         try {
-            DriverManager.getConnection(address + ";createFrom=" + Template.PLACE)
+            DriverManager.getConnection(address + ";createFrom=" + template.place)
                     .close();
             return address;
         } catch (SQLException e) {
@@ -168,44 +206,32 @@ public abstract class InMemory {
      * not known one by one.
      */
     protected final void furnish() {
-        tell("""
-                {"deed":"person-added","person":"Ines","role":"owner","phone":"0555 0142"}
-                {"deed":"person-added","person":"Joan","role":"keeper","by":"Ines"}
-                {"deed":"person-added","person":"Tomas","role":"sitter","by":"Ines"}
-                {"deed":"wall-added","wall":"North wall","rows":2,"columns":4,"by":"Ines"}
-                {"deed":"cage-added","cage":"A1","wall":"North wall","row":1,"column":1,"use":"breeding","by":"Ines"}
-                {"deed":"cage-added","cage":"A2","wall":"North wall","row":1,"column":2,"use":"breeding","by":"Ines"}
-                {"deed":"cage-added","cage":"A3","wall":"North wall","row":1,"column":3,"use":"breeding","by":"Ines"}
-                {"deed":"cage-added","cage":"B1","wall":"North wall","row":2,"column":1,"use":"stock","by":"Ines"}
-                {"deed":"cage-added","cage":"B2","wall":"North wall","row":2,"column":2,"use":"flight","by":"Ines"}
-                {"deed":"bird-added","bird":"HB 24-011","sex":"cock","cage":"B1","by":"Ines"}
-                {"deed":"bird-added","bird":"HB 24-012","sex":"hen","cage":"B1","by":"Ines"}
-                {"deed":"bird-added","bird":"HB 24-013","sex":"cock","cage":"B1","by":"Ines"}
-                {"deed":"bird-added","bird":"HB 24-014","sex":"hen","cage":"B1","by":"Ines"}
-                {"deed":"bird-added","bird":"HB 26-015","sex":"unknown","cage":"B2","hatched":"2026-01-20","by":"Ines"}
-                {"deed":"birds-added","count":5,"cage":"B2","by":"Ines"}
-                """);
+        tell(FURNITURE);
     }
 
     /** The first two birds of the furnished room paired up in A1 on the first of March, with a box. */
     protected final void pairUp() {
-        tell("""
-                {"deed":"paired-up","cage":"A1","cock":"HB 24-011","hen":"HB 24-012","on":"2026-03-01","by":"Ines"}
-                {"deed":"box-on","cage":"A1","on":"2026-03-03","by":"Ines"}
-                """);
+        tell(PAIR);
     }
 
-    /** Made once: a new record takes seconds. */
-    private static final class Template {
+    /** Made once each: a new record takes seconds. */
+    private enum Template {
+        EMPTY(""),
+        FURNISHED(FURNITURE + PAIR);
 
-        static final Path PLACE = made();
+        private final Path place;
 
-        private static Path made() {
+        Template(String lines) {
             try {
                 Path folder = Files.createTempDirectory("template");
                 Runtime.getRuntime().addShutdownHook(new Thread(() -> delete(folder)));
-                Database.create(folder.resolve("room"), "K7Q", "Europe/London");
-                return folder.resolve("room");
+                place = folder.resolve("room");
+                Store.create(place, "K7Q", "Europe/London");
+                try (Store store = Store.open(place)) {
+                    List<Line> all = lines.lines().map(InMemory::line).toList();
+                    Recording recording = store.record(store.room(TODAY), all, TODAY, NOW);
+                    assertThat(recording).as(said(recording)).isInstanceOf(Recording.Done.class);
+                }
             } catch (IOException e) {
                 throw new UncheckedIOException(e);
             }
@@ -213,7 +239,7 @@ public abstract class InMemory {
 
         private static void delete(Path folder) {
             try (Stream<Path> all = Files.walk(folder)) {
-                for (Path each : all.sorted(java.util.Comparator.reverseOrder()).toList()) {
+                for (Path each : all.sorted(Comparator.reverseOrder()).toList()) {
                     Files.deleteIfExists(each);
                 }
             } catch (IOException e) {

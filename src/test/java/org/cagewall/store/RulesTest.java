@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.cagewall.room.LogEntry;
+import org.cagewall.room.Room;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 
@@ -313,6 +315,8 @@ class RulesTest extends InMemory {
                             "past its date")
                     .takes("bird-treated", "'bird':'HB 24-011','product':'P','reason':'yearly','expiry':'2026-04-14'"));
 
+    private Optional<Room> furnished = Optional.empty();
+
     @TestFactory
     Stream<DynamicTest> whatCannotBeIsRefusedWithAReason() {
         return REFUSED.stream()
@@ -336,18 +340,51 @@ class RulesTest extends InMemory {
                             assertThatNothingWasRecordedBy(each);
                             Recording sure = recorded(line(each.odd()).beingSure());
                             assertThat(sure).as(said(sure)).isInstanceOf(Recording.Done.class);
-                            strikeTheLast();
+                            strike(room().head());
                         })));
     }
 
     private void inAFurnishedRoom(Example each, Runnable then) {
-        dropTheRecord();
-        makeARecord();
-        furnish();
-        pairUp();
+        if (!furnished.filter(room -> sameBut(room, room())).isPresent()) {
+            moveIntoAFurnishedRoom();
+            furnished = Optional.of(room());
+        }
         tell(each.given());
         then.run();
         tell(each.fine());
+        strikeAllSince(furnished.orElseThrow().head());
+    }
+
+    /** Whether the rooms differ in nothing but how many entries there are: else a new one is moved into, which takes time. */
+    private static boolean sameBut(Room one, Room other) {
+        return new Room(
+                        other.head(),
+                        one.code(),
+                        one.day(),
+                        one.since(),
+                        one.settings(),
+                        one.walls(),
+                        one.cages(),
+                        one.birds(),
+                        one.pairs(),
+                        one.plans(),
+                        one.people(),
+                        one.absences(),
+                        one.visits(),
+                        one.unread(),
+                        one.outcomes(),
+                        one.rings(),
+                        one.ringsSpoilt())
+                .equals(other);
+    }
+
+    private void strikeAllSince(long head) {
+        for (long number = room().head(); number > head; number--) {
+            LogEntry entry = entry(number);
+            if (!entry.isStruck() && !entry.deed().equals("struck-out")) {
+                strike(number);
+            }
+        }
     }
 
     private void assertThatNothingWasRecordedBy(Example each) {
@@ -355,8 +392,8 @@ class RulesTest extends InMemory {
         assertThat(store().<Optional<Long>>read(Store.Reading::firstBroken)).isEmpty();
     }
 
-    private void strikeTheLast() {
-        tell("{\"deed\":\"struck-out\",\"entry\":" + room().head() + ",\"why\":\"to go on\",\"by\":\"Ines\"}");
+    private void strike(long number) {
+        tell("{\"deed\":\"struck-out\",\"entry\":" + number + ",\"why\":\"to go on\",\"by\":\"Ines\"}");
     }
 
     private static Writing rule(String words) {
