@@ -87,7 +87,7 @@ public final class Desk implements AutoCloseable {
     }
 
     private static Room firstRoom(Store store, Clocks clocks) {
-        ZoneId zone = ZoneId.of(store.read(Store.Reading::origin).zone());
+        ZoneId zone = ZoneId.of(store.origin().zone());
         Room room = store.room(clocks.today(zone));
         LocalDate today = clocks.today(room.settings().zone());
         return today.equals(room.day()) ? room : store.room(today);

@@ -2,9 +2,12 @@ package org.cagewall.store;
 
 import java.sql.Connection;
 import java.sql.PreparedStatement;
+import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import org.jdbi.v3.core.ConnectionException;
 import org.jdbi.v3.core.Handle;
@@ -57,6 +60,20 @@ final class KeptStatements extends DefaultStatementBuilder {
         return lend(handle, sql, statement -> {
             fill(statement, values);
             return statement.executeUpdate();
+        });
+    }
+
+    /** The numbers in the first column, in the order in which they come. */
+    static List<Long> numbers(Handle handle, String sql, Object... values) {
+        return lend(handle, sql, statement -> {
+            fill(statement, values);
+            List<Long> numbers = new ArrayList<>();
+            try (ResultSet rows = statement.executeQuery()) {
+                while (rows.next()) {
+                    numbers.add(rows.getLong(1));
+                }
+            }
+            return numbers;
         });
     }
 

@@ -16,6 +16,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.cagewall.deed.Fact;
@@ -47,9 +48,6 @@ import org.jdbi.v3.core.Handle;
  * same queries. Bound to the handle's thread.
  */
 final class RoomReader {
-
-    private static final String OF_PRESENT_BIRDS =
-            "bird IN (SELECT b.entry FROM bird b WHERE NOT EXISTS (SELECT 1 FROM departure d WHERE d.bird = b.entry))";
 
     private static final String ANY = "1 = 1";
 
@@ -101,8 +99,7 @@ final class RoomReader {
         parts.outcomes = parts.readOutcomes();
         parts.cages = byId(new CageReader(handle).all(), Cage::id);
         parts.birds = byId(readBirds(Scope.EVER), Bird::id);
-        parts.readPairs(new HashSet<>(
-                handle.select("SELECT entry FROM pairing").mapTo(Long.class).list()));
+        parts.readPairs(new HashSet<>(KeptStatements.numbers(handle, "SELECT entry FROM pairing")));
         parts.readSince();
         parts.readUnread();
         parts.readPlans();
@@ -151,17 +148,16 @@ final class RoomReader {
     /**
      * Every subject of the room, a single one, or all there ever were.
      *
-     * @param birds which rows of the birds' own table are meant, where it is not a single one
-     * @param ofBirds which rows about birds
+     * @param birds which rows are meant, where it is not a single bird's, by the column that names the bird
      */
-    private record Scope(Optional<Long> id, String birds, String ofBirds) {
+    private record Scope(Optional<Long> id, UnaryOperator<String> birds) {
 
         static final Scope ALL = new Scope(
-                Optional.empty(), "NOT EXISTS (SELECT 1 FROM departure d WHERE d.bird = bird.entry)", OF_PRESENT_BIRDS);
-        static final Scope EVER = new Scope(Optional.empty(), ANY, ANY);
+                Optional.empty(), bird -> "NOT EXISTS (SELECT 1 FROM departure gone WHERE gone.bird = " + bird + ")");
+        static final Scope EVER = new Scope(Optional.empty(), bird -> ANY);
 
         static Scope of(long id) {
-            return new Scope(Optional.of(id), ANY, ANY);
+            return new Scope(Optional.of(id), bird -> ANY);
         }
     }
 
@@ -185,14 +181,16 @@ final class RoomReader {
     private <F extends Fact.OfBird> Map<Long, List<Row<F>>> ofBirds(Class<F> kind, Scope scope) {
         List<Row<F>> rows = scope.id()
                 .map(id -> FactTables.select(handle, kind, "bird = ?", id))
-                .orElseGet(() -> FactTables.select(handle, kind, scope.ofBirds()));
+                .orElseGet(() ->
+                        FactTables.select(handle, kind, scope.birds().apply(FactTables.tableName(kind) + ".bird")));
         return rows.stream().collect(Collectors.groupingBy(row -> row.fact().bird()));
     }
 
     private List<Bird> readBirds(Scope scope) {
         List<Row<Fact.Bird>> added = scope.id()
                 .map(id -> FactTables.select(handle, Fact.Bird.class, "entry = ?", id))
-                .orElseGet(() -> FactTables.select(handle, Fact.Bird.class, scope.birds()));
+                .orElseGet(() ->
+                        FactTables.select(handle, Fact.Bird.class, scope.birds().apply("bird.entry")));
         if (added.isEmpty()) {
             return List.of();
         }
@@ -262,20 +260,17 @@ final class RoomReader {
     /** All pairs that may have to be held: those with a bird that is present or has not been gone for long. */
     private Set<Long> candidatePairs(LocalDate today) {
         LocalDate bound = today.minusDays(Room.PAIR_HELD_DAYS);
-        return new HashSet<>(handle.select(
-                        "SELECT p.entry FROM pairing p WHERE"
-                                + " NOT EXISTS (SELECT 1 FROM departure d WHERE d.bird = p.cock AND d.day < ?)"
-                                + " OR NOT EXISTS (SELECT 1 FROM departure d WHERE d.bird = p.hen AND d.day < ?)",
-                        bound,
-                        bound)
-                .mapTo(Long.class)
-                .list());
+        return new HashSet<>(KeptStatements.numbers(
+                handle,
+                "SELECT p.entry FROM pairing p WHERE"
+                        + " NOT EXISTS (SELECT 1 FROM departure d WHERE d.bird = p.cock AND d.day < ?)"
+                        + " OR NOT EXISTS (SELECT 1 FROM departure d WHERE d.bird = p.hen AND d.day < ?)",
+                bound,
+                bound));
     }
 
     private List<Long> pairsOf(long bird) {
-        return handle.select("SELECT entry FROM pairing WHERE cock = ? OR hen = ?", bird, bird)
-                .mapTo(Long.class)
-                .list();
+        return KeptStatements.numbers(handle, "SELECT entry FROM pairing WHERE cock = ? OR hen = ?", bird, bird);
     }
 
     /** A pair by its number, held by the room or not. */

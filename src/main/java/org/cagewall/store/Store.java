@@ -89,6 +89,11 @@ public final class Store implements AutoCloseable {
         return new Store(url, Database.jdbi(url));
     }
 
+    /** What was fixed when the room was made, and how far its record goes. */
+    public Origin origin() {
+        return recording.inTransaction(handle -> new Reading(handle).origin());
+    }
+
     /** The room as it stands, read anew. */
     public Room room(LocalDate today) {
         return recording.inTransaction(handle -> new RoomReader(handle).read(today));
