@@ -3,6 +3,7 @@ package org.cagewall.kiosk.shell;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
+import java.awt.event.MouseAdapter;
 import java.util.Optional;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
@@ -22,6 +23,7 @@ final class NoticeBar extends JPanel {
         super(new MigLayout("insets 0 24 0 8, fill", "[grow,fill]16[]", "[fill]"));
         setName("notice");
         setOpaque(false);
+        addMouseListener(new MouseAdapter() {});
         WrapLabel line = new WrapLabel(text, Type.BUTTON, Tone.SOLID_INK).lines(2);
         line.setName("notice.text");
         add(line, "wmin 0");

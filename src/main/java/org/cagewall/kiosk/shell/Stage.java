@@ -165,9 +165,10 @@ public final class Stage extends JLayeredPane implements Navigator, Overlays, No
         page.takeFocus();
     }
 
-    /** A finger came down on this part: the line of what was done has been read. */
+    /** A finger came down on this part: unless it is the one that takes back, the line of what was done has been read. */
     public void touched(Component where) {
-        notice.filter(bar -> !SwingUtilities.isDescendingFrom(where, bar)).ifPresent(bar -> putNoticeAway());
+        notice.filter(bar -> where == bar || !SwingUtilities.isDescendingFrom(where, bar))
+                .ifPresent(bar -> putNoticeAway());
     }
 
     /** Puts a keyboard at the bottom; the screen keeps the room above it. */

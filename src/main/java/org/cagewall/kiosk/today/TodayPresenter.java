@@ -45,6 +45,7 @@ public final class TodayPresenter {
     private final Asking asking;
     private final Words words;
     private final Shown<TodayState> shown;
+    private LocalDate listed;
     private final Consumer<Room> changed = room -> refresh();
     private final Runnable handedOn = this::handedOn;
     private Optional<String> touched = Optional.empty();
@@ -56,6 +57,7 @@ public final class TodayPresenter {
         this.navigator = navigator;
         this.asking = asking;
         this.words = words;
+        this.listed = desk.today();
         this.shown = new Shown<>(list(ownAudience(), partNow()), view);
     }
 
@@ -99,8 +101,13 @@ public final class TodayPresenter {
         shown.change(state -> list(ownAudience(), state.part()));
     }
 
-    /** The same page with what the room says now. */
+    /** The same page with what the room says now; a new day begins with its own list. */
     private void refresh() {
+        if (!desk.today().equals(listed)) {
+            listed = desk.today();
+            shown.change(state -> list(ownAudience(), partNow()));
+            return;
+        }
         shown.change(state -> {
             TodayState anew = list(state.audience(), state.part());
             return state.page() instanceof TodayState.Lines ? anew : anew.showing(state.page());

@@ -1,0 +1,186 @@
+package org.cagewall.kiosk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Optional;
+import org.cagewall.desk.Clocks;
+import org.cagewall.desk.DataFolder;
+import org.cagewall.desk.Desk;
+import org.cagewall.desk.Lanes;
+import org.cagewall.desk.TestDesk;
+import org.cagewall.kiosk.shell.EventThread;
+import org.cagewall.kiosk.shell.WindowMode;
+import org.cagewall.room.Answer;
+import org.cagewall.room.LogEntry;
+import org.cagewall.text.Words;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A sitter's three days and the owner's review of them, in a real window, read back from the database. */
+@RequiresDisplay
+class SitterJourneyTest {
+
+    private static final Words WORDS = Words.english();
+
+    @TempDir
+    Path folder;
+
+    private final MovingClock clock = new MovingClock();
+    private Desk desk;
+    private Live live;
+
+    @BeforeEach
+    void open() {
+        Desk before = TestDesk.furnished(room());
+        TestDesk.tell(before, """
+                {"deed":"away-planned","from":"2026-04-14","to":"2026-04-28","sitter":"Tomas","second":"Club friend","vet":"Bird vet 0555 0190","by":"Ines"}
+                """);
+        ZoneId zone = before.room().settings().zone();
+        before.close();
+        clock.to(TestDesk.TODAY.atTime(LocalTime.of(8, 0)).atZone(zone).toInstant());
+        desk = Desk.open(
+                DataFolder.open(room()), Lanes.answeringOn(new EventThread()), new Clocks(clock, Optional.empty()));
+        live = Live.open(
+                () -> Kiosk.open(desk, WindowMode.Window.parse("1280x800").orElseThrow(), WORDS, () -> {})
+                        .shell()
+                        .orElseThrow());
+    }
+
+    @AfterEach
+    void close() {
+        live.close();
+        desk.close();
+    }
+
+    @Test
+    void threeDaysOfTheSitterAndTheOwnersReview() {
+        theFirstDayAllIsWell();
+        theNextDaySomethingIsDifferent();
+        theThirdDaySomethingIsNotDone();
+        theOwnerReadsWhatHappened();
+        readBack();
+    }
+
+    private void theFirstDayAllIsWell() {
+        live.read("Good morning, Tomas").picture("sitter-1-morning");
+        int cages = openCages();
+        for (int done = 1; done <= cages; done++) {
+            int expected = done;
+            live.press("act.all-well").waitUntil(expected + " cages are done", () -> checksOf(0) == expected);
+        }
+        live.read("The morning is done").picture("sitter-2-all-done");
+        live.press("act.evening").press("act.row-well");
+        live.waitUntil("the first row is walked", () -> checksOf(0) > cages);
+    }
+
+    private void theNextDaySomethingIsDifferent() {
+        clock.forward(1);
+        live.waitUntil("it is the next day", () -> desk.room().day().equals(TestDesk.TODAY.plusDays(1)));
+        live.press("act.different").press("signs.puffed-up").press("record");
+        live.waitUntil("the report is kept", () -> checksOf(1) == 1);
+        live.picture("sitter-3-different");
+        live.press("nav.phone").press("phoned.Ines").picture("sitter-4-phone");
+    }
+
+    private void theThirdDaySomethingIsNotDone() {
+        clock.forward(1);
+        live.waitUntil("it is the third day", () -> desk.room().day().equals(TestDesk.TODAY.plusDays(2)));
+        live.press("nav.today").press("act.not-done").press("why.no-time").press("record");
+        live.waitUntil("the reason is kept", () -> !desk.room().outcomes().isEmpty());
+    }
+
+    private void theOwnerReadsWhatHappened() {
+        clock.forward(1);
+        live.waitUntil("the owner is back", () -> desk.room().day().equals(TestDesk.TODAY.plusDays(3)));
+        while (live.texts().stream().noneMatch(text -> text.contains("Ines, owner"))) {
+            live.press("person");
+        }
+        live.press("nav.handover").press("end").press("answer.end");
+        live.waitUntil(
+                "the days away are over",
+                () -> desk.room().absences().get(0).ended().isPresent());
+        live.read("Reported different").picture("sitter-5-review");
+        live.press("all-read");
+        live.waitUntil("all is read", () -> desk.room().unread().isEmpty());
+    }
+
+    private void readBack() {
+        live.close();
+        desk.close();
+        Clocks later = new Clocks(clock, Optional.empty());
+        desk = Desk.open(DataFolder.open(room()), Lanes.inline(), later);
+
+        List<LogEntry> log = TestDesk.newest(desk, 200);
+        assertThat(log)
+                .filteredOn(
+                        entry -> entry.answer().filter(Answer.DIFFERENT::equals).isPresent()
+                                && entry.by().equals("Tomas"))
+                .singleElement()
+                .satisfies(report -> {
+                    assertThat(report.day()).isEqualTo(TestDesk.TODAY.plusDays(1));
+                    assertThat(report.seen()).isTrue();
+                });
+        assertThat(log)
+                .anyMatch(entry ->
+                        entry.deed().equals("task-not-done") && entry.by().equals("Tomas"));
+        assertThat(log)
+                .anyMatch(
+                        entry -> entry.deed().equals("away-ended") && entry.by().equals("Ines"));
+    }
+
+    /** A4 was looked at before the owner left. */
+    private int openCages() {
+        return (int) desk.room()
+                .walk()
+                .filter(cage -> desk.room().visitsOf(cage, TestDesk.TODAY).isEmpty())
+                .count();
+    }
+
+    private long checksOf(int day) {
+        return desk.room().visits().stream()
+                .filter(visit -> visit.person().equals("Tomas") && visit.day().equals(TestDesk.TODAY.plusDays(day)))
+                .count();
+    }
+
+    private Path room() {
+        return folder.resolve("room");
+    }
+
+    /** A clock that the test moves on by whole days. */
+    private static final class MovingClock extends Clock {
+
+        private volatile Instant now = Instant.EPOCH;
+
+        void to(Instant instant) {
+            now = instant;
+        }
+
+        void forward(int days) {
+            now = now.plusSeconds(days * 86_400L);
+        }
+
+        @Override
+        public Instant instant() {
+            return now;
+        }
+
+        @Override
+        public ZoneId getZone() {
+            return ZoneOffset.UTC;
+        }
+
+        @Override
+        public Clock withZone(ZoneId zone) {
+            return this;
+        }
+    }
+}
