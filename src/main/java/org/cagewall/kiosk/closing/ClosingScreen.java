@@ -21,6 +21,7 @@ import org.cagewall.kiosk.shell.Asking;
 import org.cagewall.kiosk.shell.Navigator;
 import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.Screen;
+import org.cagewall.kiosk.theme.Measure;
 import org.cagewall.kiosk.theme.Tone;
 import org.cagewall.kiosk.theme.Type;
 import org.cagewall.text.Words;
@@ -33,13 +34,18 @@ public final class ClosingScreen implements Screen {
 
     private final Words words;
     private final Heading heading = new Heading("", "");
-    private final Pane view =
-            new Pane(new MigLayout("insets 0, fill, gap 20", "[grow,fill][400!,fill]", "[grow,fill]"));
+    private final Pane view = new Pane(new MigLayout(
+            "insets 0, fill, gap 20", isHuge() ? "[grow,fill]" : "[grow,fill][400!,fill]", "[grow,fill]"));
     private final ClosingPresenter presenter;
 
     public ClosingScreen(Desk desk, Pen pen, Navigator navigator, Asking asking, Words words) {
         this.words = words;
         presenter = new ClosingPresenter(desk, pen, navigator, asking, words, this::render);
+    }
+
+    /** Whether two columns have no room side by side at this text size. */
+    private static boolean isHuge() {
+        return Measure.px(100) > 170;
     }
 
     @Override
@@ -66,7 +72,9 @@ public final class ClosingScreen implements Screen {
         heading.say(state.title(), state.subtitle());
         view.removeAll();
         view.add(state.step() == ClosingState.Step.WHY ? why() : left(state), "wmin 0");
-        view.add(side(), "wmin 0");
+        if (!isHuge()) {
+            view.add(side(), "wmin 0");
+        }
         view.revalidate();
         view.repaint();
     }

@@ -31,13 +31,18 @@ public final class PhoneScreen implements Screen {
 
     private final Words words;
     private final Heading heading = new Heading("", "");
-    private final Pane view =
-            new Pane(new MigLayout("insets 0, fill, gap 20", "[grow,fill][400!,fill]", "[grow,fill]"));
+    private final Pane view = new Pane(new MigLayout(
+            "insets 0, fill, gap 20", isHuge() ? "[grow,fill]" : "[grow,fill][400!,fill]", "[grow,fill]"));
     private final PhonePresenter presenter;
 
     public PhoneScreen(Desk desk, Pen pen, Asking asking, Words words) {
         this.words = words;
         presenter = new PhonePresenter(desk, pen, asking, words, this::render);
+    }
+
+    /** Whether two columns have no room side by side at this text size. */
+    private static boolean isHuge() {
+        return Measure.px(100) > 170;
     }
 
     @Override
@@ -64,7 +69,9 @@ public final class PhoneScreen implements Screen {
         heading.say(state.title(), state.subtitle());
         view.removeAll();
         view.add(state.call().map(this::call).orElseGet(() -> people(state)), "wmin 0");
-        view.add(side(state), "wmin 0");
+        if (!isHuge()) {
+            view.add(side(state), "wmin 0");
+        }
         view.revalidate();
         view.repaint();
     }

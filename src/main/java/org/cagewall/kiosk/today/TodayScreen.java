@@ -8,11 +8,13 @@ import java.util.Optional;
 import javax.swing.JComponent;
 import net.miginfocom.swing.MigLayout;
 import org.cagewall.desk.Desk;
+import org.cagewall.kiosk.kit.ButtonKind;
 import org.cagewall.kiosk.kit.Choice;
 import org.cagewall.kiosk.kit.Heading;
 import org.cagewall.kiosk.kit.Pane;
 import org.cagewall.kiosk.kit.Row;
 import org.cagewall.kiosk.kit.Segment;
+import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.shell.Asking;
 import org.cagewall.kiosk.shell.Navigator;
 import org.cagewall.kiosk.shell.Pen;
@@ -28,8 +30,8 @@ public final class TodayScreen implements Screen {
     private final Words words;
     private final Heading heading = new Heading("", "");
     private final Row choices = new Row();
-    private final Pane view =
-            new Pane(new MigLayout("insets 0, fill, gap 20", "[grow,fill][332!,fill]", "[grow,fill]"));
+    private final Pane view = new Pane(new MigLayout(
+            "insets 0, fill, gap 20", isHuge() ? "[grow,fill]" : "[grow,fill][332!,fill]", "[grow,fill]"));
     private final TodayPresenter presenter;
     private Optional<TodayState> last = Optional.empty();
 
@@ -68,8 +70,16 @@ public final class TodayScreen implements Screen {
         }
         last = Optional.of(state);
         view.removeAll();
-        view.add(isRoomy() ? page(state) : below(choices, page(state)), "wmin 0");
-        view.add(new StopPanel(words, state.stop(), () -> presenter.safety()));
+        if (isHuge()) {
+            Row top = new Row();
+            top.add(choices);
+            top.add(stopButton());
+            top.add(TouchButton.of(ButtonKind.PLAIN, "safety", words.say("today.safety"), () -> presenter.safety()));
+            view.add(below(top, page(state)), "wmin 0");
+        } else {
+            view.add(isRoomy() ? page(state) : below(choices, page(state)), "wmin 0");
+            view.add(new StopPanel(words, state.stop(), () -> presenter.safety()));
+        }
         view.revalidate();
         view.repaint();
     }
@@ -79,9 +89,18 @@ public final class TodayScreen implements Screen {
         return Measure.px(100) <= 130;
     }
 
+    /** Whether two columns have no room side by side at this text size. */
+    private static boolean isHuge() {
+        return Measure.px(100) > 140;
+    }
+
+    private TouchButton stopButton() {
+        return TouchButton.of(ButtonKind.URGENT, "stop", words.say("today.stop"), () -> presenter.phoned());
+    }
+
     private static Pane below(JComponent top, JComponent page) {
         Pane both = new Pane(new MigLayout("insets 0, fill, wrap 1, gap 0 12", "[grow,fill]", "[][grow,fill]"));
-        both.add(top, "growx 0");
+        both.add(top, "growx");
         both.add(page, "wmin 0");
         return both;
     }

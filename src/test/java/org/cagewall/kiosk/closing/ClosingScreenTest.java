@@ -42,7 +42,7 @@ class ClosingScreenTest {
     }
 
     @ParameterizedTest
-    @EnumSource(names = {"NORMAL", "LARGE", "LARGER"})
+    @EnumSource
     void whatIsLeftIsSaidAtEveryTextSize(TextSize size) {
         closing(size).png("closing-" + size).assertFit();
     }

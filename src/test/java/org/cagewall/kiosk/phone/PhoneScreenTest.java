@@ -44,7 +44,7 @@ class PhoneScreenTest {
     }
 
     @ParameterizedTest
-    @EnumSource(names = {"NORMAL", "LARGE", "LARGER"})
+    @EnumSource
     void theNumbersAreLargeAtEveryTextSize(TextSize size) {
         phone(size).png("phone-" + size).assertFit();
     }

@@ -12,6 +12,7 @@ import org.cagewall.desk.Daybook;
 import org.cagewall.kiosk.Painted;
 import org.cagewall.kiosk.Sat;
 import org.cagewall.kiosk.shell.Destination;
+import org.cagewall.kiosk.theme.Light;
 import org.cagewall.kiosk.theme.TextSize;
 import org.cagewall.room.Room;
 import org.cagewall.tasks.ReadingGrade;
@@ -62,10 +63,25 @@ class TodayScreenTest {
     }
 
     @ParameterizedTest
-    @EnumSource(names = {"NORMAL", "LARGE", "LARGER"})
+    @EnumSource
     void theListIsWholeAtEveryTextSize(TextSize size) {
         sitter(size).png("today-" + size).assertFit();
-        at(size, "Ines").png("today-owner-" + size).assertFit();
+        if (size != TextSize.LARGEST) {
+            at(size, "Ines").png("today-owner-" + size).assertFit();
+        }
+    }
+
+    @Test
+    void inTheQuietHoursTheListIsTheSameAndDim() {
+        Sat.at(
+                        book,
+                        Light.QUIET,
+                        TextSize.NORMAL,
+                        "Tomas",
+                        new Destination.Today(),
+                        (pen, stage) -> new TodayScreen(book.desk(), pen, stage, stage, WORDS))
+                .png("today-quiet")
+                .assertFit();
     }
 
     @Test
