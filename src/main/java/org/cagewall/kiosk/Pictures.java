@@ -34,8 +34,8 @@ import org.cagewall.text.Words;
  */
 public final class Pictures {
 
-    private static final int WIDTH = 1280;
-    private static final int HEIGHT = 800;
+    private static final int SCREEN_WIDTH = 1280;
+    private static final int SCREEN_HEIGHT = 800;
 
     private final Desk desk;
     private final Words words;
@@ -136,7 +136,7 @@ public final class Pictures {
     }
 
     private void write(Floor floor, String name) {
-        BufferedImage picture = new BufferedImage(WIDTH, HEIGHT, BufferedImage.TYPE_INT_RGB);
+        BufferedImage picture = new BufferedImage(SCREEN_WIDTH, SCREEN_HEIGHT, BufferedImage.TYPE_INT_RGB);
         Graphics2D brush = picture.createGraphics();
         floor.printAll(brush);
         brush.dispose();
@@ -161,7 +161,7 @@ public final class Pictures {
         }
 
         void settle() {
-            setSize(WIDTH, HEIGHT);
+            setSize(SCREEN_WIDTH, SCREEN_HEIGHT);
             if (!isDisplayable()) {
                 addNotify();
             }
