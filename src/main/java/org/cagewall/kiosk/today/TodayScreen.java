@@ -14,6 +14,7 @@ import org.cagewall.kiosk.kit.Heading;
 import org.cagewall.kiosk.kit.Pane;
 import org.cagewall.kiosk.kit.Row;
 import org.cagewall.kiosk.kit.Segment;
+import org.cagewall.kiosk.kit.Stack;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.shell.Asking;
 import org.cagewall.kiosk.shell.Navigator;
@@ -71,9 +72,11 @@ public final class TodayScreen implements Screen {
         last = Optional.of(state);
         view.removeAll();
         if (isHuge()) {
-            Row top = new Row();
-            top.add(choices);
-            top.add(stopButton());
+            Row first = new Row();
+            first.add(choices);
+            first.add(stopButton());
+            Stack top = new Stack();
+            top.add(first);
             top.add(TouchButton.of(ButtonKind.PLAIN, "safety", words.say("today.safety"), () -> presenter.safety()));
             view.add(below(top, page(state)), "wmin 0");
         } else {
@@ -100,7 +103,7 @@ public final class TodayScreen implements Screen {
 
     private static Pane below(JComponent top, JComponent page) {
         Pane both = new Pane(new MigLayout("insets 0, fill, wrap 1, gap 0 12", "[grow,fill]", "[][grow,fill]"));
-        both.add(top, "growx");
+        both.add(top, "growx, wmin 0");
         both.add(page, "wmin 0");
         return both;
     }
