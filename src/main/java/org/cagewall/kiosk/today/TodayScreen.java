@@ -14,7 +14,6 @@ import org.cagewall.kiosk.kit.Heading;
 import org.cagewall.kiosk.kit.Pane;
 import org.cagewall.kiosk.kit.Row;
 import org.cagewall.kiosk.kit.Segment;
-import org.cagewall.kiosk.kit.Stack;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.shell.Asking;
 import org.cagewall.kiosk.shell.Navigator;
@@ -72,12 +71,13 @@ public final class TodayScreen implements Screen {
         last = Optional.of(state);
         view.removeAll();
         if (isHuge()) {
-            Row first = new Row();
-            first.add(choices);
-            first.add(stopButton());
-            Stack top = new Stack();
-            top.add(first);
-            top.add(TouchButton.of(ButtonKind.PLAIN, "safety", words.say("today.safety"), () -> presenter.safety()));
+            Pane top = new Pane(new MigLayout("insets 0, gap 12 12"));
+            top.add(choices);
+            top.add(stopButton());
+            if (!isHugest()) {
+                top.add(TouchButton.of(
+                        ButtonKind.PLAIN, "safety", words.say("today.safety"), () -> presenter.safety()));
+            }
             view.add(below(top, page(state)), "wmin 0");
         } else {
             view.add(isRoomy() ? page(state) : below(choices, page(state)), "wmin 0");
@@ -95,6 +95,11 @@ public final class TodayScreen implements Screen {
     /** Whether two columns have no room side by side at this text size. */
     private static boolean isHuge() {
         return Measure.px(100) > 140;
+    }
+
+    /** Whether there is room above the list only for what matters at once. */
+    private static boolean isHugest() {
+        return Measure.px(100) > 180;
     }
 
     private TouchButton stopButton() {
