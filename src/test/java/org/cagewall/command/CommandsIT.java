@@ -9,6 +9,7 @@ import java.nio.file.attribute.PosixFilePermissions;
 import java.util.stream.Stream;
 import org.cagewall.command.Cli.Ran;
 import org.cagewall.desk.DataFolder;
+import org.cagewall.kiosk.RequiresDisplay;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -69,7 +70,7 @@ class CommandsIT {
     }
 
     @Test
-    void aBirdroomThatIsOpenElsewhereSendsASecondKioskAwayAndCallsTheFirst() throws Exception {
+    void aBirdroomThatIsOpenElsewhereIsLeftAlone() throws Exception {
         Cli cli = Cli.furnished(home.resolve("birds"));
         try (DataFolder held = DataFolder.open(cli.data())) {
             Ran record = jar.run("{}", "--data", "birds", "record");
@@ -80,6 +81,22 @@ class CommandsIT {
                     .contains("is already open in another window or program")
                     .hasLineCount(1);
             assertThat(held.isCalledForward()).isFalse();
+        }
+    }
+
+    @Test
+    @RequiresDisplay
+    void aSecondKioskSaysThatOneIsOpenAndCallsItForward() throws Exception {
+        Cli cli = Cli.furnished(home.resolve("birds"));
+        try (DataFolder held = DataFolder.open(cli.data())) {
+            ProcessBuilder second = jar.prepared("--data", "birds", "kiosk", "--window", "1280x800");
+            second.environment().put("DISPLAY", System.getenv("DISPLAY"));
+
+            Ran ran = Jar.ran(second, "");
+
+            assertThat(ran.code()).isEqualTo(1);
+            assertThat(ran.err()).contains("is open already").hasLineCount(1);
+            assertThat(held.isCalledForward()).isTrue();
         }
     }
 
