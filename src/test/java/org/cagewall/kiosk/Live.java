@@ -23,8 +23,11 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.SwingUtilities;
 import javax.swing.text.JTextComponent;
+import org.cagewall.desk.Desk;
 import org.cagewall.kiosk.shell.EventThread;
 import org.cagewall.kiosk.shell.Shell;
+import org.cagewall.kiosk.shell.WindowMode;
+import org.cagewall.text.Words;
 
 /**
  * Works a real window as a person would: presses what can be seen, waits for what follows, and keeps a picture when it
@@ -48,6 +51,13 @@ public final class Live implements AutoCloseable {
         Live live = new Live(onEvents(opened));
         live.waitUntil("the window is on the screen", () -> live.window().isShowing());
         return live;
+    }
+
+    /** Opens the whole kiosk on this desk, in a window of the tablet's size. */
+    public static Live kiosk(Desk desk) {
+        return open(() -> Kiosk.open(desk, WindowMode.Window.parse("1280x800").orElseThrow(), Words.english(), () -> {})
+                .shell()
+                .orElseThrow());
     }
 
     public Shell shell() {

@@ -12,12 +12,10 @@ import org.cagewall.desk.Desk;
 import org.cagewall.desk.Lanes;
 import org.cagewall.desk.TestDesk;
 import org.cagewall.kiosk.shell.EventThread;
-import org.cagewall.kiosk.shell.WindowMode;
 import org.cagewall.room.Answer;
 import org.cagewall.room.CardFaces;
 import org.cagewall.room.How;
 import org.cagewall.room.LogEntry;
-import org.cagewall.text.Words;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -26,8 +24,6 @@ import org.junit.jupiter.api.io.TempDir;
 /** An owner's morning from start to end, in a real window, read back from the database. */
 @RequiresDisplay
 class OwnerJourneyTest {
-
-    private static final Words WORDS = Words.english();
 
     @TempDir
     Path folder;
@@ -39,10 +35,7 @@ class OwnerJourneyTest {
     void open() {
         TestDesk.furnished(room()).close();
         desk = Desk.open(DataFolder.open(room()), Lanes.answeringOn(new EventThread()), TestDesk.clocks());
-        live = Live.open(
-                () -> Kiosk.open(desk, WindowMode.Window.parse("1280x800").orElseThrow(), WORDS, () -> {})
-                        .shell()
-                        .orElseThrow());
+        live = Live.kiosk(desk);
     }
 
     @AfterEach

@@ -16,10 +16,8 @@ import org.cagewall.desk.Desk;
 import org.cagewall.desk.Lanes;
 import org.cagewall.desk.TestDesk;
 import org.cagewall.kiosk.shell.EventThread;
-import org.cagewall.kiosk.shell.WindowMode;
 import org.cagewall.room.Answer;
 import org.cagewall.room.LogEntry;
-import org.cagewall.text.Words;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -28,8 +26,6 @@ import org.junit.jupiter.api.io.TempDir;
 /** A sitter's three days and the owner's review of them, in a real window, read back from the database. */
 @RequiresDisplay
 class SitterJourneyTest {
-
-    private static final Words WORDS = Words.english();
 
     @TempDir
     Path folder;
@@ -49,10 +45,7 @@ class SitterJourneyTest {
         clock.to(TestDesk.TODAY.atTime(LocalTime.of(8, 0)).atZone(zone).toInstant());
         desk = Desk.open(
                 DataFolder.open(room()), Lanes.answeringOn(new EventThread()), new Clocks(clock, Optional.empty()));
-        live = Live.open(
-                () -> Kiosk.open(desk, WindowMode.Window.parse("1280x800").orElseThrow(), WORDS, () -> {})
-                        .shell()
-                        .orElseThrow());
+        live = Live.kiosk(desk);
     }
 
     @AfterEach

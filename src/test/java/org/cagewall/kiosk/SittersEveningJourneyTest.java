@@ -1,0 +1,86 @@
+package org.cagewall.kiosk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.cagewall.desk.DataFolder;
+import org.cagewall.desk.Desk;
+import org.cagewall.desk.Lanes;
+import org.cagewall.desk.TestDesk;
+import org.cagewall.kiosk.shell.EventThread;
+import org.cagewall.room.LogEntry;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A sitter phones and closes the day, in a real window, read back from the database. */
+@RequiresDisplay
+class SittersEveningJourneyTest {
+
+    @TempDir
+    Path folder;
+
+    private Desk desk;
+    private Live live;
+
+    @BeforeEach
+    void open() {
+        try (Desk before = TestDesk.furnished(room())) {
+            TestDesk.tell(before, """
+                    {"deed":"away-planned","from":"2026-04-14","to":"2026-04-28","sitter":"Tomas","second":"Club friend","vet":"Bird vet 0555 0190","by":"Ines"}
+                    """);
+        }
+        desk = Desk.open(DataFolder.open(room()), Lanes.answeringOn(new EventThread()), TestDesk.clocks());
+        live = Live.kiosk(desk);
+    }
+
+    @AfterEach
+    void close() {
+        live.close();
+        desk.close();
+    }
+
+    @Test
+    void theSitterPhonesTheOneWhoKnowsBirdsAndClosesTheDay() {
+        live.read("Tomas").press("nav.phone").read("0555 0177").press("phoned.Club friend");
+        live.press("about.ill").write("in-words", "A1 sits low").write("agreed", "warm lamp, look again at noon");
+        live.picture("evening-1-call").press("record").read("you phoned Club friend");
+
+        live.press("nav.close").write("note", "The bin is half empty.").press("keep-note");
+        live.read("Your note is kept").press("say-why").press("why.no-time");
+        live.picture("evening-2-why").press("record").read("The day is done").gone("say-why");
+        live.picture("evening-3-done");
+
+        readBack();
+    }
+
+    private void readBack() {
+        live.close();
+        desk.close();
+        desk = Desk.open(DataFolder.open(room()), Lanes.inline(), TestDesk.clocks());
+
+        List<LogEntry> told = TestDesk.newest(desk, 60).stream()
+                .filter(entry -> entry.by().equals("Tomas"))
+                .toList();
+        assertThat(of(told, "phoned"))
+                .singleElement()
+                .asString()
+                .contains("Club friend", "a sick bird: A1 sits low", "warm lamp, look again at noon");
+        assertThat(of(told, "noted")).singleElement().asString().contains("The bin is half empty.");
+        assertThat(of(told, "task-not-done")).isNotEmpty().allMatch(line -> line.contains("I had no time"));
+        assertThat(desk.room().outcomes()).hasSameSizeAs(of(told, "task-not-done"));
+    }
+
+    private static List<String> of(List<LogEntry> log, String deed) {
+        return log.stream()
+                .filter(entry -> entry.deed().equals(deed))
+                .map(LogEntry::line)
+                .toList();
+    }
+
+    private Path room() {
+        return folder.resolve("room");
+    }
+}
