@@ -1,10 +1,6 @@
 package org.cagewall.kiosk.birds;
 
-import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.JComponent;
@@ -17,7 +13,10 @@ import org.cagewall.kiosk.kit.Choice;
 import org.cagewall.kiosk.kit.CountPad;
 import org.cagewall.kiosk.kit.Field;
 import org.cagewall.kiosk.kit.Labelled;
+import org.cagewall.kiosk.kit.Pair;
 import org.cagewall.kiosk.kit.Pane;
+import org.cagewall.kiosk.kit.Problem;
+import org.cagewall.kiosk.kit.ProblemCard;
 import org.cagewall.kiosk.kit.Segment;
 import org.cagewall.kiosk.kit.SmallWall;
 import org.cagewall.kiosk.kit.Stack;
@@ -42,9 +41,7 @@ final class ActForm extends Pane {
     private final transient Words words;
     private final transient BirdsPresenter presenter;
     private final transient BirdsState state;
-    private final transient Map<String, Field> fields = new HashMap<>();
-    private final WrapLabel problem = new WrapLabel("", Type.TAG, Tone.ATTENTION_INK);
-    private final Card problemCard = new Card(new MigLayout("insets 10 16, fillx", "[grow,fill]")).attention();
+    private final ProblemCard problem = new ProblemCard();
     private final Segment<BirdsState.Day> day;
     private transient BirdsState.Day chosenDay = BirdsState.Day.TODAY;
     private transient Optional<String> cage = Optional.empty();
@@ -67,26 +64,13 @@ final class ActForm extends Pane {
         Form form = form(act);
         add(head(act));
         add(form.body(), "grow, wmin 0, hmin 0");
-        problem.setName("problem");
-        problemCard.add(problem, "wmin 0");
-        problemCard.setVisible(false);
-        add(problemCard, "wmin 0");
+        add(problem, "wmin 0");
         add(foot(act, form.record()));
     }
 
     /** Says what is wrong, by the field where there is one. */
-    void wrong(Optional<BirdsState.Problem> what) {
-        fields.values().forEach(field -> field.wrong(""));
-        problemCard.setVisible(false);
-        what.ifPresent(it -> {
-            if (fields.containsKey(it.part())) {
-                fields.get(it.part()).wrong(it.words());
-                fields.get(it.part()).focus();
-            } else {
-                problem.setText(it.words());
-                problemCard.setVisible(true);
-            }
-        });
+    void wrong(Optional<Problem> what) {
+        problem.say(what);
         revalidate();
         repaint();
     }
@@ -108,17 +92,11 @@ final class ActForm extends Pane {
         };
     }
 
-    private Pane foot(Act act, Runnable record) {
-        Pane foot =
-                new Pane(new MigLayout("insets 0, fillx, gap 12", "[grow 1,fill,sizegroup][grow 1,fill,sizegroup]"));
-        foot.add(TouchButton.of(ButtonKind.OUTLINED, "leave", words.say("birds.leave"), () -> presenter.leave())
-                .type(Type.LEAD)
-                .tall(72));
+    private Pair foot(Act act, Runnable record) {
         ButtonKind kind = act == Act.LEFT ? ButtonKind.ATTENTION : ButtonKind.MAIN;
-        foot.add(TouchButton.of(kind, "record", words.say("birds.record." + act.key()), record)
-                .type(Type.LEAD)
-                .tall(72));
-        return foot;
+        return new Pair(
+                TouchButton.of(ButtonKind.OUTLINED, "leave", words.say("birds.leave"), () -> presenter.leave()),
+                TouchButton.of(kind, "record", words.say("birds.record." + act.key()), record));
     }
 
     private Form form(Act act) {
@@ -151,9 +129,9 @@ final class ActForm extends Pane {
 
     private Form lookedOver() {
         Chips<Condition> condition =
-                Chips.oneOf("condition", choices(Condition.values(), "birds.condition."), any -> {});
+                Chips.oneOf("condition", Choice.of(Condition.values(), words, "birds.condition."), any -> {});
         CountPad pad = CountPad.flat(words, "weight", HEAVIEST, grams -> {});
-        Field note = field(Field.line("note", words.say("birds.note"), ""), "note");
+        Field note = problem.about("note", Field.line("note", words.say("birds.note"), ""));
         Stack body = new Stack(16);
         body.add(Labelled.of(words.say("birds.how-is"), condition));
         body.add(Labelled.of(words.say("birds.weight"), pad));
@@ -163,10 +141,10 @@ final class ActForm extends Pane {
     }
 
     private Form treated() {
-        Field product = field(Field.line("product", words.say("birds.product"), ""), "product");
+        Field product = problem.about("product", Field.line("product", words.say("birds.product"), ""));
         Chips<BirdDeed.TreatedFor> reason =
-                Chips.oneOf("reason", choices(BirdDeed.TreatedFor.values(), "birds.reason."), any -> {});
-        Field note = field(Field.line("note", words.say("birds.note"), ""), "note");
+                Chips.oneOf("reason", Choice.of(BirdDeed.TreatedFor.values(), words, "birds.reason."), any -> {});
+        Field note = problem.about("note", Field.line("note", words.say("birds.note"), ""));
         Stack body = new Stack(16);
         Card caution = new Card(new MigLayout("insets 12 16, fillx", "[grow,fill]")).attention();
         caution.add(new WrapLabel(words.say("birds.caution"), Type.TAG, Tone.ATTENTION_INK), "wmin 0");
@@ -179,13 +157,13 @@ final class ActForm extends Pane {
     }
 
     private Form note() {
-        Field note = field(Field.note("note", words.say("birds.note-long"), ""), "note");
+        Field note = problem.about("note", Field.note("note", words.say("birds.note-long"), ""));
         return new Form(scrolled(note), () -> presenter.note(note.value(), chosenDay));
     }
 
     private Form out() {
-        Chips<Whither> where = Chips.oneOf("where", choices(Whither.values(), "birds.whither."), any -> {});
-        Field note = field(Field.line("note", words.say("birds.note"), ""), "note");
+        Chips<Whither> where = Chips.oneOf("where", Choice.of(Whither.values(), words, "birds.whither."), any -> {});
+        Field note = problem.about("note", Field.line("note", words.say("birds.note"), ""));
         Stack body = new Stack(16);
         body.add(Labelled.of(words.say("birds.where"), where));
         body.add(note);
@@ -193,23 +171,23 @@ final class ActForm extends Pane {
     }
 
     private Form back() {
-        Field result = field(Field.note("result", words.say("birds.result"), ""), "result");
+        Field result = problem.about("result", Field.note("result", words.say("birds.result"), ""));
         return new Form(scrolled(result), () -> presenter.back(result.value(), chosenDay));
     }
 
     private Form sex() {
-        Chips<Sex> sex = Chips.oneOf("sex", choices(Sex.values(), "birds.sex."), any -> {});
+        Chips<Sex> sex = Chips.oneOf("sex", Choice.of(Sex.values(), words, "birds.sex."), any -> {});
         return new Form(scrolled(Labelled.of(words.say("birds.which-sex"), sex)), () -> presenter.sex(sex.one()));
     }
 
     private Form name() {
-        Field name = field(Field.line("name", words.say("birds.name"), ""), "name");
+        Field name = problem.about("name", Field.line("name", words.say("birds.name"), ""));
         return new Form(scrolled(name), () -> presenter.name(name.value()));
     }
 
     private Form parents() {
-        Field father = field(Field.line("father", words.say("birds.father"), ""), "father");
-        Field mother = field(Field.line("mother", words.say("birds.mother"), ""), "mother");
+        Field father = problem.about("father", Field.line("father", words.say("birds.father"), ""));
+        Field mother = problem.about("mother", Field.line("mother", words.say("birds.mother"), ""));
         Stack body = new Stack(16);
         body.add(father);
         body.add(mother);
@@ -217,9 +195,9 @@ final class ActForm extends Pane {
     }
 
     private Form left() {
-        Chips<Way> how = Chips.oneOf("how", choices(Way.values(), "birds.way."), any -> {});
-        Field place = field(Field.line("place", words.say("birds.place"), ""), "place");
-        Field likely = field(Field.line("likely", words.say("birds.likely"), ""), "likely");
+        Chips<Way> how = Chips.oneOf("how", Choice.of(Way.values(), words, "birds.way."), any -> {});
+        Field place = problem.about("place", Field.line("place", words.say("birds.place"), ""));
+        Field likely = problem.about("likely", Field.line("likely", words.say("birds.likely"), ""));
         Stack body = new Stack(16);
         body.add(Labelled.of(words.say("birds.how"), how));
         body.add(place);
@@ -227,21 +205,7 @@ final class ActForm extends Pane {
         return new Form(scrolled(body), () -> presenter.left(how.one(), place.value(), likely.value(), chosenDay));
     }
 
-    private Field field(Field field, String part) {
-        fields.put(part, field);
-        return field;
-    }
-
     private JComponent scrolled(JComponent body) {
         return new TouchScroll(words, "fields", body);
-    }
-
-    private <E extends Enum<E>> List<Choice<E>> choices(E[] values, String area) {
-        return Arrays.stream(values)
-                .map(value -> {
-                    String key = value.name().toLowerCase(Locale.ROOT).replace('_', '-');
-                    return new Choice<>(key, words.say(area + key), value);
-                })
-                .toList();
     }
 }

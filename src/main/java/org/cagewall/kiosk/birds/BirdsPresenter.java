@@ -24,6 +24,7 @@ import org.cagewall.desk.Desk;
 import org.cagewall.kiosk.shell.Notices;
 import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.Shown;
+import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.room.Bird;
 import org.cagewall.room.Condition;
 import org.cagewall.room.LogEntry;
@@ -50,8 +51,7 @@ public final class BirdsPresenter {
     private final Notices notices;
     private final Words words;
     private final Shown<BirdsState> shown;
-    private final Consumer<Room> roomChanged = room -> refresh();
-    private final Runnable penChanged = this::refresh;
+    private final Watch watch;
     private Optional<Bird> ofThePast = Optional.empty();
 
     /** What was filled in for a bird to be added. */
@@ -62,18 +62,12 @@ public final class BirdsPresenter {
         this.pen = pen;
         this.notices = notices;
         this.words = words;
+        this.watch = new Watch(desk, this::refresh, pen, this::refresh);
         this.shown = new Shown<>(first(), view);
     }
 
-    void shown() {
-        desk.listen(roomChanged);
-        pen.listen(penChanged);
-        refresh();
-    }
-
-    void hidden() {
-        desk.ignore(roomChanged);
-        pen.ignore(penChanged);
+    Watch watch() {
+        return watch;
     }
 
     void search(String text) {

@@ -12,7 +12,6 @@ import org.cagewall.kiosk.kit.Chips;
 import org.cagewall.kiosk.kit.Choice;
 import org.cagewall.kiosk.kit.EmptyState;
 import org.cagewall.kiosk.kit.Field;
-import org.cagewall.kiosk.kit.Heading;
 import org.cagewall.kiosk.kit.Labelled;
 import org.cagewall.kiosk.kit.ListRow;
 import org.cagewall.kiosk.kit.LogFace;
@@ -24,19 +23,18 @@ import org.cagewall.kiosk.kit.WrapLabel;
 import org.cagewall.kiosk.shell.Asking;
 import org.cagewall.kiosk.shell.Navigator;
 import org.cagewall.kiosk.shell.Notices;
+import org.cagewall.kiosk.shell.Page;
 import org.cagewall.kiosk.shell.Pen;
-import org.cagewall.kiosk.shell.Screen;
+import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.kiosk.theme.Tone;
 import org.cagewall.kiosk.theme.Type;
 import org.cagewall.room.Sex;
 import org.cagewall.text.Words;
 
 /** The birds: found by ring, name, colour or where they are, and one of them with all that is known. Event thread. */
-public final class BirdsScreen implements Screen {
+public final class BirdsScreen extends Page {
 
     private final Words words;
-    private final Heading heading;
-    private final Pane view = new Pane(new MigLayout("insets 0, fill", "[grow,fill]", "[grow,fill]"));
     private final Stack results = new Stack();
     private final Pane places = new Pane(new MigLayout("insets 0, fillx", "[grow,fill]"));
     private final BirdsPresenter presenter;
@@ -47,29 +45,14 @@ public final class BirdsScreen implements Screen {
     private Optional<BirdsState> before = Optional.empty();
 
     public BirdsScreen(Desk desk, Pen pen, Navigator navigator, Asking asking, Notices notices, Words words) {
+        super(new MigLayout("insets 0, fill", "[grow,fill]", "[grow,fill]"));
         this.words = words;
-        heading = new Heading(words.say("birds.title"), "");
         presenter = new BirdsPresenter(desk, pen, notices, words, this::render);
     }
 
     @Override
-    public Heading heading() {
-        return heading;
-    }
-
-    @Override
-    public JComponent view() {
-        return view;
-    }
-
-    @Override
-    public void shown() {
-        presenter.shown();
-    }
-
-    @Override
-    public void hidden() {
-        presenter.hidden();
+    protected Watch watch() {
+        return presenter.watch();
     }
 
     private void render(BirdsState state) {
@@ -81,8 +64,7 @@ public final class BirdsScreen implements Screen {
             case NEW_BIRD -> renderNewcomer(state, turned);
         }
         before = Optional.of(state);
-        view.revalidate();
-        view.repaint();
+        rebuilt();
     }
 
     private void renderSearch(BirdsState state, boolean turned) {

@@ -4,8 +4,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.cagewall.kiosk.kit.LogFace;
+import org.cagewall.kiosk.kit.Problem;
 import org.cagewall.kiosk.kit.RowFace;
 import org.cagewall.kiosk.kit.WallPlan;
+import org.cagewall.kiosk.shell.Page;
 import org.cagewall.room.Sex;
 
 /**
@@ -102,9 +104,6 @@ public record BirdsState(
 
     /** Something known: what it is about, and what is known. */
     public record Known(String label, String value) {}
-
-    /** What is wrong, and with which part of what was filled in. */
-    public record Problem(String part, String words) {}
 
     public BirdsState {
         walls = List.copyOf(walls);

@@ -1,20 +1,16 @@
 package org.cagewall.kiosk.birds;
 
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import net.miginfocom.swing.MigLayout;
 import org.cagewall.kiosk.kit.ButtonKind;
-import org.cagewall.kiosk.kit.Card;
 import org.cagewall.kiosk.kit.Chips;
 import org.cagewall.kiosk.kit.Choice;
 import org.cagewall.kiosk.kit.Field;
 import org.cagewall.kiosk.kit.Labelled;
 import org.cagewall.kiosk.kit.Pane;
+import org.cagewall.kiosk.kit.Problem;
+import org.cagewall.kiosk.kit.ProblemCard;
 import org.cagewall.kiosk.kit.Row;
 import org.cagewall.kiosk.kit.SmallWall;
 import org.cagewall.kiosk.kit.Stack;
@@ -34,14 +30,12 @@ final class NewBirdForm extends Pane {
 
     private final transient Words words;
     private final transient BirdsPresenter presenter;
-    private final transient Map<String, Field> fields = new HashMap<>();
     private final Field ring;
     private final Field colour;
     private final Field hatched;
     private final Chips<Sex> sex;
     private final SmallWall wall;
-    private final WrapLabel problem = new WrapLabel("", Type.TAG, Tone.ATTENTION_INK);
-    private final Card problemCard = new Card(new MigLayout("insets 10 16, fillx", "[grow,fill]")).attention();
+    private final ProblemCard problem = new ProblemCard();
     private transient Optional<String> cage = Optional.empty();
 
     NewBirdForm(Words words, BirdsPresenter presenter, BirdsState state) {
@@ -52,36 +46,23 @@ final class NewBirdForm extends Pane {
         this.words = words;
         this.presenter = presenter;
         setName("form.new");
-        ring = field("ring", Field.line("ring", words.say("birds.ring"), ""));
-        colour = field("colour", Field.line("colour", words.say("birds.colour"), ""));
-        hatched = field("hatched", Field.line("hatched", words.say("birds.hatched"), ""));
-        sex = Chips.oneOf("sex", sexes(), any -> {});
+        ring = problem.about("ring", Field.line("ring", words.say("birds.ring"), ""));
+        colour = problem.about("colour", Field.line("colour", words.say("birds.colour"), ""));
+        hatched = problem.about("hatched", Field.line("hatched", words.say("birds.hatched"), ""));
+        sex = Chips.oneOf("sex", Choice.of(Sex.values(), words, "birds.sex."), any -> {});
         wall = new SmallWall(words, "in", COLUMNS, spot -> choose(spot.name())).show(state.walls());
         add(new TouchScroll(words, "fields", left(state)), "cell 0 0, grow, wmin 0, hmin 0");
         Pane right = new Pane(new MigLayout("insets 0, fill, wrap 1, gap 0 6", "[grow,fill]", "[][0:0,grow,fill]"));
         right.add(new WrapLabel(words.say("birds.which-cage"), Type.TAG, Tone.SOFT));
         right.add(wall, "grow, wmin 0, hmin 0");
         add(right, "cell 1 0, grow, wmin 0");
-        problem.setName("problem");
-        problemCard.add(problem, "wmin 0");
-        problemCard.setVisible(false);
-        add(problemCard, "cell 0 1 2 1, wmin 0");
+        add(problem, "cell 0 1 2 1, wmin 0");
         add(button(ButtonKind.OUTLINED, "all", "birds.leave", () -> presenter.all()), "cell 0 2");
         add(button(ButtonKind.MAIN, "record", "birds.add", this::record), "cell 1 2");
     }
 
-    void wrong(Optional<BirdsState.Problem> what) {
-        fields.values().forEach(field -> field.wrong(""));
-        problemCard.setVisible(false);
-        what.ifPresent(it -> {
-            if (fields.containsKey(it.part())) {
-                fields.get(it.part()).wrong(it.words());
-                fields.get(it.part()).focus();
-            } else {
-                problem.setText(it.words());
-                problemCard.setVisible(true);
-            }
-        });
+    void wrong(Optional<Problem> what) {
+        problem.say(what);
         revalidate();
         repaint();
     }
@@ -110,15 +91,6 @@ final class NewBirdForm extends Pane {
         return both;
     }
 
-    private List<Choice<Sex>> sexes() {
-        List<Choice<Sex>> sexes = new ArrayList<>();
-        Arrays.stream(Sex.values()).forEach(each -> {
-            String key = each.name().toLowerCase(Locale.ROOT);
-            sexes.add(new Choice<>(key, words.say("birds.sex." + key), each));
-        });
-        return sexes;
-    }
-
     private void choose(String name) {
         cage = Optional.of(name);
         wall.mark(List.of(name));
@@ -127,11 +99,6 @@ final class NewBirdForm extends Pane {
 
     private void record() {
         presenter.add(new BirdsPresenter.Newcomer(ring.value(), sex.one(), colour.value(), hatched.value(), cage));
-    }
-
-    private Field field(String part, Field field) {
-        fields.put(part, field);
-        return field;
     }
 
     private TouchButton button(ButtonKind kind, String name, String key, Runnable onPress) {

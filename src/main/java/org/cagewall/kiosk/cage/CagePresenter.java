@@ -24,6 +24,7 @@ import org.cagewall.kiosk.shell.Picking;
 import org.cagewall.kiosk.shell.Question;
 import org.cagewall.kiosk.shell.Seen;
 import org.cagewall.kiosk.shell.Shown;
+import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.room.Bird;
 import org.cagewall.room.Cage;
 import org.cagewall.room.Condition;
@@ -53,8 +54,7 @@ public final class CagePresenter {
     private final Destination.Cage here;
     private final Optional<String> scanned;
     private final Shown<CageState> shown;
-    private final Consumer<Room> changed = room -> refresh();
-    private final Runnable handedOn = this::refresh;
+    private final Watch watch;
     private List<LogEntry> log = List.of();
 
     public CagePresenter(
@@ -74,18 +74,12 @@ public final class CagePresenter {
         this.scanned = here.came() == Destination.Came.BY_SCAN
                 ? Optional.of(words.say("cage.scanned", desk.time()))
                 : Optional.empty();
+        this.watch = new Watch(desk, this::refresh, pen, this::refresh);
         this.shown = new Shown<>(state(false), view);
     }
 
-    void shown() {
-        desk.listen(changed);
-        pen.listen(handedOn);
-        refresh();
-    }
-
-    void hidden() {
-        desk.ignore(changed);
-        pen.ignore(handedOn);
+    Watch watch() {
+        return watch;
     }
 
     private void refresh() {

@@ -11,7 +11,6 @@ import org.cagewall.kiosk.kit.Choice;
 import org.cagewall.kiosk.kit.EggButton;
 import org.cagewall.kiosk.kit.EggLook;
 import org.cagewall.kiosk.kit.EmptyState;
-import org.cagewall.kiosk.kit.Heading;
 import org.cagewall.kiosk.kit.ListRow;
 import org.cagewall.kiosk.kit.LogFace;
 import org.cagewall.kiosk.kit.LogLine;
@@ -24,29 +23,29 @@ import org.cagewall.kiosk.kit.TouchScroll;
 import org.cagewall.kiosk.kit.WrapLabel;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.shell.Navigator;
+import org.cagewall.kiosk.shell.Page;
 import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.Picking;
-import org.cagewall.kiosk.shell.Screen;
+import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.kiosk.theme.Tone;
 import org.cagewall.kiosk.theme.Type;
 import org.cagewall.text.Words;
 
 /** One cage: what is in it on the left, what can be recorded on the right. Used on the event thread. */
-public final class CageScreen implements Screen {
+public final class CageScreen extends Page {
 
     /** A ring and two lines below it. */
     private static final int BIRD_HEIGHT = 114;
 
     private final Words words;
-    private final Heading heading = new Heading("", "");
-    private final Pane view = new Pane(new MigLayout(
-            "insets 0, fill, gap 24 0", "[grow 1,fill,sizegroup half][grow 1,fill,sizegroup half]", "[grow,fill]"));
     private final Pane left = new Pane(new MigLayout("insets 0, fill, wrap 1, gap 0 12", "[grow,fill]"));
     private final Pane right = new Pane(
             new MigLayout("insets 0, fill, wrap 2, gap 16 14", "[grow,fill,sizegroup act][grow,fill,sizegroup act]"));
     private final CagePresenter presenter;
 
     public CageScreen(Desk desk, Pen pen, Navigator navigator, Picking picking, Words words, Destination.Cage here) {
+        super(new MigLayout(
+                "insets 0, fill, gap 24 0", "[grow 1,fill,sizegroup half][grow 1,fill,sizegroup half]", "[grow,fill]"));
         this.words = words;
         view.add(left, "wmin 0");
         view.add(right, "wmin 0");
@@ -54,23 +53,8 @@ public final class CageScreen implements Screen {
     }
 
     @Override
-    public Heading heading() {
-        return heading;
-    }
-
-    @Override
-    public JComponent view() {
-        return view;
-    }
-
-    @Override
-    public void shown() {
-        presenter.shown();
-    }
-
-    @Override
-    public void hidden() {
-        presenter.hidden();
+    protected Watch watch() {
+        return presenter.watch();
     }
 
     private void render(CageState state) {
@@ -83,8 +67,7 @@ public final class CageScreen implements Screen {
         } else {
             left.add(new EmptyState(state.title(), state.subtitle(), List.of()), "grow");
         }
-        view.revalidate();
-        view.repaint();
+        rebuilt();
     }
 
     // ------------------------------------------------------------------ left: what is there

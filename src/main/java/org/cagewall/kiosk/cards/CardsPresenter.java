@@ -17,6 +17,7 @@ import org.cagewall.desk.Desk;
 import org.cagewall.kiosk.shell.Notices;
 import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.Shown;
+import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.paper.Printers;
 import org.cagewall.room.Cage;
 import org.cagewall.room.CardFace;
@@ -38,8 +39,7 @@ public final class CardsPresenter {
     private final Words words;
     private final CardsJob job;
     private final Shown<CardsState> shown;
-    private final Consumer<Room> roomChanged = room -> refresh();
-    private final Runnable penChanged = this::refresh;
+    private final Watch watch;
 
     public CardsPresenter(
             Desk desk, Pen pen, Notices notices, Words words, Printers printers, Consumer<CardsState> view) {
@@ -49,19 +49,16 @@ public final class CardsPresenter {
         this.words = words;
         this.job = new CardsJob(
                 words, desk.folder().path(), CardsPdf.sheets(desk.folder().labels()), printers);
+        this.watch = new Watch(desk, this::refresh, pen, this::refresh);
         this.shown = new Shown<>(first(), view);
     }
 
-    void shown() {
-        desk.listen(roomChanged);
-        pen.listen(penChanged);
-        refresh();
-        desk.work(book -> job.means(), this::take);
+    Watch watch() {
+        return watch;
     }
 
-    void hidden() {
-        desk.ignore(roomChanged);
-        pen.ignore(penChanged);
+    void lookForPrinters() {
+        desk.work(book -> job.means(), this::take);
     }
 
     /** Takes the cage's card to those to be printed, or from them, and looks at it. */

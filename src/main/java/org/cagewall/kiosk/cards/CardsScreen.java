@@ -12,7 +12,6 @@ import org.cagewall.kiosk.kit.Card;
 import org.cagewall.kiosk.kit.Chips;
 import org.cagewall.kiosk.kit.Choice;
 import org.cagewall.kiosk.kit.EmptyState;
-import org.cagewall.kiosk.kit.Heading;
 import org.cagewall.kiosk.kit.Labelled;
 import org.cagewall.kiosk.kit.ListRow;
 import org.cagewall.kiosk.kit.Pane;
@@ -26,20 +25,19 @@ import org.cagewall.kiosk.shell.Asking;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.shell.Navigator;
 import org.cagewall.kiosk.shell.Notices;
+import org.cagewall.kiosk.shell.Page;
 import org.cagewall.kiosk.shell.Pen;
-import org.cagewall.kiosk.shell.Screen;
+import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.kiosk.theme.Tone;
 import org.cagewall.kiosk.theme.Type;
 import org.cagewall.paper.Printers;
 import org.cagewall.text.Words;
 
 /** Which cards are old, and the way to new ones: a file or a printer. Used on the event thread. */
-public final class CardsScreen implements Screen {
+public final class CardsScreen extends Page {
 
     private final Words words;
     private final Navigator navigator;
-    private final Heading heading;
-    private final Pane view = new Pane(new MigLayout("insets 0, fill", "[grow,fill]", "[grow,fill]"));
     private final Pane presets = new Pane(new MigLayout("insets 0, gap 12"));
     private final Stack list = new Stack();
     private final Stack options = new Stack(16);
@@ -53,30 +51,21 @@ public final class CardsScreen implements Screen {
     }
 
     CardsScreen(Desk desk, Pen pen, Navigator navigator, Notices notices, Words words, Printers printers) {
+        super(new MigLayout("insets 0, fill", "[grow,fill]", "[grow,fill]"));
         this.words = words;
         this.navigator = navigator;
-        heading = new Heading(words.say("cardscreen.title"), "");
         presenter = new CardsPresenter(desk, pen, notices, words, printers, this::render);
     }
 
     @Override
-    public Heading heading() {
-        return heading;
-    }
-
-    @Override
-    public JComponent view() {
-        return view;
-    }
-
-    @Override
     public void shown() {
-        presenter.shown();
+        super.shown();
+        presenter.lookForPrinters();
     }
 
     @Override
-    public void hidden() {
-        presenter.hidden();
+    protected Watch watch() {
+        return presenter.watch();
     }
 
     private void render(CardsState state) {
@@ -95,8 +84,7 @@ public final class CardsScreen implements Screen {
             fillFoot(state);
         }
         before = Optional.of(state);
-        view.revalidate();
-        view.repaint();
+        rebuilt();
     }
 
     private void build(CardsState state) {

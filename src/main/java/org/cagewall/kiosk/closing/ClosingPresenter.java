@@ -13,9 +13,9 @@ import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.shell.Navigator;
 import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.Shown;
+import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.room.DayPart;
 import org.cagewall.room.Person;
-import org.cagewall.room.Room;
 import org.cagewall.tasks.Audience;
 import org.cagewall.tasks.DailyList;
 import org.cagewall.tasks.Task;
@@ -31,7 +31,7 @@ public final class ClosingPresenter {
     private final Asking asking;
     private final Words words;
     private final Shown<ClosingState> shown;
-    private final Consumer<Room> changed = room -> refresh();
+    private final Watch watch;
 
     public ClosingPresenter(
             Desk desk, Pen pen, Navigator navigator, Asking asking, Words words, Consumer<ClosingState> view) {
@@ -40,16 +40,12 @@ public final class ClosingPresenter {
         this.navigator = navigator;
         this.asking = asking;
         this.words = words;
+        this.watch = new Watch(desk, this::refresh);
         this.shown = new Shown<>(state(), view);
     }
 
-    void shown() {
-        desk.listen(changed);
-        refresh();
-    }
-
-    void hidden() {
-        desk.ignore(changed);
+    Watch watch() {
+        return watch;
     }
 
     private void refresh() {

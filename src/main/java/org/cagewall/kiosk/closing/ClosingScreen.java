@@ -9,9 +9,8 @@ import org.cagewall.kiosk.kit.Card;
 import org.cagewall.kiosk.kit.Chips;
 import org.cagewall.kiosk.kit.Choice;
 import org.cagewall.kiosk.kit.Field;
-import org.cagewall.kiosk.kit.Heading;
 import org.cagewall.kiosk.kit.ListRow;
-import org.cagewall.kiosk.kit.Pane;
+import org.cagewall.kiosk.kit.Pair;
 import org.cagewall.kiosk.kit.RowFace;
 import org.cagewall.kiosk.kit.Stack;
 import org.cagewall.kiosk.kit.TouchButton;
@@ -19,26 +18,26 @@ import org.cagewall.kiosk.kit.TouchScroll;
 import org.cagewall.kiosk.kit.WrapLabel;
 import org.cagewall.kiosk.shell.Asking;
 import org.cagewall.kiosk.shell.Navigator;
+import org.cagewall.kiosk.shell.Page;
 import org.cagewall.kiosk.shell.Pen;
-import org.cagewall.kiosk.shell.Screen;
+import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.kiosk.theme.Measure;
 import org.cagewall.kiosk.theme.Tone;
 import org.cagewall.kiosk.theme.Type;
 import org.cagewall.text.Words;
 
 /** The end of a sitter's day: what is left, a word to the owner, and a last look round. Used on the event thread. */
-public final class ClosingScreen implements Screen {
+public final class ClosingScreen extends Page {
 
     private static final List<String> REASONS = List.of("no-time", "no-food", "not-sure", "other");
     private static final List<String> LAST_LOOK = List.of("doors", "water", "bin", "lights");
 
     private final Words words;
-    private final Heading heading = new Heading("", "");
-    private final Pane view = new Pane(new MigLayout(
-            "insets 0, fill, gap 20", isHuge() ? "[grow,fill]" : "[grow,fill][400!,fill]", "[grow,fill]"));
     private final ClosingPresenter presenter;
 
     public ClosingScreen(Desk desk, Pen pen, Navigator navigator, Asking asking, Words words) {
+        super(new MigLayout(
+                "insets 0, fill, gap 20", isHuge() ? "[grow,fill]" : "[grow,fill][400!,fill]", "[grow,fill]"));
         this.words = words;
         presenter = new ClosingPresenter(desk, pen, navigator, asking, words, this::render);
     }
@@ -49,23 +48,8 @@ public final class ClosingScreen implements Screen {
     }
 
     @Override
-    public Heading heading() {
-        return heading;
-    }
-
-    @Override
-    public JComponent view() {
-        return view;
-    }
-
-    @Override
-    public void shown() {
-        presenter.shown();
-    }
-
-    @Override
-    public void hidden() {
-        presenter.hidden();
+    protected Watch watch() {
+        return presenter.watch();
     }
 
     private void render(ClosingState state) {
@@ -75,8 +59,7 @@ public final class ClosingScreen implements Screen {
         if (!isHuge()) {
             view.add(side(), "wmin 0");
         }
-        view.revalidate();
-        view.repaint();
+        rebuilt();
     }
 
     private JComponent left(ClosingState state) {
@@ -85,17 +68,19 @@ public final class ClosingScreen implements Screen {
         card.add(new WrapLabel(state.word(), Type.TITLE, Tone.INK), "wmin 0");
         card.add(new WrapLabel(state.text(), Type.LINE, Tone.INK), "wmin 0");
         if (state.step() == ClosingState.Step.LEFT) {
-            Pane buttons =
-                    new Pane(new MigLayout("insets 0, fillx, gap 16", "[grow,fill,sizegroup][grow,fill,sizegroup]"));
-            buttons.add(TouchButton.of(
-                            ButtonKind.MAIN, "to-list", words.say("closing.to-list"), () -> presenter.toTheList())
-                    .type(Type.LEAD)
-                    .tall(72));
-            buttons.add(TouchButton.of(
-                            ButtonKind.OUTLINED, "say-why", words.say("closing.say-why"), () -> presenter.askWhy())
-                    .type(Type.LEAD)
-                    .tall(72));
-            card.add(buttons, "growx, gaptop 8");
+            card.add(
+                    new Pair(
+                            TouchButton.of(
+                                    ButtonKind.MAIN,
+                                    "to-list",
+                                    words.say("closing.to-list"),
+                                    () -> presenter.toTheList()),
+                            TouchButton.of(
+                                    ButtonKind.OUTLINED,
+                                    "say-why",
+                                    words.say("closing.say-why"),
+                                    () -> presenter.askWhy())),
+                    "growx, gaptop 8");
         }
         stack.add(card);
         for (int i = 0; i < state.left().size(); i++) {
@@ -106,31 +91,22 @@ public final class ClosingScreen implements Screen {
     }
 
     private JComponent why() {
-        List<Choice<String>> choices = REASONS.stream()
-                .map(reason -> {
-                    String said = words.say("closing.because." + reason);
-                    return new Choice<>(reason, said, said);
-                })
-                .toList();
-        Chips<String> chips = Chips.oneOf("why", choices, chosen -> {});
+        Chips<String> chips = Chips.oneOf("why", Choice.inWords(REASONS, words, "closing.because."), chosen -> {});
         Field inWords = Field.line("in-words", words.say("closing.in-words"), "");
         Card card = new Card(new MigLayout("insets 24 28 24 28, fill, wrap 1, gap 0 16", "[grow,fill]", "[][][]push[]"))
                 .leading();
         card.add(new WrapLabel(words.say("closing.why-title"), Type.TITLE, Tone.INK), "wmin 0");
         card.add(chips, "wmin 0");
         card.add(inWords, "wmin 0");
-        Pane buttons = new Pane(new MigLayout("insets 0, fillx, gap 16", "[grow,fill,sizegroup][grow,fill,sizegroup]"));
-        buttons.add(TouchButton.of(
-                        ButtonKind.MAIN,
-                        "record",
-                        words.say("closing.record"),
-                        () -> presenter.tellWhy(chips.one(), inWords.value()))
-                .type(Type.LEAD)
-                .tall(72));
-        buttons.add(TouchButton.of(ButtonKind.OUTLINED, "back", words.say("closing.back"), () -> presenter.back())
-                .type(Type.LEAD)
-                .tall(72));
-        card.add(buttons, "growx");
+        card.add(
+                new Pair(
+                        TouchButton.of(
+                                ButtonKind.MAIN,
+                                "record",
+                                words.say("closing.record"),
+                                () -> presenter.tellWhy(chips.one(), inWords.value())),
+                        TouchButton.of(ButtonKind.OUTLINED, "back", words.say("closing.back"), () -> presenter.back())),
+                "growx");
         return card;
     }
 

@@ -21,6 +21,7 @@ import org.cagewall.kiosk.shell.Notices;
 import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.Question;
 import org.cagewall.kiosk.shell.Shown;
+import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.room.Absence;
 import org.cagewall.room.Cage;
 import org.cagewall.room.CardFaces;
@@ -51,7 +52,7 @@ public final class HandoverPresenter {
     private final Notices notices;
     private final Words words;
     private final Shown<HandoverState> shown;
-    private final Consumer<Room> changed = room -> refresh();
+    private final Watch watch;
     private List<LogEntry> log = List.of();
 
     public HandoverPresenter(
@@ -68,20 +69,19 @@ public final class HandoverPresenter {
         this.asking = asking;
         this.notices = notices;
         this.words = words;
+        this.watch = new Watch(desk, this::refresh);
         this.shown = new Shown<>(goingAway(), view);
     }
 
-    void shown() {
-        desk.listen(changed);
-        if (isBack()) {
-            choose(HandoverState.Tab.WHAT_HAPPENED);
-        } else {
-            refresh();
-        }
+    Watch watch() {
+        return watch;
     }
 
-    void hidden() {
-        desk.ignore(changed);
+    /** Whoever is back from days away reads first what happened. */
+    void arrived() {
+        if (isBack()) {
+            choose(HandoverState.Tab.WHAT_HAPPENED);
+        }
     }
 
     private boolean isBack() {

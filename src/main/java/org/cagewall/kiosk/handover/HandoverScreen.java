@@ -6,29 +6,28 @@ import javax.swing.JComponent;
 import net.miginfocom.swing.MigLayout;
 import org.cagewall.desk.Desk;
 import org.cagewall.kiosk.kit.Choice;
-import org.cagewall.kiosk.kit.Heading;
 import org.cagewall.kiosk.kit.Pane;
 import org.cagewall.kiosk.kit.Segment;
 import org.cagewall.kiosk.shell.Asking;
 import org.cagewall.kiosk.shell.Navigator;
 import org.cagewall.kiosk.shell.Notices;
+import org.cagewall.kiosk.shell.Page;
 import org.cagewall.kiosk.shell.Pen;
-import org.cagewall.kiosk.shell.Screen;
+import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.kiosk.theme.Measure;
 import org.cagewall.text.Words;
 
 /** Days away, before and after. Used on the event thread. */
-public final class HandoverScreen implements Screen {
+public final class HandoverScreen extends Page {
 
     private final Words words;
-    private final Heading heading = new Heading("", "");
     private final Segment<HandoverState.Tab> tabs;
-    private final Pane view = new Pane(new MigLayout("insets 0, fill", "[grow,fill]", "[grow,fill]"));
     private final HandoverPresenter presenter;
     private Optional<PlanPage> planPage = Optional.empty();
     private Optional<ReviewPage> reviewPage = Optional.empty();
 
     public HandoverScreen(Desk desk, Pen pen, Navigator navigator, Asking asking, Notices notices, Words words) {
+        super(new MigLayout("insets 0, fill", "[grow,fill]", "[grow,fill]"));
         this.words = words;
         this.tabs = new Segment<>(
                 "tab",
@@ -53,23 +52,14 @@ public final class HandoverScreen implements Screen {
     }
 
     @Override
-    public Heading heading() {
-        return heading;
-    }
-
-    @Override
-    public JComponent view() {
-        return view;
-    }
-
-    @Override
     public void shown() {
-        presenter.shown();
+        super.shown();
+        presenter.arrived();
     }
 
     @Override
-    public void hidden() {
-        presenter.hidden();
+    protected Watch watch() {
+        return presenter.watch();
     }
 
     private void render(HandoverState state) {
@@ -98,8 +88,7 @@ public final class HandoverScreen implements Screen {
             both.add(page, "wmin 0");
             view.add(both, "wmin 0");
         }
-        view.revalidate();
-        view.repaint();
+        rebuilt();
     }
 
     private JComponent page(HandoverState state) {

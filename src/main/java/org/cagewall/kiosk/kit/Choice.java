@@ -1,4 +1,27 @@
 package org.cagewall.kiosk.kit;
 
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import org.cagewall.text.Words;
+
 /** One of several things to choose from: its name in tests, its word, its value. Immutable; any thread. */
-public record Choice<T>(String name, String word, T value) {}
+public record Choice<T>(String name, String word, T value) {
+
+    /** All of these constants, each with the word that follows the area: {@code HEN} in "birds.sex." is "birds.sex.hen". */
+    public static <E extends Enum<E>> List<Choice<E>> of(E[] constants, Words words, String area) {
+        return Arrays.stream(constants)
+                .map(constant -> {
+                    String name = constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+                    return new Choice<>(name, words.say(area + name), constant);
+                })
+                .toList();
+    }
+
+    /** All of these names, each with its words, which are its value as well. */
+    public static List<Choice<String>> inWords(List<String> names, Words words, String area) {
+        return names.stream()
+                .map(name -> new Choice<>(name, words.say(area + name), words.say(area + name)))
+                .toList();
+    }
+}

@@ -13,9 +13,9 @@ import org.cagewall.kiosk.kit.RowFace;
 import org.cagewall.kiosk.shell.Asking;
 import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.Shown;
+import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.room.LogEntry;
 import org.cagewall.room.LogQuery;
-import org.cagewall.room.Room;
 import org.cagewall.tasks.Alarms;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
@@ -32,7 +32,7 @@ public final class PhonePresenter {
     private final Asking asking;
     private final Words words;
     private final Shown<PhoneState> shown;
-    private final Consumer<Room> changed = room -> refresh();
+    private final Watch watch;
     private List<LogEntry> calls = List.of();
 
     public PhonePresenter(Desk desk, Pen pen, Asking asking, Words words, Consumer<PhoneState> view) {
@@ -40,16 +40,12 @@ public final class PhonePresenter {
         this.pen = pen;
         this.asking = asking;
         this.words = words;
+        this.watch = new Watch(desk, this::refresh);
         this.shown = new Shown<>(state(), view);
     }
 
-    void shown() {
-        desk.listen(changed);
-        refresh();
-    }
-
-    void hidden() {
-        desk.ignore(changed);
+    Watch watch() {
+        return watch;
     }
 
     private void refresh() {

@@ -9,33 +9,32 @@ import org.cagewall.kiosk.kit.Card;
 import org.cagewall.kiosk.kit.Chips;
 import org.cagewall.kiosk.kit.Choice;
 import org.cagewall.kiosk.kit.Field;
-import org.cagewall.kiosk.kit.Heading;
-import org.cagewall.kiosk.kit.Pane;
+import org.cagewall.kiosk.kit.Pair;
 import org.cagewall.kiosk.kit.RowFace;
 import org.cagewall.kiosk.kit.Stack;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.kit.TouchScroll;
 import org.cagewall.kiosk.kit.WrapLabel;
 import org.cagewall.kiosk.shell.Asking;
+import org.cagewall.kiosk.shell.Page;
 import org.cagewall.kiosk.shell.Pen;
-import org.cagewall.kiosk.shell.Screen;
+import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.kiosk.theme.Measure;
 import org.cagewall.kiosk.theme.Tone;
 import org.cagewall.kiosk.theme.Type;
 import org.cagewall.text.Words;
 
 /** Whom to phone, in numbers that are read from across the room. Used on the event thread. */
-public final class PhoneScreen implements Screen {
+public final class PhoneScreen extends Page {
 
     private static final List<String> ABOUT = List.of("ill", "dead", "loose", "heat", "food", "other");
 
     private final Words words;
-    private final Heading heading = new Heading("", "");
-    private final Pane view = new Pane(new MigLayout(
-            "insets 0, fill, gap 20", isHuge() ? "[grow,fill]" : "[grow,fill][400!,fill]", "[grow,fill]"));
     private final PhonePresenter presenter;
 
     public PhoneScreen(Desk desk, Pen pen, Asking asking, Words words) {
+        super(new MigLayout(
+                "insets 0, fill, gap 20", isHuge() ? "[grow,fill]" : "[grow,fill][400!,fill]", "[grow,fill]"));
         this.words = words;
         presenter = new PhonePresenter(desk, pen, asking, words, this::render);
     }
@@ -46,23 +45,8 @@ public final class PhoneScreen implements Screen {
     }
 
     @Override
-    public Heading heading() {
-        return heading;
-    }
-
-    @Override
-    public JComponent view() {
-        return view;
-    }
-
-    @Override
-    public void shown() {
-        presenter.shown();
-    }
-
-    @Override
-    public void hidden() {
-        presenter.hidden();
+    protected Watch watch() {
+        return presenter.watch();
     }
 
     private void render(PhoneState state) {
@@ -72,8 +56,7 @@ public final class PhoneScreen implements Screen {
         if (!isHuge()) {
             view.add(side(state), "wmin 0");
         }
-        view.revalidate();
-        view.repaint();
+        rebuilt();
     }
 
     private JComponent people(PhoneState state) {
@@ -107,13 +90,7 @@ public final class PhoneScreen implements Screen {
     }
 
     private JComponent call(PhoneState.Person person) {
-        List<Choice<String>> choices = ABOUT.stream()
-                .map(about -> {
-                    String said = words.say("phone.about." + about);
-                    return new Choice<>(about, said, said);
-                })
-                .toList();
-        Chips<String> chips = Chips.oneOf("about", choices, chosen -> {});
+        Chips<String> chips = Chips.oneOf("about", Choice.inWords(ABOUT, words, "phone.about."), chosen -> {});
         Field inWords = Field.line("in-words", words.say("phone.in-words"), "");
         Field agreed = Field.line("agreed", words.say("phone.agreed"), "");
         Stack stack = new Stack(16);
@@ -125,18 +102,15 @@ public final class PhoneScreen implements Screen {
                         new MigLayout("insets 24 28 24 28, fill, wrap 1, gap 0 16", "[grow,fill]", "[grow,fill][]"))
                 .leading();
         card.add(new TouchScroll(words, "call", stack), "grow");
-        Pane buttons = new Pane(new MigLayout("insets 0, fillx, gap 16", "[grow,fill,sizegroup][grow,fill,sizegroup]"));
-        buttons.add(TouchButton.of(
-                        ButtonKind.MAIN,
-                        "record",
-                        words.say("phone.record"),
-                        () -> presenter.tell(person, chips.one(), inWords.value(), agreed.value()))
-                .type(Type.LEAD)
-                .tall(72));
-        buttons.add(TouchButton.of(ButtonKind.OUTLINED, "back", words.say("phone.back"), () -> presenter.back())
-                .type(Type.LEAD)
-                .tall(72));
-        card.add(buttons, "growx");
+        card.add(
+                new Pair(
+                        TouchButton.of(
+                                ButtonKind.MAIN,
+                                "record",
+                                words.say("phone.record"),
+                                () -> presenter.tell(person, chips.one(), inWords.value(), agreed.value())),
+                        TouchButton.of(ButtonKind.OUTLINED, "back", words.say("phone.back"), () -> presenter.back())),
+                "growx");
         return card;
     }
 

@@ -1,48 +1,37 @@
 package org.cagewall.kiosk.setup;
 
-import java.util.Map;
 import javax.swing.JComponent;
 import net.miginfocom.swing.MigLayout;
 import org.cagewall.desk.Desk;
 import org.cagewall.kiosk.kit.ButtonKind;
 import org.cagewall.kiosk.kit.Card;
-import org.cagewall.kiosk.kit.Pane;
 import org.cagewall.kiosk.kit.Stack;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.kit.TouchScroll;
 import org.cagewall.kiosk.kit.WrapLabel;
 import org.cagewall.kiosk.shell.Notices;
+import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.kiosk.theme.Tone;
 import org.cagewall.kiosk.theme.Type;
 import org.cagewall.text.Words;
 
 /** Backups: one more, and those that are kept. Used on the event thread. */
-final class BackupPart implements Part {
+final class BackupPart extends Part {
 
     private final Words words;
-    private final Pane view = new Pane(new MigLayout("insets 0, fill", "push[760!,fill]push", "[0:0,grow,fill]"));
     private final Stack whole = new Stack(16);
     private final BackupPresenter presenter;
 
     BackupPart(Desk desk, Notices notices, Words words) {
+        super(new MigLayout("insets 0, fill", "push[760!,fill]push", "[0:0,grow,fill]"));
         this.words = words;
         view.add(new TouchScroll(words, "backups", whole), "grow, wmin 0, hmin 0");
         presenter = new BackupPresenter(desk, notices, words, this::render);
     }
 
     @Override
-    public JComponent view() {
-        return view;
-    }
-
-    @Override
-    public void shown() {
-        presenter.shown();
-    }
-
-    @Override
-    public void hidden() {
-        // Backups change only from here.
+    Watch watch() {
+        return presenter.watch();
     }
 
     private void render(BackupState state) {
@@ -64,8 +53,7 @@ final class BackupPart implements Part {
             label.setName("backed-up");
             card.add(label, "wmin 0");
         });
-        ProblemCard problem = new ProblemCard();
-        problem.say(state.problem(), Map.of());
+        problem.say(state.problem());
         card.add(problem, "wmin 0");
         whole.add(card);
         whole.add(kept(state));

@@ -13,6 +13,7 @@ import org.cagewall.desk.Archive;
 import org.cagewall.desk.Desk;
 import org.cagewall.kiosk.shell.Notices;
 import org.cagewall.kiosk.shell.Shown;
+import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.text.Words;
 
 /** Has a backup written into the data folder, named by its day. Used on the event thread; the work is done aside. */
@@ -24,6 +25,7 @@ final class BackupPresenter {
     private final Notices notices;
     private final Words words;
     private final Path folder;
+    private final Watch watch;
     private final Shown<BackupState> shown;
 
     BackupPresenter(Desk desk, Notices notices, Words words, Consumer<BackupState> view) {
@@ -31,14 +33,15 @@ final class BackupPresenter {
         this.notices = notices;
         this.words = words;
         this.folder = desk.folder().path().resolve("backups");
+        this.watch = new Watch(desk, this::look);
         this.shown = new Shown<>(
                 new BackupState(
                         folder.toString(), List.of(), BackupState.Work.NONE, Optional.empty(), Optional.empty()),
                 view);
     }
 
-    void shown() {
-        look();
+    Watch watch() {
+        return watch;
     }
 
     void backUp() {

@@ -2,6 +2,7 @@ package org.cagewall.kiosk.setup;
 
 import java.util.List;
 import java.util.Optional;
+import org.cagewall.kiosk.kit.Problem;
 
 /**
  * What the part of backups shows. Immutable; any thread, and free of Swing.

@@ -1,16 +1,16 @@
 package org.cagewall.kiosk.setup;
 
-import java.util.HashMap;
-import java.util.Map;
 import java.util.function.Supplier;
 import javax.swing.JComponent;
 import net.miginfocom.swing.MigLayout;
 import org.cagewall.kiosk.kit.ButtonKind;
 import org.cagewall.kiosk.kit.Card;
 import org.cagewall.kiosk.kit.Chips;
+import org.cagewall.kiosk.kit.Choice;
 import org.cagewall.kiosk.kit.Field;
 import org.cagewall.kiosk.kit.Labelled;
 import org.cagewall.kiosk.kit.Pane;
+import org.cagewall.kiosk.kit.ProblemCard;
 import org.cagewall.kiosk.kit.Stack;
 import org.cagewall.kiosk.kit.Stepper;
 import org.cagewall.kiosk.kit.TouchButton;
@@ -31,7 +31,6 @@ final class FirstSteps extends Pane {
 
     private final transient Words words;
     private final transient Supplier<SetupPresenter> presenter;
-    private final transient Map<String, Field> fields = new HashMap<>();
     private final ProblemCard problem = new ProblemCard();
 
     FirstSteps(Words words, Supplier<SetupPresenter> presenter, SetupState state) {
@@ -43,7 +42,7 @@ final class FirstSteps extends Pane {
     }
 
     void show(SetupState state) {
-        problem.say(state.problem(), fields);
+        problem.say(state.problem());
         revalidate();
         repaint();
     }
@@ -76,8 +75,8 @@ final class FirstSteps extends Pane {
 
     private JComponent owner() {
         Stack card = card(1, words.say("setup.welcome"), words.say("setup.welcome-text"));
-        Field name = field("name", Field.line("name", words.say("setup.your-name"), ""));
-        Field phone = field("phone", Field.line("phone", words.say("setup.your-phone"), ""));
+        Field name = problem.about("name", Field.line("name", words.say("setup.your-name"), ""));
+        Field phone = problem.about("phone", Field.line("phone", words.say("setup.your-phone"), ""));
         Runnable go = () -> presenter.get().addOwner(name.value(), phone.value());
         name.onEnter(phone::focus);
         phone.onEnter(go);
@@ -90,7 +89,8 @@ final class FirstSteps extends Pane {
 
     private JComponent wall() {
         Stack card = card(2, words.say("setup.first-wall"), words.say("setup.first-wall-text"));
-        Field name = field("wall", Field.line("wall", words.say("setup.wall"), words.say("setup.wall-name", 1)));
+        Field name =
+                problem.about("wall", Field.line("wall", words.say("setup.wall"), words.say("setup.wall-name", 1)));
         Stepper rows = new Stepper(words, "rows", words.say("setup.rows"), 1, MOST, ROWS, number -> {});
         Stepper columns = new Stepper(words, "columns", words.say("setup.columns"), 1, MOST, COLUMNS, number -> {});
         card.add(name);
@@ -110,7 +110,7 @@ final class FirstSteps extends Pane {
                 3,
                 words.say("setup.first-cages", wall.name()),
                 words.say("setup.first-cages-text", wall.first(), wall.last()));
-        Chips<Use> use = Chips.oneOf("use", Uses.choices(Use.values(), words, "setup.use."), chosen -> {})
+        Chips<Use> use = Chips.oneOf("use", Choice.of(Use.values(), words, "setup.use."), chosen -> {})
                 .choose(java.util.List.of(Use.BREEDING));
         card.add(Labelled.of(words.say("setup.most-for"), use));
         card.add(problem);
@@ -128,10 +128,5 @@ final class FirstSteps extends Pane {
         return TouchButton.of(ButtonKind.MAIN, name, text, onPress)
                 .type(Type.ACTION)
                 .tall(80);
-    }
-
-    private Field field(String part, Field field) {
-        fields.put(part, field);
-        return field;
     }
 }

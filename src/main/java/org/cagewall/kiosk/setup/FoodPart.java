@@ -1,8 +1,6 @@
 package org.cagewall.kiosk.setup;
 
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import javax.swing.JComponent;
@@ -24,6 +22,7 @@ import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.kit.TouchScroll;
 import org.cagewall.kiosk.kit.WrapLabel;
 import org.cagewall.kiosk.shell.Pen;
+import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.kiosk.theme.Tone;
 import org.cagewall.kiosk.theme.Type;
 import org.cagewall.room.DayPart;
@@ -32,23 +31,19 @@ import org.cagewall.room.Permission;
 import org.cagewall.text.Words;
 
 /** Cages to be touched on the left; on the right what they are given and what the sitter may do. Event thread. */
-final class FoodPart implements Part {
+final class FoodPart extends Part {
 
     private static final int COLUMNS = 6;
     private static final int QUICK_FOODS = 4;
     private static final int QUICK_AMOUNTS = 4;
 
     private final Words words;
-    private final Pane view = new Pane(new MigLayout(
-            "insets 0, fill, gap 24 0", "[grow 1,fill,sizegroup half][grow 1,fill,sizegroup half]", "[0:0,grow,fill]"));
     private final SmallWall wall;
     private final Card side = new Card(new MigLayout(
             "insets 18 20 18 20, fill, wrap 1, gap 0 12, hidemode 3", "[grow,fill]", "[][0:0,grow,fill][][]"));
     private final WrapLabel title = new WrapLabel("", Type.LEAD, Tone.INK);
     private final Stack lines = new Stack(8);
     private final Pane allowedPlace = new Pane(new MigLayout("insets 0, fillx", "[grow,fill]"));
-    private final Map<String, Field> fields = new HashMap<>();
-    private final ProblemCard problem = new ProblemCard();
     private final Field what;
     private final Field amount;
     private final FoodPresenter presenter;
@@ -56,11 +51,15 @@ final class FoodPart implements Part {
     private Optional<FoodState> before = Optional.empty();
 
     FoodPart(Desk desk, Pen pen, Words words) {
+        super(new MigLayout(
+                "insets 0, fill, gap 24 0",
+                "[grow 1,fill,sizegroup half][grow 1,fill,sizegroup half]",
+                "[0:0,grow,fill]"));
         this.words = words;
         what = Field.line("what", words.say("setup.food"), "");
         amount = Field.line("amount", words.say("setup.amount"), "");
-        fields.put("what", what);
-        fields.put("amount", amount);
+        problem.about("what", what);
+        problem.about("amount", amount);
         wall = new SmallWall(words, "cage", COLUMNS, spot -> touch(spot.name()));
         title.setName("panel.title");
         Pane left = new Pane(new MigLayout("insets 0, fill, wrap 1, gap 0 12", "[grow,fill]", "[][0:0,grow,fill]"));
@@ -72,18 +71,8 @@ final class FoodPart implements Part {
     }
 
     @Override
-    public JComponent view() {
-        return view;
-    }
-
-    @Override
-    public void shown() {
-        presenter.shown();
-    }
-
-    @Override
-    public void hidden() {
-        presenter.hidden();
+    Watch watch() {
+        return presenter.watch();
     }
 
     private void touch(String cage) {
@@ -118,7 +107,7 @@ final class FoodPart implements Part {
                 || before.filter(old -> old.allowed().equals(state.allowed())).isEmpty()) {
             fillAllowed(state);
         }
-        problem.say(state.problem(), fields);
+        problem.say(state.problem());
         before = Optional.of(state);
         view.revalidate();
         view.repaint();
@@ -219,7 +208,7 @@ final class FoodPart implements Part {
                         words.say("setup.sitter-may"),
                         Chips.someOf(
                                         "allowed",
-                                        Uses.choices(Permission.values(), words, "setup.may."),
+                                        Choice.of(Permission.values(), words, "setup.may."),
                                         chosen -> presenter.allow(chosen))
                                 .choose(state.allowed())),
                 "wmin 0");

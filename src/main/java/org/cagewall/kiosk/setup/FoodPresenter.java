@@ -11,12 +11,12 @@ import org.cagewall.desk.Desk;
 import org.cagewall.kiosk.kit.WallPlan;
 import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.Shown;
+import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.room.Cage;
 import org.cagewall.room.DayPart;
 import org.cagewall.room.FeedLine;
 import org.cagewall.room.Permission;
 import org.cagewall.room.Place;
-import org.cagewall.room.Room;
 import org.cagewall.room.Routine;
 import org.cagewall.room.Use;
 import org.cagewall.room.Wall;
@@ -32,22 +32,18 @@ final class FoodPresenter {
     private final Pen pen;
     private final Words words;
     private final Shown<FoodState> shown;
-    private final Consumer<Room> roomChanged = room -> refresh();
+    private final Watch watch;
 
     FoodPresenter(Desk desk, Pen pen, Words words, Consumer<FoodState> view) {
         this.desk = desk;
         this.pen = pen;
         this.words = words;
+        this.watch = new Watch(desk, this::refresh);
         this.shown = new Shown<>(new FoodState(walls(), List.of(), List.of(), Set.of(), Optional.empty()), view);
     }
 
-    void shown() {
-        desk.listen(roomChanged);
-        refresh();
-    }
-
-    void hidden() {
-        desk.ignore(roomChanged);
+    Watch watch() {
+        return watch;
     }
 
     /** Takes the cage to those the lines are for, or from them. The first one touched brings its own lines. */

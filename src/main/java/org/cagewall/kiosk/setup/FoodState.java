@@ -3,6 +3,7 @@ package org.cagewall.kiosk.setup;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.cagewall.kiosk.kit.Problem;
 import org.cagewall.kiosk.kit.WallPlan;
 import org.cagewall.room.FeedLine;
 import org.cagewall.room.Permission;

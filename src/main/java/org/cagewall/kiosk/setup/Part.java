@@ -1,15 +1,20 @@
 package org.cagewall.kiosk.setup;
 
-import javax.swing.JComponent;
+import java.awt.LayoutManager;
+import org.cagewall.kiosk.kit.Pane;
+import org.cagewall.kiosk.kit.ProblemCard;
+import org.cagewall.kiosk.shell.Watch;
 
 /** One part of the page: what one of the words at its head leads to. Used on the event thread. */
-interface Part {
+abstract class Part {
 
-    JComponent view();
+    final Pane view;
+    final ProblemCard problem = new ProblemCard();
 
-    /** It is on the screen now: listen to the desk. */
-    void shown();
+    Part(LayoutManager layout) {
+        view = new Pane(layout);
+    }
 
-    /** It is no longer on the screen. */
-    void hidden();
+    /** What keeps it up to date while it is on the screen. */
+    abstract Watch watch();
 }

@@ -1,19 +1,17 @@
 package org.cagewall.kiosk.setup;
 
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import javax.swing.JComponent;
 import net.miginfocom.swing.MigLayout;
 import org.cagewall.desk.Desk;
 import org.cagewall.kiosk.kit.ButtonKind;
 import org.cagewall.kiosk.kit.Card;
 import org.cagewall.kiosk.kit.Chips;
+import org.cagewall.kiosk.kit.Choice;
 import org.cagewall.kiosk.kit.Field;
 import org.cagewall.kiosk.kit.Labelled;
 import org.cagewall.kiosk.kit.ListRow;
-import org.cagewall.kiosk.kit.Pane;
+import org.cagewall.kiosk.kit.Pair;
 import org.cagewall.kiosk.kit.RowFace;
 import org.cagewall.kiosk.kit.Stack;
 import org.cagewall.kiosk.kit.TagKind;
@@ -21,26 +19,27 @@ import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.kit.TouchScroll;
 import org.cagewall.kiosk.kit.WrapLabel;
 import org.cagewall.kiosk.shell.Pen;
+import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.kiosk.theme.Tone;
 import org.cagewall.kiosk.theme.Type;
 import org.cagewall.room.Role;
 import org.cagewall.text.Words;
 
 /** Who there is on the left; on the right somebody who is added or changed. Used on the event thread. */
-final class PeoplePart implements Part {
+final class PeoplePart extends Part {
 
     private final Words words;
-    private final Pane view = new Pane(new MigLayout(
-            "insets 0, fill, gap 24 0", "[grow 1,fill,sizegroup half][grow 1,fill,sizegroup half]", "[0:0,grow,fill]"));
     private final Stack list = new Stack();
     private final Card side = new Card(new MigLayout(
             "insets 18 20 18 20, fill, wrap 1, gap 0 12, hidemode 3", "[grow,fill]", "[0:0,grow,fill][][]"));
-    private final Map<String, Field> fields = new HashMap<>();
-    private final ProblemCard problem = new ProblemCard();
     private final PeoplePresenter presenter;
     private Optional<PeopleState> before = Optional.empty();
 
     PeoplePart(Desk desk, Pen pen, Words words) {
+        super(new MigLayout(
+                "insets 0, fill, gap 24 0",
+                "[grow 1,fill,sizegroup half][grow 1,fill,sizegroup half]",
+                "[0:0,grow,fill]"));
         this.words = words;
         view.add(new TouchScroll(words, "people", list), "grow, wmin 0, hmin 0");
         view.add(side, "grow, wmin 0, hmin 0");
@@ -48,18 +47,8 @@ final class PeoplePart implements Part {
     }
 
     @Override
-    public JComponent view() {
-        return view;
-    }
-
-    @Override
-    public void shown() {
-        presenter.shown();
-    }
-
-    @Override
-    public void hidden() {
-        presenter.hidden();
+    Watch watch() {
+        return presenter.watch();
     }
 
     private void render(PeopleState state) {
@@ -70,7 +59,7 @@ final class PeoplePart implements Part {
             fillList(state);
             fillSide(state);
         }
-        problem.say(state.problem(), fields);
+        problem.say(state.problem());
         before = Optional.of(state);
         view.revalidate();
         view.repaint();
@@ -90,7 +79,7 @@ final class PeoplePart implements Part {
 
     private void fillSide(PeopleState state) {
         side.removeAll();
-        fields.clear();
+        problem.forgetFields();
         Optional<PeopleState.Someone> whom = state.changing();
         Stack body = new Stack(16);
         body.add(new WrapLabel(
@@ -100,13 +89,13 @@ final class PeoplePart implements Part {
                 Tone.INK));
         Optional<Field> name = whom.isPresent()
                 ? Optional.empty()
-                : Optional.of(field("name", Field.line("name", words.say("setup.name"), "")));
+                : Optional.of(problem.about("name", Field.line("name", words.say("setup.name"), "")));
         name.ifPresent(body::add);
-        Chips<Role> role = Chips.oneOf("role", Uses.choices(Role.values(), words, "setup.role."), any -> {})
+        Chips<Role> role = Chips.oneOf("role", Choice.of(Role.values(), words, "setup.role."), any -> {})
                 .choose(List.of(whom.map(PeopleState.Someone::role).orElse(Role.SITTER)));
         body.add(Labelled.of(words.say("setup.what-does"), role));
         body.add(new WrapLabel(words.say("setup.roles-text"), Type.SECOND, Tone.SOFT));
-        Field phone = field(
+        Field phone = problem.about(
                 "phone",
                 Field.line(
                         "phone",
@@ -129,19 +118,13 @@ final class PeoplePart implements Part {
                 "wmin 0");
     }
 
-    private Pane two(Runnable change) {
-        Pane foot = new Pane(new MigLayout("insets 0, fillx, gap 12", "[grow,fill,sizegroup][grow,fill,sizegroup]"));
-        foot.add(button(ButtonKind.OUTLINED, "leave", words.say("setup.leave"), () -> presenter.nobody()));
-        foot.add(button(ButtonKind.MAIN, "change-person", words.say("setup.save"), change));
-        return foot;
+    private Pair two(Runnable change) {
+        return new Pair(
+                TouchButton.of(ButtonKind.OUTLINED, "leave", words.say("setup.leave"), () -> presenter.nobody()),
+                TouchButton.of(ButtonKind.MAIN, "change-person", words.say("setup.save"), change));
     }
 
     private static TouchButton button(ButtonKind kind, String name, String text, Runnable onPress) {
         return TouchButton.of(kind, name, text, onPress).type(Type.LEAD).tall(72);
-    }
-
-    private Field field(String part, Field field) {
-        fields.put(part, field);
-        return field;
     }
 }

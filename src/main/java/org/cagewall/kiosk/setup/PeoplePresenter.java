@@ -7,9 +7,9 @@ import org.cagewall.deed.RoomDeed;
 import org.cagewall.desk.Desk;
 import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.Shown;
+import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.room.Person;
 import org.cagewall.room.Role;
-import org.cagewall.room.Room;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 
@@ -20,22 +20,18 @@ final class PeoplePresenter {
     private final Pen pen;
     private final Words words;
     private final Shown<PeopleState> shown;
-    private final Consumer<Room> roomChanged = room -> refresh();
+    private final Watch watch;
 
     PeoplePresenter(Desk desk, Pen pen, Words words, Consumer<PeopleState> view) {
         this.desk = desk;
         this.pen = pen;
         this.words = words;
+        this.watch = new Watch(desk, this::refresh);
         this.shown = new Shown<>(new PeopleState(people(), Optional.empty(), Optional.empty()), view);
     }
 
-    void shown() {
-        desk.listen(roomChanged);
-        refresh();
-    }
-
-    void hidden() {
-        desk.ignore(roomChanged);
+    Watch watch() {
+        return watch;
     }
 
     void touch(String name) {

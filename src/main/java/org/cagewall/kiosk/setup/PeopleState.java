@@ -2,6 +2,7 @@ package org.cagewall.kiosk.setup;
 
 import java.util.List;
 import java.util.Optional;
+import org.cagewall.kiosk.kit.Problem;
 import org.cagewall.room.Role;
 
 /** What the part of people shows: who there is, and whom one is adding or changing. Immutable; free of Swing. */

@@ -1,8 +1,6 @@
 package org.cagewall.kiosk.setup;
 
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import javax.swing.JComponent;
 import net.miginfocom.swing.MigLayout;
@@ -21,43 +19,31 @@ import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.kit.TouchScroll;
 import org.cagewall.kiosk.kit.WrapLabel;
 import org.cagewall.kiosk.shell.Pen;
+import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.kiosk.theme.Tone;
 import org.cagewall.kiosk.theme.Type;
 import org.cagewall.text.Words;
 
 /** What holds for the whole room: its name, its rules, heat, the night, the rings. Used on the event thread. */
-final class RoomPart implements Part {
+final class RoomPart extends Part {
 
     private static final int COLDEST = 15;
     private static final int HOTTEST = 45;
 
     private final Words words;
-    private final Pane view = new Pane(
-            new MigLayout("insets 0, fill, wrap 1, gap 0 12, hidemode 3", "[grow,fill]", "[0:0,grow,fill][][]"));
-    private final Map<String, Field> fields = new HashMap<>();
-    private final ProblemCard problem = new ProblemCard();
     private final RoomPresenter presenter;
     private RoomState.Night night = RoomState.Night.BRIGHT;
     private Optional<RoomState> before = Optional.empty();
 
     RoomPart(Desk desk, Pen pen, Words words) {
+        super(new MigLayout("insets 0, fill, wrap 1, gap 0 12, hidemode 3", "[grow,fill]", "[0:0,grow,fill][][]"));
         this.words = words;
         presenter = new RoomPresenter(desk, pen, words, this::render);
     }
 
     @Override
-    public JComponent view() {
-        return view;
-    }
-
-    @Override
-    public void shown() {
-        presenter.shown();
-    }
-
-    @Override
-    public void hidden() {
-        presenter.hidden();
+    Watch watch() {
+        return presenter.watch();
     }
 
     private void render(RoomState state) {
@@ -66,7 +52,7 @@ final class RoomPart implements Part {
         if (!same) {
             build(state);
         }
-        problem.say(state.problem(), fields);
+        problem.say(state.problem());
         before = Optional.of(state);
         view.revalidate();
         view.repaint();
@@ -88,10 +74,10 @@ final class RoomPart implements Part {
 
     private void build(RoomState state) {
         view.removeAll();
-        fields.clear();
+        problem.forgetFields();
         night = state.night();
-        Field name = field("room", Field.line("room", words.say("setup.room-name"), state.name()));
-        Field rules = field("rules", Field.note("rules", words.say("setup.rules"), state.rules()));
+        Field name = problem.about("room", Field.line("room", words.say("setup.room-name"), state.name()));
+        Field rules = problem.about("rules", Field.note("rules", words.say("setup.rules"), state.rules()));
         Stepper act = stepper("act", "setup.heat-act", COLDEST, HOTTEST, state.heatAct());
         Stepper phone = stepper("heat-phone", "setup.heat-phone", COLDEST, HOTTEST, state.heatPhone());
         Stepper from = stepper("from", "setup.quiet-from", 0, 23, state.quietFrom());
@@ -173,10 +159,5 @@ final class RoomPart implements Part {
         Card card = new Card(new MigLayout("insets 16 20 18 20, fillx", "[grow,fill]"));
         card.add(content, "wmin 0");
         return card;
-    }
-
-    private Field field(String part, Field field) {
-        fields.put(part, field);
-        return field;
     }
 }

@@ -8,10 +8,11 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import org.cagewall.deed.RoomDeed;
 import org.cagewall.desk.Desk;
+import org.cagewall.kiosk.kit.Problem;
 import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.Shown;
+import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.room.Quiet;
-import org.cagewall.room.Room;
 import org.cagewall.room.Settings;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
@@ -27,22 +28,18 @@ final class RoomPresenter {
     private final Pen pen;
     private final Words words;
     private final Shown<RoomState> shown;
-    private final Consumer<Room> roomChanged = room -> refresh();
+    private final Watch watch;
 
     RoomPresenter(Desk desk, Pen pen, Words words, Consumer<RoomState> view) {
         this.desk = desk;
         this.pen = pen;
         this.words = words;
+        this.watch = new Watch(desk, this::refresh);
         this.shown = new Shown<>(state(Optional.empty()), view);
     }
 
-    void shown() {
-        desk.listen(roomChanged);
-        refresh();
-    }
-
-    void hidden() {
-        desk.ignore(roomChanged);
+    Watch watch() {
+        return watch;
     }
 
     /** What was filled in; its problem is of no account. */

@@ -1,6 +1,7 @@
 package org.cagewall.kiosk.setup;
 
 import java.util.Optional;
+import org.cagewall.kiosk.kit.Problem;
 
 /**
  * What the part of the room shows. Immutable; any thread, and free of Swing.

@@ -5,10 +5,12 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import org.cagewall.deed.RoomDeed;
 import org.cagewall.desk.Desk;
+import org.cagewall.kiosk.kit.Problem;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.shell.Navigator;
 import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.Shown;
+import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.room.Person;
 import org.cagewall.room.Place;
 import org.cagewall.room.Role;
@@ -31,8 +33,7 @@ public final class SetupPresenter {
     private final Navigator navigator;
     private final Words words;
     private final Shown<SetupState> shown;
-    private final Consumer<Room> roomChanged = room -> refresh();
-    private final Runnable penChanged = this::refresh;
+    private final Watch watch;
     private OneByOne oneByOne = OneByOne.NO;
 
     public SetupPresenter(Desk desk, Pen pen, Navigator navigator, Words words, Consumer<SetupState> view) {
@@ -40,18 +41,12 @@ public final class SetupPresenter {
         this.pen = pen;
         this.navigator = navigator;
         this.words = words;
+        this.watch = new Watch(desk, this::refresh, pen, this::refresh);
         this.shown = new Shown<>(state(SetupState.Tab.WALLS, Optional.empty()), view);
     }
 
-    void shown() {
-        desk.listen(roomChanged);
-        pen.listen(penChanged);
-        refresh();
-    }
-
-    void hidden() {
-        desk.ignore(roomChanged);
-        pen.ignore(penChanged);
+    Watch watch() {
+        return watch;
     }
 
     void turnTo(SetupState.Tab tab) {

@@ -9,19 +9,19 @@ import org.cagewall.desk.Desk;
 import org.cagewall.kiosk.kit.ButtonKind;
 import org.cagewall.kiosk.kit.Choice;
 import org.cagewall.kiosk.kit.EmptyState;
-import org.cagewall.kiosk.kit.Heading;
 import org.cagewall.kiosk.kit.Pane;
 import org.cagewall.kiosk.kit.Segment;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.shell.Asking;
 import org.cagewall.kiosk.shell.Navigator;
 import org.cagewall.kiosk.shell.Notices;
+import org.cagewall.kiosk.shell.Page;
 import org.cagewall.kiosk.shell.Pen;
-import org.cagewall.kiosk.shell.Screen;
+import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.text.Words;
 
 /** Setting the birdroom up, part by part; an empty room is led through its first steps. Used on the event thread. */
-public final class SetupScreen implements Screen {
+public final class SetupScreen extends Page {
 
     private enum Presence {
         AWAY,
@@ -33,10 +33,8 @@ public final class SetupScreen implements Screen {
     private final Asking asking;
     private final Notices notices;
     private final Words words;
-    private final Heading heading;
     private final Pane tabs = new Pane(new MigLayout("insets 0, hidemode 3"));
     private final Segment<SetupState.Tab> segment;
-    private final Pane view = new Pane(new MigLayout("insets 0, fill", "[grow,fill]", "[0:0,grow,fill]"));
     private final SetupPresenter presenter;
     private Optional<SetupState> before = Optional.empty();
     private Presence presence = Presence.AWAY;
@@ -44,12 +42,12 @@ public final class SetupScreen implements Screen {
     private Optional<FirstSteps> steps = Optional.empty();
 
     public SetupScreen(Desk desk, Pen pen, Navigator navigator, Asking asking, Notices notices, Words words) {
+        super(new MigLayout("insets 0, fill", "[grow,fill]", "[0:0,grow,fill]"));
         this.desk = desk;
         this.pen = pen;
         this.asking = asking;
         this.notices = notices;
         this.words = words;
-        heading = new Heading(words.say("setup.title"), "");
         segment = new Segment<>("tab", choices(), tab -> turnTo(tab));
         tabs.add(segment);
         heading.beside(tabs);
@@ -57,27 +55,22 @@ public final class SetupScreen implements Screen {
     }
 
     @Override
-    public Heading heading() {
-        return heading;
-    }
-
-    @Override
-    public JComponent view() {
-        return view;
+    protected Watch watch() {
+        return presenter.watch();
     }
 
     @Override
     public void shown() {
-        presenter.shown();
-        part.ifPresent(Part::shown);
+        super.shown();
+        part.ifPresent(it -> it.watch().start());
         presence = Presence.ON_SCREEN;
     }
 
     @Override
     public void hidden() {
         presence = Presence.AWAY;
-        part.ifPresent(Part::hidden);
-        presenter.hidden();
+        part.ifPresent(it -> it.watch().stop());
+        super.hidden();
     }
 
     private void turnTo(SetupState.Tab tab) {
@@ -102,8 +95,7 @@ public final class SetupScreen implements Screen {
         }
         steps.ifPresent(step -> step.show(state));
         before = Optional.of(state);
-        view.revalidate();
-        view.repaint();
+        rebuilt();
     }
 
     private static String title(SetupState.Stage stage) {
@@ -114,7 +106,7 @@ public final class SetupScreen implements Screen {
     }
 
     private void build(SetupState state) {
-        part.ifPresent(Part::hidden);
+        part.ifPresent(it -> it.watch().stop());
         part = Optional.empty();
         steps = Optional.empty();
         view.removeAll();
@@ -122,9 +114,9 @@ public final class SetupScreen implements Screen {
             case OPEN -> {
                 Part next = made(state.tab());
                 part = Optional.of(next);
-                view.add(next.view(), "grow, wmin 0, hmin 0");
+                view.add(next.view, "grow, wmin 0, hmin 0");
                 if (presence == Presence.ON_SCREEN) {
-                    next.shown();
+                    next.watch().start();
                 }
             }
             case CLOSED -> view.add(closed(state), "grow");

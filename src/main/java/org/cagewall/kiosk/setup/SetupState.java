@@ -2,6 +2,7 @@ package org.cagewall.kiosk.setup;
 
 import java.util.Locale;
 import java.util.Optional;
+import org.cagewall.kiosk.kit.Problem;
 
 /**
  * What the page of setting up shows. Immutable; any thread, and free of Swing.

@@ -1,6 +1,5 @@
 package org.cagewall.kiosk.setup;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -21,12 +20,12 @@ final class Uses {
     private final Stack whom;
 
     Uses(Words words, String name, Use use, Optional<Keeps> kept, Runnable onChange) {
-        uses = Chips.oneOf(name, choices(Use.values(), words, "setup.use."), chosen -> {
+        uses = Chips.oneOf(name, Choice.of(Use.values(), words, "setup.use."), chosen -> {
                     showWhom();
                     onChange.run();
                 })
                 .choose(List.of(use));
-        keeps = Chips.oneOf(name + ".keeps", choices(Keeps.values(), words, "setup.keeps."), chosen -> onChange.run())
+        keeps = Chips.oneOf(name + ".keeps", Choice.of(Keeps.values(), words, "setup.keeps."), chosen -> onChange.run())
                 .choose(List.of(kept.orElse(Keeps.MIXED)));
         whom = Labelled.of(words.say("setup.whom"), keeps);
         view.add(Labelled.of(words.say("setup.what-for"), uses));
@@ -57,11 +56,5 @@ final class Uses {
 
     private static boolean keepsMany(Use use) {
         return use == Use.STOCK || use == Use.FLIGHT;
-    }
-
-    static <E extends Enum<E>> List<Choice<E>> choices(E[] values, Words words, String area) {
-        return Arrays.stream(values)
-                .map(value -> new Choice<>(key(value), words.say(area + key(value)), value))
-                .toList();
     }
 }

@@ -1,9 +1,6 @@
 package org.cagewall.kiosk.setup;
 
-import java.util.HashMap;
-import java.util.Map;
 import java.util.Optional;
-import javax.swing.JComponent;
 import net.miginfocom.swing.MigLayout;
 import org.cagewall.desk.Desk;
 import org.cagewall.kiosk.kit.ButtonKind;
@@ -20,13 +17,14 @@ import org.cagewall.kiosk.kit.WallPlan;
 import org.cagewall.kiosk.kit.WrapLabel;
 import org.cagewall.kiosk.shell.Asking;
 import org.cagewall.kiosk.shell.Pen;
+import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.kiosk.theme.Tone;
 import org.cagewall.kiosk.theme.Type;
 import org.cagewall.room.Use;
 import org.cagewall.text.Words;
 
 /** The walls on the left, each place to be touched; beside them what can be done there. Used on the event thread. */
-final class WallsPart implements Part {
+final class WallsPart extends Part {
 
     private static final int COLUMNS = 7;
     private static final int ROWS = 3;
@@ -34,17 +32,14 @@ final class WallsPart implements Part {
     private static final int MOST = 40;
 
     private final Words words;
-    private final Pane view =
-            new Pane(new MigLayout("insets 0, fill, gap 24 0", "[grow,fill][480!,fill]", "[0:0,grow,fill]"));
     private final SmallWall wall;
     private final Card side = new Card(new MigLayout(
             "insets 18 20 18 20, fill, wrap 1, gap 0 12, hidemode 3", "[grow,fill]", "[0:0,grow,fill][][]"));
-    private final Map<String, Field> fields = new HashMap<>();
-    private final ProblemCard problem = new ProblemCard();
     private final WallsPresenter presenter;
     private Optional<WallsState> before = Optional.empty();
 
     WallsPart(Desk desk, Pen pen, Asking asking, Words words) {
+        super(new MigLayout("insets 0, fill, gap 24 0", "[grow,fill][480!,fill]", "[0:0,grow,fill]"));
         this.words = words;
         wall = new SmallWall(words, "place", COLUMNS, spot -> touch(spot));
         view.add(wall, "grow, wmin 0, hmin 0");
@@ -53,18 +48,8 @@ final class WallsPart implements Part {
     }
 
     @Override
-    public JComponent view() {
-        return view;
-    }
-
-    @Override
-    public void shown() {
-        presenter.shown();
-    }
-
-    @Override
-    public void hidden() {
-        presenter.hidden();
+    Watch watch() {
+        return presenter.watch();
     }
 
     private void touch(WallPlan.Spot spot) {
@@ -75,10 +60,10 @@ final class WallsPart implements Part {
         wall.show(state.walls()).mark(state.panel().marked());
         if (before.filter(old -> old.panel().equals(state.panel())).isEmpty()) {
             side.removeAll();
-            fields.clear();
+            problem.forgetFields();
             build(state.panel());
         }
-        problem.say(state.problem(), fields);
+        problem.say(state.problem());
         before.filter(old -> old.walls().size() < state.walls().size())
                 .ifPresent(old ->
                         wall.turnTo(state.walls().get(state.walls().size() - 1).name()));
@@ -105,7 +90,7 @@ final class WallsPart implements Part {
 
     private void newWall(WallsState.NewWall adding) {
         Stack body = new Stack(16);
-        Field name = field("wall", Field.line("wall", words.say("setup.wall"), adding.suggested()));
+        Field name = problem.about("wall", Field.line("wall", words.say("setup.wall"), adding.suggested()));
         Stepper rows = new Stepper(words, "rows", words.say("setup.rows"), 1, MOST, ROWS, number -> {});
         Stepper columns = new Stepper(words, "columns", words.say("setup.columns"), 1, MOST, PLACES, number -> {});
         body.add(name);
@@ -123,7 +108,7 @@ final class WallsPart implements Part {
 
     private void freePlace(WallsState.FreePlace place) {
         Stack body = new Stack(16);
-        Field name = field("cage", Field.line("cage", words.say("setup.cage-name"), place.suggested()));
+        Field name = problem.about("cage", Field.line("cage", words.say("setup.cage-name"), place.suggested()));
         Uses uses = new Uses(words, "use", Use.BREEDING, Optional.empty(), () -> {});
         body.add(name);
         body.add(uses.view());
@@ -202,10 +187,5 @@ final class WallsPart implements Part {
 
     private static TouchButton button(ButtonKind kind, String name, String text, Runnable onPress) {
         return TouchButton.of(kind, name, text, onPress).type(Type.BUTTON);
-    }
-
-    private Field field(String part, Field field) {
-        fields.put(part, field);
-        return field;
     }
 }

@@ -12,6 +12,7 @@ import org.cagewall.kiosk.shell.Asking;
 import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.Question;
 import org.cagewall.kiosk.shell.Shown;
+import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.room.Cage;
 import org.cagewall.room.Keeps;
 import org.cagewall.room.Place;
@@ -29,23 +30,19 @@ final class WallsPresenter {
     private final Asking asking;
     private final Words words;
     private final Shown<WallsState> shown;
-    private final Consumer<Room> roomChanged = room -> refresh();
+    private final Watch watch;
 
     WallsPresenter(Desk desk, Pen pen, Asking asking, Words words, Consumer<WallsState> view) {
         this.desk = desk;
         this.pen = pen;
         this.asking = asking;
         this.words = words;
+        this.watch = new Watch(desk, this::refresh);
         this.shown = new Shown<>(new WallsState(places().plans(), new WallsState.Nothing(), Optional.empty()), view);
     }
 
-    void shown() {
-        desk.listen(roomChanged);
-        refresh();
-    }
-
-    void hidden() {
-        desk.ignore(roomChanged);
+    Watch watch() {
+        return watch;
     }
 
     void touch(WallPlan.Spot spot) {

@@ -20,6 +20,7 @@ import org.cagewall.kiosk.shell.Navigator;
 import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.Question;
 import org.cagewall.kiosk.shell.Shown;
+import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.room.DayPart;
 import org.cagewall.room.How;
 import org.cagewall.room.Person;
@@ -46,8 +47,7 @@ public final class TodayPresenter {
     private final Words words;
     private final Shown<TodayState> shown;
     private LocalDate listed;
-    private final Consumer<Room> changed = room -> refresh();
-    private final Runnable handedOn = this::handedOn;
+    private final Watch watch;
     private Optional<String> touched = Optional.empty();
 
     public TodayPresenter(
@@ -58,6 +58,7 @@ public final class TodayPresenter {
         this.asking = asking;
         this.words = words;
         this.listed = desk.today();
+        this.watch = new Watch(desk, this::refresh, pen, this::handedOn);
         this.shown = new Shown<>(list(ownAudience(), partNow()), view);
     }
 
@@ -72,15 +73,8 @@ public final class TodayPresenter {
         };
     }
 
-    void shown() {
-        desk.listen(changed);
-        pen.listen(handedOn);
-        refresh();
-    }
-
-    void hidden() {
-        desk.ignore(changed);
-        pen.ignore(handedOn);
+    Watch watch() {
+        return watch;
     }
 
     private DayPart partNow() {

@@ -10,32 +10,31 @@ import net.miginfocom.swing.MigLayout;
 import org.cagewall.desk.Desk;
 import org.cagewall.kiosk.kit.ButtonKind;
 import org.cagewall.kiosk.kit.Choice;
-import org.cagewall.kiosk.kit.Heading;
 import org.cagewall.kiosk.kit.Pane;
 import org.cagewall.kiosk.kit.Row;
 import org.cagewall.kiosk.kit.Segment;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.shell.Asking;
 import org.cagewall.kiosk.shell.Navigator;
+import org.cagewall.kiosk.shell.Page;
 import org.cagewall.kiosk.shell.Pen;
-import org.cagewall.kiosk.shell.Screen;
+import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.kiosk.theme.Measure;
 import org.cagewall.room.DayPart;
 import org.cagewall.tasks.Audience;
 import org.cagewall.text.Words;
 
 /** The day's list at the left, when to stop and phone at the right. Used on the event thread. */
-public final class TodayScreen implements Screen {
+public final class TodayScreen extends Page {
 
     private final Words words;
-    private final Heading heading = new Heading("", "");
     private final Row choices = new Row();
-    private final Pane view = new Pane(new MigLayout(
-            "insets 0, fill, gap 20", isHuge() ? "[grow,fill]" : "[grow,fill][332!,fill]", "[grow,fill]"));
     private final TodayPresenter presenter;
     private Optional<TodayState> last = Optional.empty();
 
     public TodayScreen(Desk desk, Pen pen, Navigator navigator, Asking asking, Words words) {
+        super(new MigLayout(
+                "insets 0, fill, gap 20", isHuge() ? "[grow,fill]" : "[grow,fill][332!,fill]", "[grow,fill]"));
         this.words = words;
         if (isRoomy()) {
             heading.beside(choices);
@@ -44,23 +43,8 @@ public final class TodayScreen implements Screen {
     }
 
     @Override
-    public Heading heading() {
-        return heading;
-    }
-
-    @Override
-    public JComponent view() {
-        return view;
-    }
-
-    @Override
-    public void shown() {
-        presenter.shown();
-    }
-
-    @Override
-    public void hidden() {
-        presenter.hidden();
+    protected Watch watch() {
+        return presenter.watch();
     }
 
     private void render(TodayState state) {
@@ -83,8 +67,7 @@ public final class TodayScreen implements Screen {
             view.add(isRoomy() ? page(state) : below(choices, page(state)), "wmin 0");
             view.add(new StopPanel(words, state.stop(), () -> presenter.safety()));
         }
-        view.revalidate();
-        view.repaint();
+        rebuilt();
     }
 
     /** Whether the choices have room beside the title at this text size. */

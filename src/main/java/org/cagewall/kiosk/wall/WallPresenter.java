@@ -9,6 +9,7 @@ import org.cagewall.desk.Desk;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.shell.Navigator;
 import org.cagewall.kiosk.shell.Shown;
+import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.room.Cage;
 import org.cagewall.room.Room;
 import org.cagewall.room.Visit;
@@ -25,22 +26,18 @@ public final class WallPresenter {
     private final Navigator navigator;
     private final Words words;
     private final Shown<WallState> shown;
-    private final Consumer<Room> changed = room -> refresh();
+    private final Watch watch;
 
     public WallPresenter(Desk desk, Navigator navigator, Words words, Consumer<WallState> view) {
         this.desk = desk;
         this.navigator = navigator;
         this.words = words;
+        this.watch = new Watch(desk, this::refresh);
         this.shown = new Shown<>(state(0), view);
     }
 
-    void shown() {
-        desk.listen(changed);
-        refresh();
-    }
-
-    void hidden() {
-        desk.ignore(changed);
+    Watch watch() {
+        return watch;
     }
 
     void choose(int part) {

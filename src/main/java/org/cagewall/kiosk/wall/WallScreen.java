@@ -11,18 +11,18 @@ import org.cagewall.kiosk.kit.ButtonKind;
 import org.cagewall.kiosk.kit.Choice;
 import org.cagewall.kiosk.kit.EmptyState;
 import org.cagewall.kiosk.kit.Grid;
-import org.cagewall.kiosk.kit.Heading;
 import org.cagewall.kiosk.kit.Pane;
 import org.cagewall.kiosk.kit.Segment;
 import org.cagewall.kiosk.kit.Tile;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.kit.TouchScroll;
 import org.cagewall.kiosk.shell.Navigator;
-import org.cagewall.kiosk.shell.Screen;
+import org.cagewall.kiosk.shell.Page;
+import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.text.Words;
 
 /** Every cage in its place, three short lines each. Used on the event thread. */
-public final class WallScreen implements Screen {
+public final class WallScreen extends Page {
 
     /** More rows than this are scrolled: a lower tile would not hold two lines of its big word. */
     private static final int ROWS = 3;
@@ -30,9 +30,7 @@ public final class WallScreen implements Screen {
     private static final int SCROLLED_TILE_HEIGHT = 178;
 
     private final Words words;
-    private final Heading heading = new Heading("", "");
     private final Pane choice = new Pane(new MigLayout("insets 0"));
-    private final Pane view = new Pane(new MigLayout("insets 0, fill", "[grow,fill]", "[grow,fill]"));
     private final WallPresenter presenter;
     private final Map<String, Tile> tiles = new HashMap<>();
     private List<WallState.Part> parts = List.of();
@@ -40,29 +38,15 @@ public final class WallScreen implements Screen {
     private List<String> names = List.of();
 
     public WallScreen(Desk desk, Navigator navigator, Words words) {
+        super(new MigLayout("insets 0, fill", "[grow,fill]", "[grow,fill]"));
         this.words = words;
         heading.beside(choice);
         presenter = new WallPresenter(desk, navigator, words, this::render);
     }
 
     @Override
-    public Heading heading() {
-        return heading;
-    }
-
-    @Override
-    public JComponent view() {
-        return view;
-    }
-
-    @Override
-    public void shown() {
-        presenter.shown();
-    }
-
-    @Override
-    public void hidden() {
-        presenter.hidden();
+    protected Watch watch() {
+        return presenter.watch();
     }
 
     private void render(WallState state) {
@@ -96,8 +80,7 @@ public final class WallScreen implements Screen {
         } else {
             view.add(grid(state));
         }
-        view.revalidate();
-        view.repaint();
+        rebuilt();
     }
 
     private void buildChoice(WallState state) {

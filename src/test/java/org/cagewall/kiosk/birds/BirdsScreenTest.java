@@ -2,41 +2,23 @@ package org.cagewall.kiosk.birds;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.util.List;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.text.JTextComponent;
 import org.cagewall.kiosk.Birdroom;
 import org.cagewall.kiosk.Painted;
+import org.cagewall.kiosk.WithBirdroom;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.Stage;
 import org.cagewall.kiosk.theme.TextSize;
 import org.cagewall.room.Bird;
 import org.cagewall.room.Sex;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Presses the page of birds and reads back what it recorded. */
-class BirdsScreenTest {
-
-    @TempDir
-    Path folder;
-
-    private Birdroom birdroom;
-
-    @BeforeEach
-    void open() {
-        birdroom = Birdroom.furnished(folder.resolve("room"));
-    }
-
-    @AfterEach
-    void close() {
-        birdroom.close();
-    }
+class BirdsScreenTest extends WithBirdroom {
 
     @Test
     void birdsAreFoundByRingNameColourAndWhereTheyAre() {

@@ -11,32 +11,15 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.cagewall.kiosk.Birdroom;
 import org.cagewall.kiosk.Painted;
+import org.cagewall.kiosk.WithBirdroom;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.theme.TextSize;
 import org.cagewall.room.Cage;
 import org.cagewall.room.CardFaces;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Presses the page of cards and reads back what it recorded and wrote. */
-class CardsScreenTest {
-
-    @TempDir
-    Path folder;
-
-    private Birdroom birdroom;
-
-    @BeforeEach
-    void open() {
-        birdroom = Birdroom.furnished(folder.resolve("room"));
-    }
-
-    @AfterEach
-    void close() {
-        birdroom.close();
-    }
+class CardsScreenTest extends WithBirdroom {
 
     @Test
     void aCardThatNoLongerFitsSaysWhatChanged() {
@@ -132,7 +115,8 @@ class CardsScreenTest {
                     Birdroom.WORDS,
                     org.cagewall.paper.Printers.ofThisMachine(),
                     states::add);
-            presenter.shown();
+            presenter.watch().start();
+        presenter.lookForPrinters();
             presenter.printer("The old one");
             presenter.print();
             return screen(pen, stage);

@@ -2,44 +2,20 @@ package org.cagewall.kiosk.closing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.List;
 import javax.swing.text.JTextComponent;
-import org.cagewall.desk.Daybook;
 import org.cagewall.kiosk.Painted;
 import org.cagewall.kiosk.Sat;
+import org.cagewall.kiosk.WithDaybook;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.theme.TextSize;
 import org.cagewall.tasks.ReadingGrade;
-import org.cagewall.text.Words;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /** The end of a sitter's day. */
-class ClosingScreenTest {
-
-    private static final LocalDate DAY = LocalDate.of(2026, 4, 14);
-    private static final Words WORDS = Words.english();
-
-    @TempDir
-    Path folder;
-
-    private Daybook book;
-
-    @BeforeEach
-    void open() {
-        book = Daybook.furnished(folder.resolve("room"), DAY);
-    }
-
-    @AfterEach
-    void close() {
-        book.close();
-    }
+class ClosingScreenTest extends WithDaybook {
 
     @ParameterizedTest
     @EnumSource

@@ -2,46 +2,23 @@ package org.cagewall.kiosk.handover;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.stream.Collectors;
 import javax.swing.AbstractButton;
 import javax.swing.JLabel;
 import javax.swing.text.JTextComponent;
-import org.cagewall.desk.Daybook;
 import org.cagewall.kiosk.Painted;
 import org.cagewall.kiosk.Sat;
+import org.cagewall.kiosk.WithDaybook;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.theme.TextSize;
 import org.cagewall.room.Absence;
-import org.cagewall.text.Words;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /** Days away planned, changed and ended by touch, and what happened read and ticked. */
-class HandoverScreenTest {
-
-    private static final LocalDate DAY = LocalDate.of(2026, 4, 14);
-    private static final Words WORDS = Words.english();
-
-    @TempDir
-    Path folder;
-
-    private Daybook book;
-
-    @BeforeEach
-    void open() {
-        book = Daybook.furnished(folder.resolve("room"), DAY);
-    }
-
-    @AfterEach
-    void close() {
-        book.close();
-    }
+class HandoverScreenTest extends WithDaybook {
 
     @Test
     void daysAwayArePlannedByTouch() {

@@ -2,45 +2,25 @@ package org.cagewall.kiosk.phone;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.List;
 import javax.swing.text.JTextComponent;
-import org.cagewall.desk.Daybook;
 import org.cagewall.kiosk.Painted;
 import org.cagewall.kiosk.Sat;
+import org.cagewall.kiosk.WithDaybook;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.theme.TextSize;
 import org.cagewall.tasks.ReadingGrade;
-import org.cagewall.text.Words;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /** Whom to phone, and a call that is kept. */
-class PhoneScreenTest {
-
-    private static final LocalDate DAY = LocalDate.of(2026, 4, 14);
-    private static final Words WORDS = Words.english();
-
-    @TempDir
-    Path folder;
-
-    private Daybook book;
+class PhoneScreenTest extends WithDaybook {
 
     @BeforeEach
-    void open() {
-        book = Daybook.furnished(folder.resolve("room"), DAY).tell("""
-                {"deed":"away-planned","from":"2026-04-12","to":"2026-04-20","sitter":"Tomas","second":"Joan","vet":"Bird vet 0555 0190","by":"Ines"}
-                """);
-    }
-
-    @AfterEach
-    void close() {
-        book.close();
+    void away() {
+        inesIsAway();
     }
 
     @ParameterizedTest

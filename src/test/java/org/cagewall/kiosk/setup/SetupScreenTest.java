@@ -16,6 +16,7 @@ import org.cagewall.desk.Desk;
 import org.cagewall.desk.Lanes;
 import org.cagewall.kiosk.Birdroom;
 import org.cagewall.kiosk.Painted;
+import org.cagewall.kiosk.WithBirdroom;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.Stage;
@@ -30,28 +31,10 @@ import org.cagewall.room.Quiet;
 import org.cagewall.room.Role;
 import org.cagewall.room.Room;
 import org.cagewall.room.Use;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Sets a birdroom up by touch and reads back what was recorded. */
-class SetupScreenTest {
-
-    @TempDir
-    Path folder;
-
-    private Birdroom birdroom;
-
-    @BeforeEach
-    void open() {
-        birdroom = Birdroom.furnished(folder.resolve("room"));
-    }
-
-    @AfterEach
-    void close() {
-        birdroom.close();
-    }
+class SetupScreenTest extends WithBirdroom {
 
     @Test
     void anEmptyRoomIsSetUpInThreeSteps() {

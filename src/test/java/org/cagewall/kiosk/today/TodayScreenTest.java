@@ -2,49 +2,30 @@ package org.cagewall.kiosk.today;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Collectors;
 import javax.swing.AbstractButton;
 import javax.swing.JLabel;
-import org.cagewall.desk.Daybook;
 import org.cagewall.kiosk.Painted;
 import org.cagewall.kiosk.Sat;
+import org.cagewall.kiosk.WithDaybook;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.theme.Light;
 import org.cagewall.kiosk.theme.TextSize;
 import org.cagewall.room.Room;
 import org.cagewall.tasks.ReadingGrade;
 import org.cagewall.text.Words;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /** The day's list, touched by a sitter and by an owner, and read back from the record. */
-class TodayScreenTest {
-
-    private static final LocalDate DAY = LocalDate.of(2026, 4, 14);
-    private static final Words WORDS = Words.english();
-
-    @TempDir
-    Path folder;
-
-    private Daybook book;
+class TodayScreenTest extends WithDaybook {
 
     @BeforeEach
-    void open() {
-        book = Daybook.furnished(folder.resolve("room"), DAY).tell("""
-                {"deed":"away-planned","from":"2026-04-12","to":"2026-04-20","sitter":"Tomas","second":"Joan","vet":"Bird vet 0555 0190","by":"Ines"}
-                """);
-    }
-
-    @AfterEach
-    void close() {
-        book.close();
+    void away() {
+        inesIsAway();
     }
 
     @Test

@@ -1,4 +1,4 @@
-package org.cagewall.kiosk.setup;
+package org.cagewall.kiosk.kit;
 
 /** What is wrong with what was filled in, and with which part of it. Immutable; any thread. */
-record Problem(String part, String words) {}
+public record Problem(String part, String words) {}

@@ -1,22 +1,21 @@
-package org.cagewall.kiosk.setup;
+package org.cagewall.kiosk.kit;
 
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import net.miginfocom.swing.MigLayout;
-import org.cagewall.kiosk.kit.Card;
-import org.cagewall.kiosk.kit.Field;
-import org.cagewall.kiosk.kit.WrapLabel;
 import org.cagewall.kiosk.theme.Tone;
 import org.cagewall.kiosk.theme.Type;
 
 /** Says what is wrong: by the field it is about, or here where it is about no field. Used on the event thread. */
-final class ProblemCard extends Card {
+public final class ProblemCard extends Card {
 
     private static final long serialVersionUID = 1L;
 
+    private final transient Map<String, Field> fields = new HashMap<>();
     private final WrapLabel sentence = new WrapLabel("", Type.TAG, Tone.ATTENTION_INK);
 
-    ProblemCard() {
+    public ProblemCard() {
         super(new MigLayout("insets 10 16, fillx", "[grow,fill]"));
         attention();
         setName("problem.card");
@@ -25,7 +24,18 @@ final class ProblemCard extends Card {
         setVisible(false);
     }
 
-    void say(Optional<Problem> problem, Map<String, Field> fields) {
+    /** What is wrong with this part is said by this field from now on. */
+    public Field about(String part, Field field) {
+        fields.put(part, field);
+        return field;
+    }
+
+    /** The fields are gone: others take their place. */
+    public void forgetFields() {
+        fields.clear();
+    }
+
+    public void say(Optional<Problem> problem) {
         fields.values().forEach(field -> field.wrong(""));
         setVisible(false);
         problem.ifPresent(it -> {
