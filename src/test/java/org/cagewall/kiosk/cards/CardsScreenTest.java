@@ -116,7 +116,7 @@ class CardsScreenTest extends WithBirdroom {
                     org.cagewall.paper.Printers.ofThisMachine(),
                     states::add);
             presenter.watch().start();
-        presenter.lookForPrinters();
+            presenter.lookForPrinters();
             presenter.printer("The old one");
             presenter.print();
             return screen(pen, stage);
