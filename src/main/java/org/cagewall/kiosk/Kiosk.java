@@ -154,7 +154,9 @@ public final class Kiosk {
                 .with(Destination.Cage.class, cage -> new CageScreen(desk, pen, navigator, sheets, words, cage))
                 .with(Destination.Today.class, today -> new TodayScreen(desk, pen, navigator, sheets, words))
                 .with(Destination.Birds.class, birds -> new BirdsScreen(desk, pen, navigator, sheets, notices, words))
-                .with(Destination.Setup.class, setup -> new SetupScreen(desk, pen, navigator, sheets, notices, words))
+                .with(
+                        Destination.Setup.class,
+                        setup -> new SetupScreen(desk, pen, navigator, sheets, stage, notices, words))
                 .with(
                         Destination.Handover.class,
                         handover -> new HandoverScreen(desk, pen, navigator, sheets, notices, words))

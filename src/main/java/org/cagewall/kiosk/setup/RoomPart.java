@@ -18,6 +18,7 @@ import org.cagewall.kiosk.kit.Stepper;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.kit.TouchScroll;
 import org.cagewall.kiosk.kit.WrapLabel;
+import org.cagewall.kiosk.shell.Leaving;
 import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.kiosk.theme.Tone;
@@ -31,12 +32,14 @@ final class RoomPart extends Part {
     private static final int HOTTEST = 45;
 
     private final Words words;
+    private final Leaving leaving;
     private final RoomPresenter presenter;
     private RoomState.Night night = RoomState.Night.BRIGHT;
     private Optional<RoomState> before = Optional.empty();
 
-    RoomPart(Desk desk, Pen pen, Words words) {
+    RoomPart(Desk desk, Pen pen, Leaving leaving, Words words) {
         super(new MigLayout("insets 0, fill, wrap 1, gap 0 12, hidemode 3", "[grow,fill]", "[0:0,grow,fill][][]"));
+        this.leaving = leaving;
         this.words = words;
         presenter = new RoomPresenter(desk, pen, words, this::render);
     }
@@ -99,25 +102,27 @@ final class RoomPart extends Part {
         columns.add(right, "wmin 0");
         view.add(new TouchScroll(words, "settings", columns), "grow, wmin 0, hmin 0");
         view.add(problem, "wmin 0");
-        view.add(
-                TouchButton.of(
-                                ButtonKind.MAIN,
-                                "save",
-                                words.say("setup.save"),
-                                () -> presenter.save(new RoomState(
-                                        name.value(),
-                                        rules.value(),
-                                        act.value(),
-                                        phone.value(),
-                                        night,
-                                        from.value(),
-                                        to.value(),
-                                        day.value(),
-                                        month.value(),
-                                        Optional.empty())))
-                        .type(Type.LEAD)
-                        .tall(72),
-                "growx 0, wmin 420, alignx right");
+        Pane foot = new Pane(new MigLayout("insets 0, fillx", "[]push[420:,fill]"));
+        foot.add(TouchButton.of(ButtonKind.QUIET, "close-kiosk", words.say("setup.close"), leaving::askToLeave)
+                .tall(72));
+        foot.add(TouchButton.of(
+                        ButtonKind.MAIN,
+                        "save",
+                        words.say("setup.save"),
+                        () -> presenter.save(new RoomState(
+                                name.value(),
+                                rules.value(),
+                                act.value(),
+                                phone.value(),
+                                night,
+                                from.value(),
+                                to.value(),
+                                day.value(),
+                                month.value(),
+                                Optional.empty())))
+                .type(Type.LEAD)
+                .tall(72));
+        view.add(foot, "wmin 0");
     }
 
     /** Once there are quiet hours they can be changed, not taken away. */

@@ -13,6 +13,7 @@ import org.cagewall.kiosk.kit.Pane;
 import org.cagewall.kiosk.kit.Segment;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.shell.Asking;
+import org.cagewall.kiosk.shell.Leaving;
 import org.cagewall.kiosk.shell.Navigator;
 import org.cagewall.kiosk.shell.Notices;
 import org.cagewall.kiosk.shell.Page;
@@ -31,6 +32,7 @@ public final class SetupScreen extends Page {
     private final Desk desk;
     private final Pen pen;
     private final Asking asking;
+    private final Leaving leaving;
     private final Notices notices;
     private final Words words;
     private final Pane tabs = new Pane(new MigLayout("insets 0, hidemode 3"));
@@ -41,11 +43,13 @@ public final class SetupScreen extends Page {
     private Optional<Part> part = Optional.empty();
     private Optional<FirstSteps> steps = Optional.empty();
 
-    public SetupScreen(Desk desk, Pen pen, Navigator navigator, Asking asking, Notices notices, Words words) {
+    public SetupScreen(
+            Desk desk, Pen pen, Navigator navigator, Asking asking, Leaving leaving, Notices notices, Words words) {
         super(new MigLayout("insets 0, fill", "[grow,fill]", "[0:0,grow,fill]"));
         this.desk = desk;
         this.pen = pen;
         this.asking = asking;
+        this.leaving = leaving;
         this.notices = notices;
         this.words = words;
         segment = new Segment<>("tab", choices(), tab -> turnTo(tab));
@@ -133,7 +137,7 @@ public final class SetupScreen extends Page {
             case WALLS -> new WallsPart(desk, pen, asking, words);
             case PEOPLE -> new PeoplePart(desk, pen, words);
             case FOOD -> new FoodPart(desk, pen, words);
-            case ROOM -> new RoomPart(desk, pen, words);
+            case ROOM -> new RoomPart(desk, pen, leaving, words);
             case BACKUP -> new BackupPart(desk, notices, words);
         };
     }

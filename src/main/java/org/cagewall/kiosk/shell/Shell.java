@@ -18,7 +18,6 @@ import javax.swing.JFrame;
 import javax.swing.SwingUtilities;
 import javax.swing.WindowConstants;
 import org.cagewall.kiosk.kit.FocusRing;
-import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 
 /**
@@ -33,7 +32,6 @@ public final class Shell {
     private final Keys keys;
     private final Pictures pictures = new Pictures();
     private final AWTEventListener touches = this::touched;
-    private Runnable onLeave = () -> {};
 
     public Shell(Words words, WindowMode mode) {
         this.mode = mode;
@@ -48,7 +46,7 @@ public final class Shell {
         frame.addWindowListener(new WindowAdapter() {
             @Override
             public void windowClosing(WindowEvent event) {
-                askToLeave();
+                stage.askToLeave();
             }
         });
         keys = new Keys(System::nanoTime, new Keys.Commands() {
@@ -122,16 +120,7 @@ public final class Shell {
 
     /** What is done when someone wants to leave and says so again. */
     public void onLeave(Runnable then) {
-        onLeave = then;
-    }
-
-    /** Asks whether the kiosk is to be left. */
-    public void askToLeave() {
-        stage.ask(Question.of(
-                Message.of("shell.leave"),
-                Message.of("shell.leave-text"),
-                Answer.plain("leave", Message.of("shell.leave-yes"), () -> onLeave.run()),
-                Answer.main("stay", Message.of("shell.leave-no"), () -> {})));
+        stage.onLeave(then);
     }
 
     /** Lets this one hear what is typed before any field does. */

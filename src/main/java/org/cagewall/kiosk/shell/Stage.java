@@ -25,7 +25,7 @@ import org.cagewall.text.Words;
  * sheet, the page after a failure, and at the bottom the place of a keyboard. It needs no window, so it can be painted
  * in tests. Used on the event thread.
  */
-public final class Stage extends JLayeredPane implements Navigator, Overlays, Notices {
+public final class Stage extends JLayeredPane implements Navigator, Overlays, Notices, Leaving {
 
     private static final long serialVersionUID = 1L;
     private static final Integer SCREEN = DEFAULT_LAYER;
@@ -39,6 +39,7 @@ public final class Stage extends JLayeredPane implements Navigator, Overlays, No
     private final NavBar<Destination> nav = new NavBar<>(this::go);
     private final TouchButton person;
     private transient Runnable onPerson = () -> {};
+    private transient Runnable onLeave = () -> {};
     private transient Screens screens = Screens.none();
     private transient Journey journey = new Journey(new Destination.Wall());
     private transient Optional<Screen> screen = Optional.empty();
@@ -140,6 +141,20 @@ public final class Stage extends JLayeredPane implements Navigator, Overlays, No
             sheet = Optional.empty();
             focusBefore.ifPresent(Component::requestFocusInWindow);
         });
+    }
+
+    /** What is done when someone wants to leave and says so again. */
+    public void onLeave(Runnable then) {
+        onLeave = then;
+    }
+
+    @Override
+    public void askToLeave() {
+        ask(Question.of(
+                Message.of("shell.leave"),
+                Message.of("shell.leave-text"),
+                Answer.plain("leave", Message.of("shell.leave-yes"), () -> onLeave.run()),
+                Answer.main("stay", Message.of("shell.leave-no"), () -> {})));
     }
 
     @Override

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.time.LocalTime;
 import java.time.MonthDay;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.text.JTextComponent;
@@ -313,6 +314,24 @@ class SetupScreenTest extends WithBirdroom {
     }
 
     @Test
+    void theOwnerClosesTheKioskByTouchAndIsAskedFirst() {
+        AtomicInteger left = new AtomicInteger();
+        Painted page = birdroom.painted("Ines", new Destination.Setup(), (pen, stage) -> {
+            stage.onLeave(left::incrementAndGet);
+            return screen(pen, stage);
+        });
+
+        page.press("tab.room").press("close-kiosk").png("setup-close").assertFit();
+        assertThat(page.find("sheet.title", JLabel.class).getText()).isEqualTo("Close Cagewall?");
+        page.press("answer.stay");
+        assertThat(page.maybe("sheet")).isEmpty();
+        assertThat(left).hasValue(0);
+
+        page.press("close-kiosk").press("answer.leave");
+        assertThat(left).hasValue(1);
+    }
+
+    @Test
     void thePagesAreFitAtLargeLettersToo() {
         Painted page = birdroom.painted(TextSize.LARGE, "Ines", new Destination.Setup(), this::screen)
                 .png("setup-walls-large")
@@ -348,6 +367,6 @@ class SetupScreenTest extends WithBirdroom {
     }
 
     private SetupScreen screen(Pen pen, Stage stage) {
-        return new SetupScreen(birdroom.desk(), pen, stage, stage, stage, Birdroom.WORDS);
+        return new SetupScreen(birdroom.desk(), pen, stage, stage, stage, stage, Birdroom.WORDS);
     }
 }
