@@ -88,8 +88,11 @@ public final class Printers {
         return format;
     }
 
+    /** What a spooler's own failure says stands in its cause. */
     private static String reason(Exception e) {
-        return Optional.ofNullable(e.getMessage()).orElse(e.getClass().getSimpleName());
+        return Optional.ofNullable(e.getMessage())
+                .or(() -> Optional.ofNullable(e.getCause()).map(Throwable::getMessage))
+                .orElse(e.getClass().getSimpleName());
     }
 
     /** What came of a print. Immutable; any thread. */

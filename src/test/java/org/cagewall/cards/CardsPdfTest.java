@@ -5,12 +5,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.awt.image.BufferedImage;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
-import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -46,19 +44,15 @@ class CardsPdfTest {
     @TempDir
     private Path folder;
 
-    /** Rendered by pdftoppm (Poppler) and read by zbarimg (ZBar), two programs that know nothing of this one. */
     @Tag("slow")
     @ParameterizedTest
     @CsvSource({"a4-85x54, 150", "a4-85x54, 300", "letter-4x2in, 150", "letter-4x2in, 300"})
     void everyCardOfARenderedSheetReadsAsItsCage(String name, int dpi) throws Exception {
-        OutsidePrograms.need("pdftoppm", "zbarimg");
         Sheet sheet = sheet(name);
         List<PrintedCard> cards = Stream.concat(SampleCards.all().stream(), SampleCards.pairs(13).stream())
                 .toList();
-        Files.write(folder.resolve("cards.pdf"), pdf(cards, sheet));
-        OutsidePrograms.run(folder, List.of("pdftoppm", "-r", "" + dpi, "-png", "cards.pdf", "page"));
 
-        assertThat(readOneByOne(cards.size(), sheet, dpi))
+        assertThat(ReadCards.rendered(folder, pdf(cards, sheet), sheet, dpi).texts(cards.size()))
                 .containsExactlyElementsOf(
                         cards.stream().map(card -> card.code().text()).toList());
     }
@@ -71,7 +65,7 @@ class CardsPdfTest {
         BufferedImage page = rendered(pdf(cards, sheet));
         Decoder decoder = new Decoder();
         for (int index = 0; index < sheet.cards(); index++) {
-            String text = decoder.decode(Pictures.of(part(page, sheet.place(index), DPI)))
+            String text = decoder.decode(Pictures.of(ReadCards.part(page, sheet.place(index), DPI)))
                     .text()
                     .orElseThrow();
             assertThat(CardCode.parse(text)).contains(cards.get(index).code());
@@ -189,29 +183,6 @@ class CardsPdfTest {
         assertThat(pages(10)).isEqualTo(1);
         assertThat(pages(11)).isEqualTo(2);
         assertThat(pages(200)).isEqualTo(20);
-    }
-
-    private List<String> readOneByOne(int count, Sheet sheet, int dpi) throws Exception {
-        List<String> command = new ArrayList<>(List.of("zbarimg", "-q", "--raw", "-Sdisable", "-Sqrcode.enable"));
-        for (int first = 0; first < count; first += sheet.cards()) {
-            BufferedImage page = ImageIO.read(folder.resolve("page-" + (first / sheet.cards() + 1) + ".png")
-                    .toFile());
-            for (int index = 0; index < Math.min(sheet.cards(), count - first); index++) {
-                String file = "card-%02d.png".formatted(first + index);
-                ImageIO.write(
-                        part(page, sheet.place(index), dpi),
-                        "png",
-                        folder.resolve(file).toFile());
-                command.add(file);
-            }
-        }
-        return OutsidePrograms.run(folder, command);
-    }
-
-    private static BufferedImage part(BufferedImage page, Box box, int dpi) {
-        double dot = 25.4 / dpi;
-        return page.getSubimage((int) (box.left() / dot), (int) (box.top() / dot), (int) (box.width() / dot), (int)
-                (box.height() / dot));
     }
 
     private static int pages(int cards) throws IOException {

@@ -1,0 +1,139 @@
+package org.cagewall.cards;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.cagewall.desk.DataFolder;
+import org.cagewall.desk.Desk;
+import org.cagewall.desk.Lanes;
+import org.cagewall.desk.TestDesk;
+import org.cagewall.kiosk.Live;
+import org.cagewall.kiosk.RequiresDisplay;
+import org.cagewall.kiosk.shell.EventThread;
+import org.cagewall.paper.Box;
+import org.cagewall.paper.PdfPrinter;
+import org.cagewall.paper.Printers;
+import org.cagewall.paper.Sheet;
+import org.cagewall.paper.Sheets;
+import org.cagewall.room.Cage;
+import org.cagewall.room.CardCode;
+import org.cagewall.room.CardFaces;
+import org.cagewall.room.Room;
+import org.cagewall.scan.Meaning;
+import org.cagewall.text.Words;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Cards that went through a real print spooler (CUPS) and its PDF printer, read from what that printer laid out. */
+@Tag("slow")
+class SpoolerTest {
+
+    private static final int DPI = 300;
+
+    @TempDir
+    Path folder;
+
+    @ParameterizedTest
+    @ValueSource(strings = {"a4-85x54", "letter-4x2in"})
+    void everyCardOfTheSpooledSheetsOpensItsCage(String name) throws Exception {
+        PdfPrinter printer = PdfPrinter.need();
+        Sheet sheet = sheet(name);
+        try (Desk desk = TestDesk.demo(folder.resolve("room"))) {
+            List<Cage> cages = inUse(desk.room());
+            List<PrintedCard> cards = cages.stream()
+                    .map(cage -> new PrintedCard(CardFaces.of(desk.room(), cage), CardFaces.code(desk.room(), cage)))
+                    .toList();
+            byte[] drawn = CardsPdf.drawn(cards, sheet, TestDesk.TODAY, Words.english());
+
+            assertThat(Printers.ofThisMachine().print(PdfPrinter.NAME, "Cards", drawn))
+                    .isEqualTo(new Printers.Done());
+
+            byte[] printed = printer.document(pages(cages, sheet));
+            assertPaperIs(printed, sheet);
+            assertEachOpensItsCage(desk.room(), cages, printed, sheet);
+        }
+    }
+
+    @Test
+    @RequiresDisplay
+    void theCardsScreenPrintsThroughTheSpooler() throws Exception {
+        PdfPrinter printer = PdfPrinter.need();
+        TestDesk.furnished(folder.resolve("room")).close();
+        try (Desk desk = Desk.open(
+                        DataFolder.open(folder.resolve("room")),
+                        Lanes.answeringOn(new EventThread()),
+                        TestDesk.clocks());
+                Live live = Live.kiosk(desk)) {
+            live.press("nav.cards").press("choose.all").press("printer." + PdfPrinter.NAME);
+            live.press("print").waitUntil("every card is recorded as printed", () -> inUse(desk.room()).stream()
+                    .allMatch(cage -> cage.card().isPresent()));
+            live.picture("cards-printed");
+
+            List<Cage> cages = inUse(desk.room());
+            Sheet sheet = sheet("a4-85x54");
+            assertEachOpensItsCage(desk.room(), cages, printer.document(pages(cages, sheet)), sheet);
+        }
+    }
+
+    private void assertEachOpensItsCage(Room room, List<Cage> cages, byte[] printed, Sheet sheet) throws Exception {
+        ReadCards cards = ReadCards.rendered(folder, printed, sheet, DPI);
+        assertThat(cards.texts(cages.size()))
+                .map(text -> opened(room, text))
+                .containsExactlyElementsOf(cages.stream().map(Cage::name).toList());
+        for (int index = 0; index < Math.min(sheet.cards(), cages.size()); index++) {
+            assertThat(symbolWidth(cards.page(1), CardDrawing.tile(sheet.place(index))))
+                    .as("millimetres of the symbol, as on the sheet that was sent")
+                    .isEqualTo(25, within(0.2));
+        }
+    }
+
+    private static String opened(Room room, String text) {
+        return Meaning.of(CardCode.read(text), room) instanceof Meaning.Opens opens
+                ? opens.cage().name()
+                : "nothing: " + text;
+    }
+
+    /** From the first to the last dark column. */
+    private static double symbolWidth(BufferedImage page, Box tile) {
+        BufferedImage part = ReadCards.part(page, tile, DPI);
+        int[] dark = IntStream.range(0, part.getWidth())
+                .filter(x -> IntStream.range(0, part.getHeight()).anyMatch(y -> (part.getRGB(x, y) & 0xFF) < 128))
+                .toArray();
+        return (dark[dark.length - 1] + 1 - dark[0]) * 25.4 / DPI;
+    }
+
+    private static void assertPaperIs(byte[] pdf, Sheet sheet) throws IOException {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            for (PDPage page : document.getPages()) {
+                PDRectangle paper = page.getMediaBox();
+                assertThat(paper.getWidth() * 25.4 / 72).isEqualTo(sheet.paper().width(), within(0.5));
+                assertThat(paper.getHeight() * 25.4 / 72)
+                        .isEqualTo(sheet.paper().height(), within(0.5));
+            }
+        }
+    }
+
+    private static int pages(List<Cage> cages, Sheet sheet) {
+        return (cages.size() + sheet.cards() - 1) / sheet.cards();
+    }
+
+    private static List<Cage> inUse(Room room) {
+        return room.walk().filter(Cage::inUse).toList();
+    }
+
+    private static Sheet sheet(String name) {
+        return Sheets.builtIn(CardsPdf.SMALLEST_CARD).find(name).sheet().orElseThrow();
+    }
+}
