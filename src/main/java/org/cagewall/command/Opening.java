@@ -50,7 +50,7 @@ final class Opening {
     private int show(Path folder) {
         DataFolder locked = locked(folder);
         Kiosk.prepare(locked);
-        try (Desk desk = Desk.open(locked, Lanes.answeringOn(new EventThread()), cagewall.clocks())) {
+        try (Desk desk = Desk.openAtAGlance(locked, Lanes.answeringOn(new EventThread()), cagewall.clocks())) {
             Kiosk.run(desk, options.mode(), cagewall.console().words());
             return Main.DONE;
         } catch (Desk.Unopened e) {

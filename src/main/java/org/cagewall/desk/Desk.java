@@ -9,6 +9,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.BiFunction;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -55,6 +56,19 @@ public final class Desk implements AutoCloseable {
      * @throws Unopened when it cannot be opened, with the reason as a sentence
      */
     public static Desk open(DataFolder folder, Lanes lanes, Clocks clocks) {
+        return open(folder, lanes, clocks, Desk::firstRoom);
+    }
+
+    /**
+     * The same, but with the room as it was kept when the birdroom was last closed, where nothing has been recorded
+     * since: so it can be shown at once. Whoever opens it so calls {@link #readAnew} when there is time.
+     */
+    public static Desk openAtAGlance(DataFolder folder, Lanes lanes, Clocks clocks) {
+        return open(
+                folder, lanes, clocks, (store, its) -> store.glance(its::today).orElseGet(() -> firstRoom(store, its)));
+    }
+
+    private static Desk open(DataFolder folder, Lanes lanes, Clocks clocks, BiFunction<Store, Clocks, Room> firstRoom) {
         Store.keepEngineLogIn(folder.logs().resolve("engine.log"));
         try {
             if (!Store.exists(folder.record())) {
@@ -62,7 +76,7 @@ public final class Desk implements AutoCloseable {
             }
             Store store = Store.open(folder.record());
             try {
-                return new Desk(folder, store, lanes, clocks, firstRoom(store, clocks));
+                return new Desk(folder, store, lanes, clocks, firstRoom.apply(store, clocks));
             } catch (RuntimeException e) {
                 store.close();
                 throw e;
@@ -246,12 +260,20 @@ public final class Desk implements AutoCloseable {
 
     /** Reads the room anew where the day has changed; the kiosk asks every so often. */
     public void turnTheDay() {
-        if (today().equals(room.day())) {
-            return;
+        if (!today().equals(room.day())) {
+            readAnew();
         }
+    }
+
+    /** Reads the whole room from the record, and hands it on where it is not what was known. */
+    public void readAnew() {
         lanes.record().execute(() -> {
             try {
-                publish(store.room(today()));
+                Room read = store.room(today());
+                if (!read.equals(room)) {
+                    publish(read);
+                }
+                store.keep(read);
             } catch (RuntimeException e) {
                 failures.keep("day", e);
             }
@@ -267,6 +289,11 @@ public final class Desk implements AutoCloseable {
     @Override
     public void close() {
         lanes.close();
+        try {
+            store.keep(room);
+        } catch (StoreProblem e) {
+            failures.keep("close", e);
+        }
         store.close();
         folder.close();
     }

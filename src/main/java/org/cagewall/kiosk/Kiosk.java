@@ -54,6 +54,7 @@ public final class Kiosk {
     private final Consumer<Room> changed = room -> showWho();
     private Optional<Shell> shell = Optional.empty();
     private Light light = Light.DAY;
+    private long beats;
     private List<NavBar.Entry<Destination>> shownPlaces = List.of();
 
     private Kiosk(Desk desk, Stage stage, Words words) {
@@ -213,6 +214,9 @@ public final class Kiosk {
     }
 
     private void pulse(Shell shell) {
+        if (beats++ == 0) {
+            desk.readAnew();
+        }
         desk.turnTheDay();
         if (desk.folder().isCalledForward()) {
             shell.forward();

@@ -67,7 +67,7 @@ final class Database {
     }
 
     /** Opens a database that is there, bringing its schema up to date first if it is an old one. */
-    static Jdbi open(Path place) {
+    static void open(Path place) {
         refuseUnsafeDurability();
         String url = url(place);
         try {
@@ -78,7 +78,6 @@ final class Database {
             if (schema < SCHEMA) {
                 migrate(url, url);
             }
-            return jdbi(url);
         } catch (SQLException e) {
             throw problem(place, e);
         }
@@ -118,6 +117,15 @@ final class Database {
             }
             rows.next();
             return rows.getInt(1);
+        }
+    }
+
+    /** The head of the record, read without anything but Derby. */
+    static RoomReader.Head head(String url) throws SQLException {
+        try (Connection connection = DriverManager.getConnection(url);
+                var statement = connection.createStatement();
+                var rows = statement.executeQuery(RoomReader.HEAD)) {
+            return RoomReader.head(rows);
         }
     }
 

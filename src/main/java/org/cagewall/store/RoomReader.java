@@ -1,6 +1,7 @@
 package org.cagewall.store;
 
 import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.MonthDay;
@@ -49,6 +50,8 @@ import org.jdbi.v3.core.Handle;
  */
 final class RoomReader {
 
+    static final String HEAD = "SELECT number, digest, code, zone FROM head WHERE id = 1";
+
     private static final String ANY = "1 = 1";
 
     /** Before the first day that a deed may tell of. */
@@ -69,12 +72,16 @@ final class RoomReader {
     record Head(long number, String digest, String code, String zone) {}
 
     Head head() {
-        return KeptStatements.lend(handle, "SELECT number, digest, code, zone FROM head WHERE id = 1", statement -> {
+        return KeptStatements.lend(handle, HEAD, statement -> {
             try (ResultSet rows = statement.executeQuery()) {
-                rows.next();
-                return new Head(rows.getLong(1), rows.getString(2), rows.getString(3), rows.getString(4));
+                return head(rows);
             }
         });
+    }
+
+    static Head head(ResultSet rows) throws SQLException {
+        rows.next();
+        return new Head(rows.getLong(1), rows.getString(2), rows.getString(3), rows.getString(4));
     }
 
     /** The room as it stands, read anew. */
@@ -401,12 +408,7 @@ final class RoomReader {
                     .toList();
             people = readPeople();
             absences = readAbsences();
-            since = absences.stream()
-                    .filter(absence -> absence.runsOn(today))
-                    .map(Absence::from)
-                    .filter(from -> from.isBefore(today.minusDays(1)))
-                    .findFirst()
-                    .orElse(today.minusDays(1));
+            since = Later.since(absences, today);
             outcomes = readOutcomes();
             rings = FactTables.all(handle, Fact.RingStock.class).stream()
                     .map(Row::fact)
@@ -508,23 +510,7 @@ final class RoomReader {
                     }
                 }
             }
-            pairs.values().removeIf(pair -> !isHeld(pair));
-            Set<Long> needed = new HashSet<>();
-            pairs.values().forEach(pair -> {
-                needed.add(pair.cock());
-                needed.add(pair.hen());
-            });
-            birds.values().removeIf(bird -> !bird.isPresent() && !needed.contains(bird.id()));
-        }
-
-        private boolean isHeld(Pair pair) {
-            LocalDate bound = today.minusDays(Room.PAIR_HELD_DAYS);
-            return isIn(birds.get(pair.cock()), pair, bound) || isIn(birds.get(pair.hen()), pair, bound);
-        }
-
-        private boolean isIn(Bird bird, Pair pair, LocalDate bound) {
-            return bird != null
-                    && bird.outOf(pair).filter(out -> out.isBefore(bound)).isEmpty();
+            Later.letGo(pairs, birds, today);
         }
 
         void readSince() {

@@ -1,9 +1,11 @@
 package org.cagewall.store;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -37,13 +39,13 @@ import org.jdbi.v3.core.JdbiException;
 public final class Store implements AutoCloseable {
 
     private final String url;
-    private final Jdbi jdbi;
-    private final Handle recording;
+    private final Optional<Glance> glance;
+    private Optional<Jdbi> jdbi = Optional.empty();
+    private Optional<Handle> recording = Optional.empty();
 
-    private Store(String url, Jdbi jdbi) {
+    private Store(String url, Optional<Glance> glance) {
         this.url = url;
-        this.jdbi = jdbi;
-        this.recording = jdbi.open();
+        this.glance = glance;
     }
 
     /** Where Derby writes of its own troubles. Must be said before the first store is opened. */
@@ -81,22 +83,59 @@ public final class Store implements AutoCloseable {
      * @throws StoreProblem when it cannot be opened, with the reason as a sentence
      */
     public static Store open(Path place) {
-        return new Store(Database.url(place), Database.open(place));
+        Database.open(place);
+        return new Store(Database.url(place), Optional.of(new Glance(place)));
     }
 
     /** Opens a database by Derby's address for it, as tests do that keep theirs in memory. */
     static Store at(String url) {
-        return new Store(url, Database.jdbi(url));
+        return new Store(url, Optional.empty());
     }
 
     /** What was fixed when the room was made, and how far its record goes. */
     public Origin origin() {
-        return recording.inTransaction(handle -> new Reading(handle).origin());
+        return recording().inTransaction(handle -> new Reading(handle).origin());
+    }
+
+    /**
+     * The room on that day as it was kept when the record was last closed, without reading the record again.
+     *
+     * @param today what today is in a time zone
+     * @return empty where none was kept, or the record has gone on since, or it was kept on a later day
+     */
+    public Optional<Room> glance(Function<ZoneId, LocalDate> today) {
+        return glance.flatMap(this::kept).flatMap(room -> {
+            LocalDate day = today.apply(room.settings().zone());
+            return day.isBefore(room.day()) ? Optional.empty() : Optional.of(Later.on(room, day));
+        });
+    }
+
+    private Optional<Room> kept(Glance place) {
+        try {
+            return place.read(Database.head(url));
+        } catch (SQLException e) {
+            return Optional.empty();
+        }
+    }
+
+    /**
+     * Keeps the room for the next glance.
+     *
+     * @throws StoreProblem when it cannot be written; the record does not suffer from that
+     */
+    public void keep(Room room) {
+        glance.ifPresent(place -> {
+            try {
+                place.keep(Database.head(url), room);
+            } catch (IOException | SQLException e) {
+                throw new StoreProblem(Message.of("store.cannot-write"), e);
+            }
+        });
     }
 
     /** The room as it stands, read anew. */
     public Room room(LocalDate today) {
-        return recording.inTransaction(handle -> new RoomReader(handle).read(today));
+        return recording().inTransaction(handle -> new RoomReader(handle).read(today));
     }
 
     /**
@@ -108,7 +147,7 @@ public final class Store implements AutoCloseable {
      */
     public Recording record(Room known, List<Line> lines, LocalDate today, Instant now) {
         try {
-            return recording.inTransaction(handle -> new Touch(handle, known, today, now).record(lines));
+            return recording().inTransaction(handle -> new Touch(handle, known, today, now).record(lines));
         } catch (RolledBack e) {
             return e.answer;
         } catch (JdbiException e) {
@@ -120,7 +159,7 @@ public final class Store implements AutoCloseable {
 
     /** Lends a reading of the record on a connection of its own. */
     public <T> T read(Function<Reading, T> use) {
-        return jdbi.inTransaction(handle -> use.apply(new Reading(handle)));
+        return jdbi().inTransaction(handle -> use.apply(new Reading(handle)));
     }
 
     /**
@@ -131,13 +170,26 @@ public final class Store implements AutoCloseable {
      * @throws StoreProblem when a line is not understood or its digest does not fit
      */
     public long restore(Iterable<SealedLine> lines, LocalDate today) {
-        return recording.inTransaction(handle -> new Touch(handle, room(today), today, Instant.EPOCH).restore(lines));
+        return recording().inTransaction(handle -> new Touch(handle, room(today), today, Instant.EPOCH).restore(lines));
     }
 
     @Override
     public void close() {
-        recording.close();
+        recording.ifPresent(Handle::close);
         Database.shutDown(url);
+    }
+
+    /** Made when it is first needed: a glance needs none. */
+    private synchronized Jdbi jdbi() {
+        Jdbi made = jdbi.orElseGet(() -> Database.jdbi(url));
+        jdbi = Optional.of(made);
+        return made;
+    }
+
+    private Handle recording() {
+        Handle opened = recording.orElseGet(() -> jdbi().open());
+        recording = Optional.of(opened);
+        return opened;
     }
 
     /** The sentence for a constraint that was violated, where that is what happened. */

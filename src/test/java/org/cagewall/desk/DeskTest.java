@@ -43,6 +43,24 @@ class DeskTest {
     }
 
     @Test
+    void aRoomOpenedAtAGlanceIsTheRoomReadAnewAlsoOnALaterDay() {
+        furnish();
+        desk.close();
+        Clocks later = new Clocks(Clock.systemUTC(), Optional.of(TODAY.plusDays(3)));
+        List<Room> heard = new ArrayList<>();
+
+        desk = Desk.openAtAGlance(DataFolder.open(folder.resolve("room")), Lanes.inline(), later);
+        desk.listen(heard::add);
+        Room glanced = desk.room();
+        desk.readAnew();
+
+        assertThat(folder.resolve("room").resolve("glance")).exists();
+        assertThat(glanced.day()).isEqualTo(TODAY.plusDays(3));
+        assertThat(glanced.cages()).isNotEmpty();
+        assertThat(heard).as("nothing was different when it was read anew").isEmpty();
+    }
+
+    @Test
     void aRoomIsFurnishedPairedAndLaidInAndReadsTheSameFromDisk() {
         furnish();
         tell("""

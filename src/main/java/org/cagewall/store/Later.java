@@ -1,0 +1,88 @@
+package org.cagewall.store;
+
+import java.time.LocalDate;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import org.cagewall.room.Absence;
+import org.cagewall.room.Bird;
+import org.cagewall.room.Pair;
+import org.cagewall.room.Room;
+
+/**
+ * What a room holds on its day, and what is still held of it on a later one when nothing has been recorded since. Pure;
+ * any thread.
+ */
+final class Later {
+
+    private Later() {}
+
+    /**
+     * The same room on a later day.
+     *
+     * @param day the room's own day or a later one
+     */
+    static Room on(Room room, LocalDate day) {
+        LocalDate since = since(room.absences(), day);
+        Map<Long, Pair> pairs = room.pairs().stream()
+                .collect(Collectors.toMap(Pair::id, pair -> pair, (one, other) -> one, TreeMap::new));
+        Map<Long, Bird> birds = room.birds().stream()
+                .collect(Collectors.toMap(Bird::id, bird -> bird, (one, other) -> one, TreeMap::new));
+        letGo(pairs, birds, day);
+        return new Room(
+                room.head(),
+                room.code(),
+                day,
+                since,
+                room.settings(),
+                room.walls(),
+                room.cages(),
+                List.copyOf(birds.values()),
+                List.copyOf(pairs.values()),
+                room.plans(),
+                room.people(),
+                room.absences(),
+                kept(room.visits(), visit -> !visit.day().isBefore(since)),
+                room.unread(),
+                kept(room.outcomes(), outcome -> !outcome.day().isBefore(since)),
+                room.rings(),
+                room.ringsSpoilt());
+    }
+
+    /** From when visits and outcomes are held: since yesterday, or since the days away began that have not ended. */
+    static LocalDate since(List<Absence> absences, LocalDate today) {
+        return absences.stream()
+                .filter(absence -> absence.runsOn(today))
+                .map(Absence::from)
+                .filter(from -> from.isBefore(today.minusDays(1)))
+                .findFirst()
+                .orElse(today.minusDays(1));
+    }
+
+    /** Takes away the pairs that are held no longer, and the birds that have left and belong to none that is. */
+    static void letGo(Map<Long, Pair> pairs, Map<Long, Bird> birds, LocalDate today) {
+        LocalDate bound = today.minusDays(Room.PAIR_HELD_DAYS);
+        pairs.values()
+                .removeIf(pair ->
+                        !isIn(birds.get(pair.cock()), pair, bound) && !isIn(birds.get(pair.hen()), pair, bound));
+        Set<Long> needed = new HashSet<>();
+        pairs.values().forEach(pair -> {
+            needed.add(pair.cock());
+            needed.add(pair.hen());
+        });
+        birds.values().removeIf(bird -> !bird.isPresent() && !needed.contains(bird.id()));
+    }
+
+    private static boolean isIn(Bird bird, Pair pair, LocalDate bound) {
+        return bird != null
+                && bird.outOf(pair).filter(out -> out.isBefore(bound)).isEmpty();
+    }
+
+    private static <T> List<T> kept(List<T> all, Predicate<T> which) {
+        return all.stream().filter(which).toList();
+    }
+}
