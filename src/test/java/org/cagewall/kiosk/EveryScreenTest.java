@@ -39,7 +39,7 @@ class EveryScreenTest {
 
     @TestFactory
     Stream<DynamicTest> everyScreenFits() {
-        return Stream.of("Ines", "Tomas").flatMap(person -> places().entrySet().stream()
+        return Stream.of("Ines", "Tomas").flatMap(person -> places(desk).entrySet().stream()
                 .map(place -> dynamicTest(person + ": " + place.getKey(), () -> {
                     Stage[] stage = new Stage[1];
                     Kiosk[] kiosk = new Kiosk[1];
@@ -55,7 +55,8 @@ class EveryScreenTest {
                 })));
     }
 
-    private Map<String, Destination> places() {
+    /** Every screen of this birdroom: the page of each cage, and the others. */
+    static Map<String, Destination> places(Desk desk) {
         Map<String, Destination> places = new LinkedHashMap<>();
         places.put("wall", new Destination.Wall());
         desk.room().cages().stream()

@@ -100,13 +100,15 @@ public final class CardsScreen extends Page {
                             () -> navigator.go(new Destination.Setup())))));
             return;
         }
-        Pane page = new Pane(new MigLayout("insets 0, fill, gap 24 12", "[grow,fill][452!,fill]", "[][0:0,grow,fill]"));
-        page.add(presets, "cell 0 0, wmin 0");
-        page.add(new TouchScroll(words, "list", list), "cell 0 1, grow, wmin 0, hmin 0");
+        Pane page = new Pane(new MigLayout("insets 0, fill, gap 24", "[grow,fill][452!,fill]", "[0:0,grow,fill]"));
+        Pane cages = new Pane(new MigLayout("insets 0, fill, wrap 1, gap 12", "[grow,fill]", "[][0:0,grow,fill]"));
+        cages.add(presets, "wmin 0");
+        cages.add(new TouchScroll(words, "list", list), "grow, wmin 0, hmin 0");
+        page.add(cages, "grow, wmin 0");
         Pane side = new Pane(new MigLayout("insets 0, fill, wrap 1, gap 12", "[grow,fill]", "[0:0,grow,fill][]"));
         side.add(new TouchScroll(words, "options", options), "wmin 0, hmin 0");
         side.add(foot, "wmin 0");
-        page.add(side, "cell 1 0 1 2, grow, wmin 0");
+        page.add(side, "grow, wmin 0");
         view.add(page);
     }
 

@@ -63,6 +63,9 @@ public final class Shell {
             @Override
             public void movedByKey() {
                 FocusRing.show(frame.getRootPane());
+                if (frame.getFocusOwner() == null || frame.getFocusOwner() == frame) {
+                    stage.takeFocus();
+                }
             }
         });
     }

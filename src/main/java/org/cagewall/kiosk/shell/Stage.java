@@ -186,6 +186,19 @@ public final class Stage extends JLayeredPane implements Navigator, Overlays, No
                 .ifPresent(bar -> putNoticeAway());
     }
 
+    /** Gives the keys to the first part of what is on top: what had them is gone. */
+    void takeFocus() {
+        if (failure.isPresent()) {
+            failure.get().takeFocus();
+        } else if (sheet.isPresent()) {
+            sheet.get().takeFocus();
+        } else {
+            Container root = getFocusCycleRootAncestor();
+            Optional.ofNullable(root.getFocusTraversalPolicy().getFirstComponent(root))
+                    .ifPresent(Component::requestFocusInWindow);
+        }
+    }
+
     /** Puts a keyboard at the bottom; the screen keeps the room above it. */
     public void keyboard(Optional<JComponent> board) {
         keyboard.ifPresent(this::takeOut);
