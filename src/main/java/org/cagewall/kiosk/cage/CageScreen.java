@@ -27,6 +27,7 @@ import org.cagewall.kiosk.shell.Page;
 import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.Picking;
 import org.cagewall.kiosk.shell.Watch;
+import org.cagewall.kiosk.theme.Measure;
 import org.cagewall.kiosk.theme.Tone;
 import org.cagewall.kiosk.theme.Type;
 import org.cagewall.text.Words;
@@ -37,6 +38,9 @@ public final class CageScreen extends Page {
     /** A ring and two lines below it. */
     private static final int BIRD_HEIGHT = 114;
 
+    /** So many where the whole page is scrolled. */
+    private static final int FEW_ENTRIES = 4;
+
     private final Words words;
     private final Pane left = new Pane(new MigLayout("insets 0, fill, wrap 1, gap 0 12", "[grow,fill]"));
     private final Pane right = new Pane(
@@ -45,10 +49,19 @@ public final class CageScreen extends Page {
 
     public CageScreen(Desk desk, Pen pen, Navigator navigator, Picking picking, Words words, Destination.Cage here) {
         super(new MigLayout(
-                "insets 0, fill, gap 24 0", "[grow 1,fill,sizegroup half][grow 1,fill,sizegroup half]", "[grow,fill]"));
+                "insets 0, fill, gap 24 0",
+                Measure.isRoomy() ? "[grow 1,fill,sizegroup half][grow 1,fill,sizegroup half]" : "[grow,fill]",
+                "[0:0,grow,fill]"));
         this.words = words;
-        view.add(left, "wmin 0");
-        view.add(right, "wmin 0");
+        if (Measure.isRoomy()) {
+            view.add(left, "wmin 0");
+            view.add(right, "wmin 0");
+        } else {
+            Stack page = new Stack(24);
+            page.add(right);
+            page.add(left);
+            view.add(new TouchScroll(words, "page", page), "wmin 0, hmin 0");
+        }
         presenter = new CagePresenter(desk, pen, navigator, picking, words, here, this::render);
     }
 
@@ -125,16 +138,16 @@ public final class CageScreen extends Page {
     private JComponent birds(CageState state) {
         List<CageState.BirdFace> birds = state.birds();
         Pane cards = new Pane(new MigLayout(
-                "insets 0, fillx, wrap 2, gap 12 12", "[grow 1,fill,sizegroup bird][grow 1,fill,sizegroup bird]"));
+                "insets 0, fillx, gap 12 12, wrap " + (Measure.isLargest() ? 1 : 2), "[grow 1,fill,sizegroup bird]"));
         for (CageState.BirdFace bird : birds) {
             cards.add(
                     new ListRow(
                             "bird." + bird.ring(),
                             RowFace.of("", bird.sex() + " \u00b7 " + bird.ring(), bird.line()),
                             () -> presenter.bird(bird.id())),
-                    "grow, wmin 0, height " + BIRD_HEIGHT + "!");
+                    "grow, wmin 0, hmin " + BIRD_HEIGHT);
         }
-        if (birds.size() <= 4) {
+        if (birds.size() <= 4 || !Measure.isRoomy()) {
             return cards;
         }
         Pane held = new Pane(new MigLayout("insets 0, fill", "[grow,fill]", "[290!,fill]"));
@@ -156,11 +169,14 @@ public final class CageScreen extends Page {
             return card;
         }
         Stack rows = new Stack(0);
-        entries.forEach(entry -> rows.add(new LogLine(
-                "entry." + entry.number(),
-                new LogFace(entry.when(), entry.what(), entry.struck()),
-                () -> presenter.entry(entry))));
-        card.add(new TouchScroll(words, "entries", rows), "hmin 0, wmin 0");
+        long most = Measure.isRoomy() ? entries.size() : FEW_ENTRIES;
+        entries.stream()
+                .limit(most)
+                .forEach(entry -> rows.add(new LogLine(
+                        "entry." + entry.number(),
+                        new LogFace(entry.when(), entry.what(), entry.struck()),
+                        () -> presenter.entry(entry))));
+        card.add(Measure.isRoomy() ? new TouchScroll(words, "entries", rows) : rows, "hmin 0, wmin 0");
         return card;
     }
 

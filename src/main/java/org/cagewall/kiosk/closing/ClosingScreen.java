@@ -37,14 +37,11 @@ public final class ClosingScreen extends Page {
 
     public ClosingScreen(Desk desk, Pen pen, Navigator navigator, Asking asking, Words words) {
         super(new MigLayout(
-                "insets 0, fill, gap 20", isHuge() ? "[grow,fill]" : "[grow,fill][400!,fill]", "[grow,fill]"));
+                "insets 0, fill, gap 20",
+                Measure.isLargest() ? "[grow,fill]" : "[grow,fill][400!,fill]",
+                "[grow,fill]"));
         this.words = words;
         presenter = new ClosingPresenter(desk, pen, navigator, asking, words, this::render);
-    }
-
-    /** Whether two columns have no room side by side at this text size. */
-    private static boolean isHuge() {
-        return Measure.px(100) > 170;
     }
 
     @Override
@@ -56,7 +53,7 @@ public final class ClosingScreen extends Page {
         heading.say(state.title(), state.subtitle());
         view.removeAll();
         view.add(state.step() == ClosingState.Step.WHY ? why() : left(state), "wmin 0");
-        if (!isHuge()) {
+        if (!Measure.isLargest()) {
             view.add(side(), "wmin 0");
         }
         rebuilt();

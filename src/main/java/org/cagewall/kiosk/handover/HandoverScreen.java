@@ -36,15 +36,10 @@ public final class HandoverScreen extends Page {
                         new Choice<>(
                                 "what-happened", words.say("handover.what-happened"), HandoverState.Tab.WHAT_HAPPENED)),
                 this::choose);
-        if (isRoomy()) {
+        if (Measure.isRoomy()) {
             heading.beside(tabs);
         }
         presenter = new HandoverPresenter(desk, pen, navigator, asking, notices, words, this::render);
-    }
-
-    /** Whether the two sides have room beside the title at this text size. */
-    private static boolean isRoomy() {
-        return Measure.px(100) <= 130;
     }
 
     private void choose(HandoverState.Tab tab) {
@@ -78,9 +73,10 @@ public final class HandoverScreen extends Page {
         show(page(state));
     }
 
+    /** In the largest letters a plan that is being written has the whole place. */
     private void show(JComponent page) {
         view.removeAll();
-        if (isRoomy()) {
+        if (Measure.isRoomy() || Measure.isLargest() && planPage.isPresent()) {
             view.add(page, "wmin 0");
         } else {
             Pane both = new Pane(new MigLayout("insets 0, fill, wrap 1, gap 0 12", "[grow,fill]", "[][grow,fill]"));

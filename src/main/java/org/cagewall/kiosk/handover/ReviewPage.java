@@ -15,6 +15,7 @@ import org.cagewall.kiosk.kit.Tag;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.kit.TouchScroll;
 import org.cagewall.kiosk.kit.WrapLabel;
+import org.cagewall.kiosk.theme.Measure;
 import org.cagewall.kiosk.theme.Tone;
 import org.cagewall.kiosk.theme.Type;
 import org.cagewall.text.Words;
@@ -32,12 +33,15 @@ final class ReviewPage extends Pane {
     private final Map<String, JComponent> titles = new LinkedHashMap<>();
 
     ReviewPage(Words words, HandoverState.Happened happened, Supplier<HandoverPresenter> presenter) {
-        super(new MigLayout("insets 0, fill, gap 20", "[grow,fill][332!,fill]", "[grow,fill]"));
+        super(new MigLayout(
+                "insets 0, fill, gap 20", Measure.isRoomy() ? "[grow,fill][332!,fill]" : "[grow,fill]", "[grow,fill]"));
         this.words = words;
         this.presenter = presenter;
         this.scroll = new TouchScroll(words, "review", list);
         add(scroll, "wmin 0");
-        add(new TouchScroll(words, "sections", side), "wmin 0");
+        if (Measure.isRoomy()) {
+            add(new TouchScroll(words, "sections", side), "wmin 0");
+        }
         show(happened);
     }
 
@@ -45,7 +49,12 @@ final class ReviewPage extends Pane {
         list.removeAll();
         side.removeAll();
         titles.clear();
-        summary(happened);
+        if (Measure.isRoomy()) {
+            side.add(summary(happened));
+            ways(happened);
+        } else {
+            list.add(summary(happened));
+        }
         for (HandoverState.Section section : happened.sections()) {
             JComponent title = new WrapLabel(section.title(), Type.ACTION, Tone.INK);
             titles.put(section.name(), title);
@@ -60,7 +69,7 @@ final class ReviewPage extends Pane {
         repaint();
     }
 
-    private void summary(HandoverState.Happened happened) {
+    private Card summary(HandoverState.Happened happened) {
         Card card = new Card().strong();
         card.add(new WrapLabel(happened.days(), Type.ACTION, Tone.INK), "wmin 0, growx");
         card.add(new WrapLabel(words.say("handover.unread", happened.unread()), Type.LEAD, Tone.INK), "wmin 0, growx");
@@ -76,7 +85,11 @@ final class ReviewPage extends Pane {
             all.setEnabled(!ticking);
             card.add(all, "growx, gaptop 4");
         }
-        side.add(card);
+        return card;
+    }
+
+    /** The ways to the sections of a long list. */
+    private void ways(HandoverState.Happened happened) {
         for (HandoverState.Section section : happened.sections()) {
             side.add(TouchButton.of(
                             ButtonKind.PLAIN,

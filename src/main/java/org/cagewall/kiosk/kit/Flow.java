@@ -15,6 +15,7 @@ import org.cagewall.kiosk.theme.Measure;
 record Flow(List<String> lines, Font font, int width, boolean whole) {
 
     private static final String ELLIPSIS = "\u2026";
+    private static final String DOT = " \u00b7 ";
     private static final char BOUND = '\u00A0';
 
     /** Breaks the text at this font; {@code mostLines} of 0 means as many as it needs. */
@@ -49,8 +50,24 @@ record Flow(List<String> lines, Font font, int width, boolean whole) {
         return flow;
     }
 
+    /** One line whose parts stand between middle dots: where there is no room for all, the last are left out whole. */
+    static Flow parted(String text, List<Font> fonts, int width) {
+        Flow flow = fitting(text, fonts, width, 1);
+        int dot = text.lastIndexOf(DOT);
+        return flow.whole || dot < 0 ? flow : parted(text.substring(0, dot), fonts, width);
+    }
+
     static float length(String text, Font font) {
         return text.isEmpty() ? 0 : Letters.of(text, font).width();
+    }
+
+    /** The width of the longest word, which is the least at which none is broken. */
+    static int longestWord(String text, Font font) {
+        int longest = 0;
+        for (String word : text.split("\\s+")) {
+            longest = Math.max(longest, (int) Math.ceil(length(word, font)));
+        }
+        return longest;
     }
 
     /** From one line to the next: tight for large words, open for lines to read. */

@@ -12,7 +12,7 @@ public final class Heading extends JPanel {
     private static final long serialVersionUID = 1L;
 
     private final WrapLabel title = new WrapLabel("", Type.TITLE, Tone.INK).lines(1);
-    private final WrapLabel subtitle = new WrapLabel("", Type.SECOND, Tone.SOFT).lines(1);
+    private final WrapLabel subtitle = new WrapLabel("", Type.SECOND, Tone.SOFT).parted();
 
     public Heading(String title, String subtitle) {
         super(new MigLayout("insets 0, gap 0, fill", "[grow,fill]16[]", "push[][]push"));

@@ -1,9 +1,9 @@
 package org.cagewall.kiosk.kit;
 
+import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
-import java.awt.GridLayout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
@@ -25,7 +25,7 @@ public final class NavBar<T> extends JPanel {
     public record Entry<T>(String name, String word, T target) {}
 
     public NavBar(Consumer<T> onGo) {
-        super(new GridLayout(1, 0));
+        super(null);
         this.onGo = onGo;
         setOpaque(false);
         setName("nav");
@@ -54,7 +54,33 @@ public final class NavBar<T> extends JPanel {
 
     @Override
     public Dimension getPreferredSize() {
-        return new Dimension(super.getPreferredSize().width, Measure.px(72));
+        return new Dimension(words(), Measure.px(72));
+    }
+
+    /** All places are equally wide, or, where a long word has no room so, as wide as their words. */
+    @Override
+    public void doLayout() {
+        int count = getComponentCount();
+        int widest = 0;
+        for (Component place : getComponents()) {
+            widest = Math.max(widest, place.getPreferredSize().width);
+        }
+        boolean equal = widest * count <= getWidth();
+        float spare = (getWidth() - words()) / (float) Math.max(1, count);
+        float left = 0;
+        for (Component place : getComponents()) {
+            float width = equal ? getWidth() / (float) count : place.getPreferredSize().width + spare;
+            place.setBounds(Math.round(left), 0, Math.round(left + width) - Math.round(left), getHeight());
+            left += width;
+        }
+    }
+
+    private int words() {
+        int all = 0;
+        for (Component place : getComponents()) {
+            all += place.getPreferredSize().width;
+        }
+        return all;
     }
 
     @Override

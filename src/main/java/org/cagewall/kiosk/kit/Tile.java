@@ -5,6 +5,7 @@ import java.awt.Font;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.util.List;
+import java.util.stream.Stream;
 import javax.swing.JButton;
 import org.cagewall.kiosk.theme.Measure;
 import org.cagewall.kiosk.theme.Tone;
@@ -59,7 +60,7 @@ public final class Tile extends JButton implements Legible {
         return bigFlow().whole()
                 && nameFlow().whole()
                 && (face.foot().isEmpty() || footIsWhole())
-                && (face.small().isEmpty() || smallFlow().whole());
+                && (!saysSmall() || smallFlow().whole());
     }
 
     @Override
@@ -101,7 +102,7 @@ public final class Tile extends JButton implements Legible {
         Flow name = nameFlow();
         float top = nameTop();
         name.paint(brush, pad(), top);
-        if (!face.small().isEmpty()) {
+        if (saysSmall()) {
             Flow small = smallFlow();
             brush.setColor(soft().color());
             small.paint(brush, smallLeft(), top + name.firstBaseline() - small.firstBaseline());
@@ -159,10 +160,16 @@ public final class Tile extends JButton implements Legible {
                 face.name(), List.of(Type.TITLE.font(), Type.LEAD.font(), Type.TAG.font()), inner() - sign, 1);
     }
 
+    /** The small word gives way to the sign where there is no room for both. */
+    private boolean saysSmall() {
+        return !face.small().isEmpty()
+                && (face.state() != TileFace.State.DIFFERENT || smallFlow().whole());
+    }
+
     private Flow smallFlow() {
         int sign = face.state() == TileFace.State.DIFFERENT ? Measure.px(42) : 0;
         int room = getWidth() - smallLeft() - pad() - sign;
-        return Flow.fitting(face.small(), List.of(Type.SECOND.font(), Type.MARK.font()), Math.max(1, room), 1);
+        return Flow.parted(face.small(), List.of(Type.SECOND.font(), Type.MARK.font()), Math.max(1, room));
     }
 
     private int smallLeft() {
@@ -174,7 +181,10 @@ public final class Tile extends JButton implements Legible {
         int room = getHeight() - (int) bigTop() - footGap() - (face.foot().isEmpty() ? 0 : footHeight());
         int lines = room >= Flow.pitch(large) + Flow.lineHeight(large) ? 2 : 1;
         Font tighter = large.deriveFont(java.util.Map.of(java.awt.font.TextAttribute.TRACKING, -0.03f));
-        return Flow.fitting(face.big(), List.of(large, tighter), inner(), lines);
+        List<Font> unbroken = Stream.of(large, tighter, Type.TITLE.font(), Type.ACTION.font())
+                .filter(font -> Flow.longestWord(face.big(), font) <= inner())
+                .toList();
+        return Flow.fitting(face.big(), unbroken.isEmpty() ? List.of(Type.ACTION.font()) : unbroken, inner(), lines);
     }
 
     private float bigTop() {

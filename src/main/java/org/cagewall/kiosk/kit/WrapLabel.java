@@ -6,6 +6,7 @@ import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import javax.swing.JLabel;
 import org.cagewall.kiosk.theme.Measure;
@@ -28,6 +29,12 @@ public final class WrapLabel extends JLabel implements Legible, Tall {
     private Breaking breaking = Breaking.FULL;
     private final transient Map<Integer, Flow> flows = new HashMap<>();
     private int natural = -1;
+    private Parts parts = Parts.TOGETHER;
+
+    private enum Parts {
+        TOGETHER,
+        LEFT_OUT
+    }
 
     private enum Line {
         NONE,
@@ -56,6 +63,14 @@ public final class WrapLabel extends JLabel implements Legible, Tall {
     /** At most so many lines; more text ends in an ellipsis, and tests will say so. */
     public WrapLabel lines(int atMost) {
         most = atMost;
+        revalidate();
+        return this;
+    }
+
+    /** Of one line whose parts stand between middle dots: where there is no room for all, the last are left out whole. */
+    public WrapLabel parted() {
+        most = 1;
+        parts = Parts.LEFT_OUT;
         revalidate();
         return this;
     }
@@ -185,6 +200,9 @@ public final class WrapLabel extends JLabel implements Legible, Tall {
     }
 
     private Flow broken(int width) {
+        if (parts == Parts.LEFT_OUT) {
+            return Flow.parted(getText(), List.of(type.font()), width);
+        }
         Flow full = Flow.of(getText(), type.font(), width, most);
         if (breaking == Breaking.FULL || full.lines().size() < 2 || full.lines().size() > 4 || !full.whole()) {
             return full;
@@ -213,10 +231,6 @@ public final class WrapLabel extends JLabel implements Legible, Tall {
     }
 
     private int longestWord() {
-        int longest = 0;
-        for (String word : getText().split("\\s+")) {
-            longest = Math.max(longest, (int) Math.ceil(Flow.length(word, type.font())) + 1);
-        }
-        return Math.min(longest, Measure.px(200));
+        return Math.min(Flow.longestWord(getText(), type.font()) + 1, Measure.px(200));
     }
 }

@@ -34,14 +34,11 @@ public final class PhoneScreen extends Page {
 
     public PhoneScreen(Desk desk, Pen pen, Asking asking, Words words) {
         super(new MigLayout(
-                "insets 0, fill, gap 20", isHuge() ? "[grow,fill]" : "[grow,fill][400!,fill]", "[grow,fill]"));
+                "insets 0, fill, gap 20",
+                Measure.isLargest() ? "[grow,fill]" : "[grow,fill][400!,fill]",
+                "[grow,fill]"));
         this.words = words;
         presenter = new PhonePresenter(desk, pen, asking, words, this::render);
-    }
-
-    /** Whether two columns have no room side by side at this text size. */
-    private static boolean isHuge() {
-        return Measure.px(100) > 170;
     }
 
     @Override
@@ -53,7 +50,7 @@ public final class PhoneScreen extends Page {
         heading.say(state.title(), state.subtitle());
         view.removeAll();
         view.add(state.call().map(this::call).orElseGet(() -> people(state)), "wmin 0");
-        if (!isHuge()) {
+        if (!Measure.isLargest()) {
             view.add(side(state), "wmin 0");
         }
         rebuilt();

@@ -41,6 +41,16 @@ public final class Measure {
         return px(12);
     }
 
+    /** Whether the letters leave room for parts side by side: at the normal and the large text size. */
+    public static boolean isRoomy() {
+        return px(100) <= 130;
+    }
+
+    /** Whether the letters are so large that there is room for one thing at a time only. */
+    public static boolean isLargest() {
+        return px(100) > 170;
+    }
+
     public static float radius() {
         return px(12f);
     }

@@ -34,9 +34,9 @@ public final class TodayScreen extends Page {
 
     public TodayScreen(Desk desk, Pen pen, Navigator navigator, Asking asking, Words words) {
         super(new MigLayout(
-                "insets 0, fill, gap 20", isHuge() ? "[grow,fill]" : "[grow,fill][332!,fill]", "[grow,fill]"));
+                "insets 0, fill, gap 20", Measure.isRoomy() ? "[grow,fill][332!,fill]" : "[grow,fill]", "[grow,fill]"));
         this.words = words;
-        if (isRoomy()) {
+        if (Measure.isRoomy()) {
             heading.beside(choices);
         }
         presenter = new TodayPresenter(desk, pen, navigator, asking, words, this::render);
@@ -54,39 +54,25 @@ public final class TodayScreen extends Page {
         }
         last = Optional.of(state);
         view.removeAll();
-        if (isHuge()) {
-            Pane top = new Pane(new MigLayout("insets 0, gap 12 12"));
-            top.add(choices);
-            top.add(stopButton());
-            if (!isHugest()) {
-                top.add(TouchButton.of(
-                        ButtonKind.PLAIN, "safety", words.say("today.safety"), () -> presenter.safety()));
-            }
-            view.add(below(top, page(state)), "wmin 0");
-        } else {
-            view.add(isRoomy() ? page(state) : below(choices, page(state)), "wmin 0");
+        if (Measure.isRoomy()) {
+            view.add(page(state), "wmin 0");
             view.add(new StopPanel(words, state.stop(), () -> presenter.safety()));
+        } else {
+            boolean choosing = state.page() instanceof TodayState.Lines || !Measure.isLargest();
+            view.add(choosing ? below(top(state), page(state)) : page(state), "wmin 0");
         }
         rebuilt();
     }
 
-    /** Whether the choices have room beside the title at this text size. */
-    private static boolean isRoomy() {
-        return Measure.px(100) <= 130;
-    }
-
-    /** Whether two columns have no room side by side at this text size. */
-    private static boolean isHuge() {
-        return Measure.px(100) > 140;
-    }
-
-    /** Whether there is room above the list only for what matters at once. */
-    private static boolean isHugest() {
-        return Measure.px(100) > 180;
-    }
-
-    private TouchButton stopButton() {
-        return TouchButton.of(ButtonKind.URGENT, "stop", words.say("today.stop"), () -> presenter.phoned());
+    /** What is touched above the list; in the largest letters the owner, who has more to choose, goes without cautions. */
+    private Pane top(TodayState state) {
+        Pane top = new Pane(new MigLayout("insets 0, gap 12 12"));
+        top.add(choices);
+        top.add(TouchButton.of(ButtonKind.URGENT, "stop", words.say("today.stop"), () -> presenter.phoned()));
+        if (!Measure.isLargest() || state.mayChoose().size() < 2) {
+            top.add(TouchButton.of(ButtonKind.PLAIN, "safety", words.say("today.safety"), () -> presenter.safety()));
+        }
+        return top;
     }
 
     private static Pane below(JComponent top, JComponent page) {

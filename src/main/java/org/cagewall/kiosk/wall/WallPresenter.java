@@ -19,19 +19,19 @@ import org.cagewall.text.Words;
 /** Keeps the wall as the room is, and leads from a tile to its cage. Used on the event thread. */
 public final class WallPresenter {
 
-    /** So many tiles stand side by side and can still be read from a metre and a half. */
-    private static final int COLUMNS = 8;
-
     private final Desk desk;
     private final Navigator navigator;
     private final Words words;
+    private final int mostColumns;
     private final Shown<WallState> shown;
     private final Watch watch;
 
-    public WallPresenter(Desk desk, Navigator navigator, Words words, Consumer<WallState> view) {
+    /** A wall with more columns than {@code mostColumns} is shown piece by piece. */
+    public WallPresenter(Desk desk, Navigator navigator, Words words, int mostColumns, Consumer<WallState> view) {
         this.desk = desk;
         this.navigator = navigator;
         this.words = words;
+        this.mostColumns = mostColumns;
         this.watch = new Watch(desk, this::refresh);
         this.shown = new Shown<>(state(0), view);
     }
@@ -66,10 +66,10 @@ public final class WallPresenter {
         return new WallState(subtitle(room, today), parts, chosen, placed);
     }
 
-    private static List<WallState.Part> parts(Room room) {
+    private List<WallState.Part> parts(Room room) {
         List<WallState.Part> parts = new ArrayList<>();
         for (Wall wall : room.walls()) {
-            int pieces = (wall.columns() + COLUMNS - 1) / COLUMNS;
+            int pieces = (wall.columns() + mostColumns - 1) / mostColumns;
             int each = (wall.columns() + pieces - 1) / pieces;
             for (int piece = 0; piece < pieces; piece++) {
                 int first = piece * each + 1;

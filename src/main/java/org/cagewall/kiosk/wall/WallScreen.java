@@ -19,15 +19,17 @@ import org.cagewall.kiosk.kit.TouchScroll;
 import org.cagewall.kiosk.shell.Navigator;
 import org.cagewall.kiosk.shell.Page;
 import org.cagewall.kiosk.shell.Watch;
+import org.cagewall.kiosk.theme.Measure;
 import org.cagewall.text.Words;
 
 /** Every cage in its place, three short lines each. Used on the event thread. */
 public final class WallScreen extends Page {
 
-    /** More rows than this are scrolled: a lower tile would not hold two lines of its big word. */
-    private static final int ROWS = 3;
+    /** So many tiles of the normal text size stand side by side and can still be read from a metre and a half. */
+    private static final int COLUMNS = 8;
 
-    private static final int SCROLLED_TILE_HEIGHT = 178;
+    /** A lower tile, with the gap below it, would not hold two lines of its big word: then the wall is scrolled. */
+    private static final int LEAST_HEIGHT = 178;
 
     private final Words words;
     private final Pane choice = new Pane(new MigLayout("insets 0"));
@@ -38,10 +40,12 @@ public final class WallScreen extends Page {
     private List<String> names = List.of();
 
     public WallScreen(Desk desk, Navigator navigator, Words words) {
-        super(new MigLayout("insets 0, fill", "[grow,fill]", "[grow,fill]"));
+        super(new MigLayout("insets 0, fill", "[grow,fill]", "[]0[0:0,grow,fill]"));
         this.words = words;
-        heading.beside(choice);
-        presenter = new WallPresenter(desk, navigator, words, this::render);
+        if (Measure.isRoomy()) {
+            heading.beside(choice);
+        }
+        presenter = new WallPresenter(desk, navigator, words, COLUMNS * 100 / Measure.px(100), this::render);
     }
 
     @Override
@@ -72,13 +76,18 @@ public final class WallScreen extends Page {
         buildChoice(state);
         view.removeAll();
         if (state.isEmpty()) {
-            view.add(new EmptyState(
-                    words.say("wall.no-walls"),
-                    words.say("wall.no-walls-text"),
-                    List.of(TouchButton.of(
-                            ButtonKind.MAIN, "set-up", words.say("wall.set-up"), () -> presenter.setUp()))));
+            view.add(
+                    new EmptyState(
+                            words.say("wall.no-walls"),
+                            words.say("wall.no-walls-text"),
+                            List.of(TouchButton.of(
+                                    ButtonKind.MAIN, "set-up", words.say("wall.set-up"), () -> presenter.setUp()))),
+                    "cell 0 1, grow");
         } else {
-            view.add(grid(state));
+            view.add(grid(state), "cell 0 1, grow, wmin 0, hmin 0");
+            if (!Measure.isRoomy() && state.parts().size() > 1) {
+                view.add(choice, "cell 0 0, growx 0, gapbottom 12");
+            }
         }
         rebuilt();
     }
@@ -107,12 +116,11 @@ public final class WallScreen extends Page {
             grid.put(button, tile.row(), tile.column());
             tiles.put(name, button);
         }
-        if (part.rows() <= ROWS) {
-            return grid;
-        }
-        Pane tall = new Pane(
-                new MigLayout("insets 0, fill", "[grow,fill]", "[" + part.rows() * SCROLLED_TILE_HEIGHT + "!,fill]"));
-        tall.add(grid);
+        Pane tall = new Pane(new MigLayout(
+                "insets 0, fill",
+                "[grow,fill]",
+                "[" + part.rows() * LEAST_HEIGHT + ":" + part.rows() * LEAST_HEIGHT + ":,grow,fill]"));
+        tall.add(grid, "hmin 0");
         return new TouchScroll(words, "wall", tall);
     }
 }

@@ -60,7 +60,7 @@ class HandoverScreenTest extends WithDaybook {
     }
 
     @ParameterizedTest
-    @EnumSource(names = {"NORMAL", "LARGE", "LARGER"})
+    @EnumSource
     void everyPageIsWholeAtEveryTextSize(TextSize size) {
         away();
         mixedDays();

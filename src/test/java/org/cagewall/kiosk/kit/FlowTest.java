@@ -56,6 +56,14 @@ class FlowTest {
                 .containsExactly("one", "", "two"));
     }
 
+    @ParameterizedTest
+    @CsvSource({"400, Pair 5 \u00b7 round 2", "80, Pair 5"})
+    void ofPartsBetweenDotsTheLastAreLeftOutWhole(int width, String left) {
+        Painted.in(Light.DAY, () -> assertThat(Flow.parted("Pair 5 \u00b7 round 2", List.of(Type.SECOND.font()), width)
+                        .lines())
+                .containsExactly(left));
+    }
+
     @Test
     void anEmptyTextIsOneEmptyLine() {
         Painted.in(Light.DAY, () -> {

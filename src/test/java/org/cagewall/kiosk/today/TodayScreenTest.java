@@ -46,10 +46,10 @@ class TodayScreenTest extends WithDaybook {
     @ParameterizedTest
     @EnumSource
     void theListIsWholeAtEveryTextSize(TextSize size) {
-        sitter(size).png("today-" + size).assertFit();
-        if (size != TextSize.LARGEST) {
-            at(size, "Ines").png("today-owner-" + size).assertFit();
-        }
+        Painted list = sitter(size).png("today-" + size).assertFit();
+        at(size, "Ines").png("today-owner-" + size).assertFit();
+
+        list.press("safety").png("today-safety-" + size).assertFit();
     }
 
     @Test

@@ -1,0 +1,76 @@
+package org.cagewall.kiosk;
+
+import static org.junit.jupiter.api.DynamicTest.dynamicTest;
+
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.cagewall.desk.Desk;
+import org.cagewall.desk.TestDesk;
+import org.cagewall.kiosk.shell.Destination;
+import org.cagewall.kiosk.shell.Stage;
+import org.cagewall.kiosk.theme.Light;
+import org.cagewall.kiosk.theme.TextSize;
+import org.cagewall.text.Words;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The screens of every day in large letters, owner's bar and sitter's bar below them: whole text, targets, no overlap. */
+class LargeLettersTest {
+
+    private static final Words WORDS = Words.english();
+
+    @TempDir
+    Path folder;
+
+    private Desk desk;
+
+    @BeforeEach
+    void open() {
+        desk = TestDesk.demo(folder);
+    }
+
+    @AfterEach
+    void close() {
+        desk.close();
+    }
+
+    @TestFactory
+    Stream<DynamicTest> everyDaysScreensFit() {
+        return Stream.of(TextSize.LARGER, TextSize.LARGEST)
+                .flatMap(size -> Stream.of("Ines", "Tomas").flatMap(person -> places().entrySet().stream()
+                        .map(place -> dynamicTest(
+                                size + ", " + person + ": " + place.getKey(),
+                                () -> fits(size, person, place.getKey(), place.getValue())))));
+    }
+
+    private void fits(TextSize size, String person, String name, Destination place) {
+        Stage[] stage = new Stage[1];
+        Kiosk[] kiosk = new Kiosk[1];
+        Painted painted = Painted.of(Light.DAY, size, 1280, 800, () -> {
+            stage[0] = new Stage(WORDS);
+            kiosk[0] = Kiosk.on(stage[0], desk, WORDS);
+            kiosk[0].pen().takenBy(person);
+            kiosk[0].navigator().go(place);
+            return stage[0];
+        });
+        painted.png("letters-" + size + "-" + person + "-" + name).assertFit();
+        painted.after(kiosk[0]::end);
+    }
+
+    private static Map<String, Destination> places() {
+        Map<String, Destination> places = new LinkedHashMap<>();
+        places.put("wall", new Destination.Wall());
+        List.of("A1", "B1", "C1").forEach(cage -> places.put("cage-" + cage, Destination.Cage.byHand(cage)));
+        places.put("today", new Destination.Today());
+        places.put("handover", new Destination.Handover());
+        places.put("phone", new Destination.Phone());
+        places.put("close", new Destination.CloseTheDay());
+        return places;
+    }
+}
