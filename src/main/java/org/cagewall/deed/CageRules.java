@@ -4,9 +4,10 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.cagewall.room.Cage;
 import org.cagewall.room.CardCode;
-import org.cagewall.room.Pair;
+import org.cagewall.room.Nest;
 import org.cagewall.room.Place;
 import org.cagewall.room.Wall;
+import org.cagewall.text.Message;
 
 /** Rules about walls and cages. Pure; any thread. */
 final class CageRules {
@@ -155,13 +156,28 @@ final class CageRules {
 
     static Rule noLiveEggs(String name) {
         return scene -> {
-            int eggs = scene.room()
-                    .cage(name)
-                    .flatMap(scene.room()::pairIn)
-                    .map(Pair::eggs)
-                    .orElse(0);
-            return Ruling.asksIf(eggs > 0, "deed.box-on-eggs", name, eggs);
+            Nest nest = scene.nest(scene.theCage(name).id());
+            long eggs =
+                    nest.eggs().stream().filter(lying -> lying.egg().mayHatch()).count();
+            int chicks = nest.chicksInBox().size();
+            return eggs > 0
+                    ? new Ruling.Asks(Message.of("deed.box-on-eggs", name, eggs))
+                    : Ruling.asksIf(chicks > 0, "nest.box-on-chicks", name, chicks);
         };
+    }
+
+    static Rule twoNests(String one, String other) {
+        return scene -> Ruling.refusesIf(Names.same(one, other), "nest.same-nest", one);
+    }
+
+    /** A chick weaned into a cage that holds a pair at work is odd. */
+    static Rule takesAnother(String name) {
+        return scene -> scene.room()
+                .cage(name)
+                .flatMap(scene::pairAt)
+                .filter(scene.room()::together)
+                .map(pair -> (Ruling) new Ruling.Asks(Message.of("nest.weaned-to-pair", name, pair.label())))
+                .orElse(Ruling.ALLOWED);
     }
 
     private static Ruling unknown(Scene scene, String name) {

@@ -7,7 +7,8 @@ import org.cagewall.text.Message;
  * Something that a person records. Each kind is a record of its own whose components are the fields of its line, and it
  * answers for itself: what must hold before it is recorded, what holds because it was. Immutable; any thread.
  */
-public sealed interface Deed permits RoomDeed, BirdDeed, NestDeed, VisitDeed, AwayDeed, CardDeed, LaterDeed {
+public sealed interface Deed
+        permits RoomDeed, BirdDeed, NestDeed, EggDeed, ChickDeed, PartingDeed, VisitDeed, AwayDeed, CardDeed {
 
     /** Its name in the language of the record: {@code bird-moved} for {@code BirdMoved}. */
     default String deed() {

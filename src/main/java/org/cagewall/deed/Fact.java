@@ -6,17 +6,24 @@ import java.time.LocalTime;
 import java.util.Optional;
 import org.cagewall.room.Answer;
 import org.cagewall.room.BoxStep;
+import org.cagewall.room.ChickTrait;
 import org.cagewall.room.Condition;
+import org.cagewall.room.Crops;
 import org.cagewall.room.DayPart;
+import org.cagewall.room.EggFinding;
 import org.cagewall.room.EggPlace;
+import org.cagewall.room.Feet;
 import org.cagewall.room.How;
 import org.cagewall.room.Keeps;
+import org.cagewall.room.PartedFor;
 import org.cagewall.room.Permission;
 import org.cagewall.room.Role;
 import org.cagewall.room.Sex;
+import org.cagewall.room.Stage;
 import org.cagewall.room.Use;
 import org.cagewall.room.Way;
 import org.cagewall.room.Whither;
+import org.cagewall.room.WhyRemoved;
 
 /**
  * What holds because a deed was recorded. Each kind has a table of the same name whose columns are the components, next
@@ -64,6 +71,13 @@ public sealed interface Fact {
         default Subject subject(long entry) {
             return Subject.pair(pair());
         }
+    }
+
+    /** A fact about one egg or its chick, which is known by its round and the mark on its shell. */
+    sealed interface OfEgg extends OfPair {
+        long round();
+
+        String mark();
     }
 
     record Setting(String name, String words) implements OfRoom {}
@@ -177,7 +191,47 @@ public sealed interface Fact {
 
     record RoundEnd(long pair, long round) implements OfPair {}
 
-    record Egg(long pair, long round, String mark, EggPlace place, long cage, boolean about) implements OfPair {}
+    record Egg(long pair, long round, String mark, EggPlace place, long cage, boolean about, Optional<LocalDate> laid)
+            implements OfPair {}
+
+    record Sitting(long pair, long round) implements OfPair {}
+
+    record Candling(long pair, long round, String mark, EggFinding finding) implements OfEgg {}
+
+    record Pip(long pair, long round, String mark) implements OfEgg {}
+
+    record Removal(long pair, long round, String mark, WhyRemoved why) implements OfEgg {}
+
+    record NestMove(long pair, long round, String mark, long cage, String letter) implements OfEgg {}
+
+    record Hatching(long pair, long round, String mark, boolean about, Optional<LocalDate> hatched) implements OfEgg {}
+
+    record Ringing(long pair, long round, String mark, String ring) implements OfEgg {}
+
+    record RingCheck(long pair, long round, String mark) implements OfEgg {}
+
+    record BoxTrip(long pair, long round, String mark, boolean outside) implements OfEgg {}
+
+    record ChickMark(long pair, long round, String mark, ChickTrait trait) implements OfEgg {}
+
+    record ChickLoss(long pair, long round, String mark, boolean dead, Optional<String> likely) implements OfEgg {}
+
+    record Weaning(long pair, long round, String mark) implements OfEgg {}
+
+    record Parting(long pair, PartedFor reason) implements OfPair {}
+
+    record StageSkip(long pair, Stage stage, String why) implements OfPair {}
+
+    record Dummies(long cage, int laid) implements OfCage {}
+
+    record NestLook(
+            long cage,
+            Optional<Integer> chicks,
+            Optional<Crops> crops,
+            Optional<Feet> feet,
+            Optional<Boolean> damp,
+            Optional<Boolean> plucked)
+            implements OfCage {}
 
     record Outcome(String task, boolean done, Optional<String> why, String person, Optional<LocalTime> clock)
             implements OfRoom {}

@@ -1,12 +1,15 @@
 package org.cagewall.deed;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.cagewall.room.Bird;
 import org.cagewall.room.BoxStep;
 import org.cagewall.room.Cage;
+import org.cagewall.room.Crops;
 import org.cagewall.room.EggPlace;
+import org.cagewall.room.Feet;
 import org.cagewall.room.Pair;
 import org.cagewall.room.Round;
 import org.cagewall.room.Sex;
@@ -218,6 +221,7 @@ public sealed interface NestDeed extends Deed {
                     CageRules.inUse(cage),
                     PairRules.markIsFree(cage, mark),
                     PairRules.eggHasAPair(cage),
+                    PairRules.roundIsNotLongOver(cage),
                     PairRules.gapIsNotLong(cage),
                     PairRules.notTheThirdEggInTwoDays(cage),
                     PairRules.clutchIsNotFull(cage));
@@ -246,7 +250,8 @@ public sealed interface NestDeed extends Deed {
                     mark.orElseThrow(),
                     place.orElse(EggPlace.BOX),
                     scene.theCage(cage).id(),
-                    scene.told().about()));
+                    scene.told().about(),
+                    Optional.empty()));
             return facts;
         }
 
@@ -255,6 +260,146 @@ public sealed interface NestDeed extends Deed {
             return place.filter(it -> it != EggPlace.BOX)
                     .map(it -> Message.of("deed.did.egg-laid-at", mark.orElse("-"), it))
                     .orElse(Message.of("deed.did.egg-laid", mark.orElse("-")));
+        }
+    }
+
+    /**
+     * What lies in a nest when a room is begun in mid-season: so many eggs beside so many chicks. Dates are guesses: eggs
+     * two days apart from the first, or up to the day told; chicks two days apart, the eldest of the age told.
+     */
+    record EggsFound(
+            String cage,
+            @Within(least = 0, most = 20) int count,
+            Optional<LocalDate> first,
+            @Within(least = 0, most = 20) Optional<Integer> chicks,
+            @Within(least = 0, most = 90) Optional<Integer> age)
+            implements NestDeed, AtCage {
+
+        private static final int LAY_GAP = 2;
+
+        @Override
+        public List<Rule> judgedBy() {
+            return List.of(
+                    CageRules.inUse(cage),
+                    PairRules.hasPair(cage),
+                    scene -> Ruling.refusesIf(count + young() == 0, "nest.nothing-found", cage),
+                    scene -> Ruling.refusesIf(
+                            first.filter(day -> day.isAfter(scene.on())).isPresent(),
+                            "deed.future",
+                            first.map(LocalDate::toString).orElse("-"),
+                            scene.on()));
+        }
+
+        private int young() {
+            return chicks.orElse(0);
+        }
+
+        @Override
+        public List<Fact> facts(Scene scene) {
+            Pair pair = PairRules.pair(scene, cage).orElseThrow();
+            Optional<Round> open = pair.openRound();
+            List<Fact> facts = new ArrayList<>();
+            if (open.isEmpty()) {
+                facts.add(nextRound(pair));
+            }
+            long round = open.map(Round::id).orElse(scene.entry());
+            int mark = Integer.parseInt(PairRules.nextMark(scene, cage));
+            for (int i = 0; i < young() + count; i++) {
+                facts.add(new Fact.Egg(
+                        pair.id(),
+                        round,
+                        Integer.toString(mark + i),
+                        EggPlace.BOX,
+                        scene.theCage(cage).id(),
+                        true,
+                        Optional.of(laid(i, scene.on()))));
+            }
+            for (int i = 0; i < young(); i++) {
+                facts.add(new Fact.Hatching(
+                        pair.id(), round, Integer.toString(mark + i), true, Optional.of(hatched(i, scene.on()))));
+            }
+            return facts;
+        }
+
+        private LocalDate laid(int i, LocalDate on) {
+            LocalDate reckoned = first.map(day -> day.plusDays((long) LAY_GAP * i))
+                    .orElse(on.minusDays((long) LAY_GAP * (young() + count - 1 - i)));
+            LocalDate latest = i < young() ? hatched(i, on) : on;
+            return reckoned.isAfter(latest) ? latest : reckoned;
+        }
+
+        private LocalDate hatched(int i, LocalDate on) {
+            return on.minusDays(Math.max(0, age.orElse(0) - LAY_GAP * i));
+        }
+
+        @Override
+        public Message words() {
+            return Message.of("nest.did.eggs-found", count, young());
+        }
+    }
+
+    /** The hen is seen to sit: from then on, and not from the egg she usually begins with. */
+    record Sitting(String cage) implements NestDeed, AtCage {
+
+        @Override
+        public List<Rule> judgedBy() {
+            return List.of(CageRules.inUse(cage), PairRules.hasPair(cage), PairRules.hasOpenRound(cage));
+        }
+
+        @Override
+        public List<Fact> facts(Scene scene) {
+            Pair pair = PairRules.pair(scene, cage).orElseThrow();
+            return List.of(
+                    new Fact.Sitting(pair.id(), pair.openRound().orElseThrow().id()));
+        }
+
+        @Override
+        public Message words() {
+            return Message.of("nest.did.sitting");
+        }
+    }
+
+    record Dummies(
+            String cage, @Within(least = 0, most = 20) int count) implements NestDeed, AtCage {
+
+        @Override
+        public List<Rule> judgedBy() {
+            return List.of(CageRules.inUse(cage));
+        }
+
+        @Override
+        public List<Fact> facts(Scene scene) {
+            return List.of(new Fact.Dummies(scene.theCage(cage).id(), count));
+        }
+
+        @Override
+        public Message words() {
+            return Message.of("nest.did.dummies", count);
+        }
+    }
+
+    record NestLookedAt(
+            String cage,
+            @Within(least = 0, most = 20) Optional<Integer> chicks,
+            Optional<Crops> crops,
+            Optional<Feet> feet,
+            Optional<Boolean> damp,
+            Optional<Boolean> plucked)
+            implements NestDeed, AtCage {
+
+        @Override
+        public List<Rule> judgedBy() {
+            return List.of(CageRules.inUse(cage));
+        }
+
+        @Override
+        public List<Fact> facts(Scene scene) {
+            return List.of(new Fact.NestLook(scene.theCage(cage).id(), chicks, crops, feet, damp, plucked));
+        }
+
+        @Override
+        public Message words() {
+            return crops.map(it -> Message.of("nest.did.nest-crops", it)).orElse(Message.of("nest.did.nest-looked-at"));
         }
     }
 

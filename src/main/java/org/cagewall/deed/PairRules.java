@@ -9,6 +9,7 @@ import org.cagewall.room.Cage;
 import org.cagewall.room.Egg;
 import org.cagewall.room.Pair;
 import org.cagewall.room.Round;
+import org.cagewall.room.Stage;
 import org.cagewall.text.Message;
 
 /** Rules about pairs, rounds and eggs. Pure; any thread. */
@@ -16,6 +17,9 @@ final class PairRules {
 
     /** After such a gap an egg rather begins a round than goes on with one, in days. Common practice, no source. */
     private static final int NEW_ROUND_GAP = 10;
+
+    /** After such a gap an egg cannot belong to the same round, in days. Common practice, no source. */
+    private static final int ROUND_LONG_OVER = 60;
 
     /** More eggs than a clutch is likely to have (BBA: up to 9 in the wild; other sources up to 10). */
     private static final int FULL_CLUTCH = 10;
@@ -102,6 +106,30 @@ final class PairRules {
                 .map(last -> Ruling.asksIf(
                         ChronoUnit.DAYS.between(last, scene.on()) >= NEW_ROUND_GAP, "deed.long-gap", cage, last))
                 .orElse(Ruling.ALLOWED);
+    }
+
+    /** After two months no egg goes on with a round. */
+    static Rule roundIsNotLongOver(String cage) {
+        return scene -> openRound(scene, cage)
+                .flatMap(Round::lastLaid)
+                .map(last -> Ruling.refusesIf(
+                        ChronoUnit.DAYS.between(last, scene.on()) >= ROUND_LONG_OVER, "nest.round-over", cage, last))
+                .orElse(Ruling.ALLOWED);
+    }
+
+    static Rule isNotBeingParted(String cage) {
+        return scene -> pair(scene, cage)
+                .flatMap(Pair::parting)
+                .map(parting -> Ruling.refuses("nest.parting-already", cage, parting.day()))
+                .orElse(Ruling.ALLOWED);
+    }
+
+    static Rule isNotSkipped(String cage, Stage stage) {
+        return scene -> Ruling.refusesIf(
+                pair(scene, cage).filter(pair -> pair.isSkipped(stage)).isPresent(),
+                "nest.skipped-already",
+                stage,
+                cage);
     }
 
     static Rule markIsFree(String cage, Optional<String> mark) {

@@ -23,6 +23,12 @@ public interface Register {
     /** The youngest pair put together in the cage by that day of which at least one bird was then still there. */
     Optional<Pair> pairAt(long cage, LocalDate day);
 
+    /** The numbers of all pairs of which an egg was laid in that cage or moved into it. */
+    List<Long> pairsWithEggsIn(long cage);
+
+    /** A pair that was ever in the record, by its number. */
+    Optional<Pair> pair(long id);
+
     /** What is needed to know of an entry before it is struck out. */
     Optional<Recorded> entry(long number);
 

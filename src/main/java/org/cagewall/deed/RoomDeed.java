@@ -14,6 +14,7 @@ import org.cagewall.room.Person;
 import org.cagewall.room.Quiet;
 import org.cagewall.room.Role;
 import org.cagewall.room.Settings;
+import org.cagewall.room.Timing;
 import org.cagewall.room.Use;
 import org.cagewall.text.Message;
 
@@ -71,6 +72,49 @@ public sealed interface RoomDeed extends Deed {
         @Override
         public Message words() {
             return Message.of("deed.did.room-set");
+        }
+    }
+
+    /** What holds in this room in place of a species' timetable; with no days the timetable holds again. */
+    record TimetableSet(
+            Optional<String> species,
+            Timing value,
+            @Within(least = 0, most = 400) Optional<Integer> earliest,
+            @Within(least = 0, most = 400) Optional<Integer> expected,
+            @Within(least = 0, most = 400) Optional<Integer> latest)
+            implements RoomDeed, SettingUp {
+
+        @Override
+        public List<Rule> judgedBy() {
+            return List.of(this::allOrNone, this::inOrder);
+        }
+
+        private Ruling allOrNone(Scene scene) {
+            boolean all = earliest.isPresent() && expected.isPresent() && latest.isPresent();
+            boolean none = earliest.isEmpty() && expected.isEmpty() && latest.isEmpty();
+            return Ruling.refusesIf(!all && !none, "nest.timetable-parts");
+        }
+
+        private Ruling inOrder(Scene scene) {
+            return Ruling.refusesIf(
+                    earliest.orElse(0) > expected.orElse(0) || expected.orElse(0) > latest.orElse(0),
+                    "nest.timetable-order");
+        }
+
+        @Override
+        public List<Fact> facts(Scene scene) {
+            String kind = species.orElse(scene.room().settings().species());
+            return List.of(new Fact.Setting(
+                    Settings.TIMETABLE + Settings.timingName(kind, value),
+                    expected.map(it -> earliest.orElseThrow() + " " + it + " " + latest.orElseThrow())
+                            .orElse("")));
+        }
+
+        @Override
+        public Message words() {
+            return expected.map(
+                            it -> Message.of("nest.did.timetable-set", value, earliest.orElse(it), latest.orElse(it)))
+                    .orElse(Message.of("nest.did.timetable-reset", value));
         }
     }
 

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.Optional;
 import org.cagewall.room.Bird;
 import org.cagewall.room.Cage;
+import org.cagewall.room.Nest;
 import org.cagewall.room.Pair;
 import org.cagewall.room.Person;
 import org.cagewall.room.Room;
@@ -42,6 +43,19 @@ public record Scene(Room room, Register register, Told told, LocalDate today, lo
 
     Bird theBird(String name) {
         return bird(name).orElseThrow(() -> new IllegalStateException("no bird " + name));
+    }
+
+    /** What lies or ever lay in that cage's nest, of pairs held and of pairs long gone. */
+    Nest nest(long cage) {
+        return Nest.of(
+                cage,
+                register.pairsWithEggsIn(cage).stream()
+                        .flatMap(id -> pair(id).stream())
+                        .toList());
+    }
+
+    private Optional<Pair> pair(long id) {
+        return room.pairs().stream().filter(pair -> pair.id() == id).findFirst().or(() -> register.pair(id));
     }
 
     /**

@@ -11,12 +11,21 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.cagewall.room.Absence;
 import org.cagewall.room.Bird;
+import org.cagewall.room.BoxTrip;
 import org.cagewall.room.Cage;
+import org.cagewall.room.Candling;
+import org.cagewall.room.Chick;
+import org.cagewall.room.ChickLoss;
+import org.cagewall.room.ChickRing;
 import org.cagewall.room.Departure;
+import org.cagewall.room.Egg;
+import org.cagewall.room.NestMove;
 import org.cagewall.room.Pair;
+import org.cagewall.room.Removal;
 import org.cagewall.room.Room;
 import org.cagewall.room.Sex;
 import org.cagewall.room.Stay;
+import org.cagewall.room.Weaning;
 import org.cagewall.text.Message;
 
 /**
@@ -173,6 +182,44 @@ public final class Standing {
         if (early) {
             wrong("egg-before-pair", room.cageName(pair.cage()));
         }
+        pair.allEggs().forEach(this::checkEgg);
+    }
+
+    private void checkEgg(Egg egg) {
+        String cage = room.cageName(egg.nest());
+        if (egg.chick().isPresent() && egg.removed().isPresent()) {
+            problems.add(Message.of("nest.wrong.out-and-hatched", egg.mark(), cage));
+        }
+        boolean early = Stream.of(
+                        egg.candlings().stream().map(Candling::day),
+                        egg.pipped().stream(),
+                        egg.moves().stream().map(NestMove::day),
+                        egg.removed().stream().map(Removal::day),
+                        egg.chick().stream().map(Chick::hatched))
+                .flatMap(days -> days)
+                .anyMatch(day -> day.isBefore(egg.laid()));
+        if (early) {
+            problems.add(Message.of("nest.wrong.before-laid", egg.mark(), cage));
+        }
+        egg.chick()
+                .filter(chick -> daysOf(chick).anyMatch(day -> day.isBefore(chick.hatched())))
+                .ifPresent(chick -> problems.add(Message.of("nest.wrong.before-hatched", egg.mark(), cage)));
+        egg.letter()
+                .filter(letter -> egg.isInNest()
+                        && room.lettersInUse().stream()
+                                        .filter(letter::equalsIgnoreCase)
+                                        .count()
+                                > 1)
+                .ifPresent(letter -> problems.add(Message.of("nest.wrong.letter-twice", letter)));
+    }
+
+    private static Stream<LocalDate> daysOf(Chick chick) {
+        return Stream.of(
+                        chick.ring().stream().map(ChickRing::day),
+                        chick.trips().stream().map(BoxTrip::day),
+                        chick.lost().stream().map(ChickLoss::day),
+                        chick.weaned().stream().map(Weaning::day))
+                .flatMap(days -> days);
     }
 
     private void checkSexes(Pair pair) {

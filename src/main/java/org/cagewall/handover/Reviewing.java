@@ -193,7 +193,8 @@ final class Reviewing {
                 List.of(),
                 living().map(Reviewing::outcome).flatMap(Optional::stream).toList(),
                 room.rings(),
-                room.ringsSpoilt());
+                room.ringsSpoilt(),
+                room.past());
     }
 
     private Stream<LogEntry> living() {

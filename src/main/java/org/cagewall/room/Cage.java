@@ -9,6 +9,7 @@ import java.util.Optional;
  * @param number its number on cards, from 1 in the order of adding, never used again
  * @param joinedTo the cage it is part of while the divider is pulled
  * @param flock birds in it that are not known one by one
+ * @param dummies eggs of stone or plastic that lie in its nest
  * @param lastVisit the last check made of it
  */
 public record Cage(
@@ -23,6 +24,8 @@ public record Cage(
         Routine routine,
         int flock,
         Box box,
+        int dummies,
+        Optional<NestLook> nestLook,
         Optional<LocalDate> cleaned,
         Optional<Headcount> counted,
         Optional<PrintedCard> card,

@@ -16,9 +16,10 @@ import java.util.stream.Stream;
  * @param day the day it was read for
  * @param since the day from which visits and outcomes of tasks are held
  * @param birds those present, and those of the pairs held
- * @param pairs those together, and up to 60 days after both birds are out
+ * @param pairs those together, up to 60 days after both birds are out, and those with eggs or chicks in a nest
  * @param visits checks since that day, oldest first
  * @param unread reports of something different that the owner has not read, oldest first
+ * @param past the eggs of pairs no longer held, for the room's own numbers
  */
 public record Room(
         long head,
@@ -37,10 +38,14 @@ public record Room(
         List<Visit> unread,
         List<TaskOutcome> outcomes,
         List<RingStock> rings,
-        List<String> ringsSpoilt) {
+        List<String> ringsSpoilt,
+        List<PastEgg> past) {
 
     /** How long a pair is held after both birds are out, in days. */
     public static final int PAIR_HELD_DAYS = 60;
+
+    /** How long after an egg was laid its pair is held while it, or its chick, is in a nest, in days. */
+    public static final int YOUNG_HELD_DAYS = 150;
 
     public Room {
         walls = List.copyOf(walls);
@@ -55,6 +60,7 @@ public record Room(
         outcomes = List.copyOf(outcomes);
         rings = List.copyOf(rings);
         ringsSpoilt = List.copyOf(ringsSpoilt);
+        past = List.copyOf(past);
     }
 
     public boolean isEmpty() {
@@ -136,6 +142,20 @@ public record Room(
                 .filter(pair -> pair.cage() == cage.id())
                 .filter(pair -> cockOut(pair).isEmpty() || henOut(pair).isEmpty())
                 .max(Comparator.comparing(Pair::since).thenComparing(Pair::id));
+    }
+
+    /** What lies in the cage's nest box, and what ever lay there of the pairs held. */
+    public Nest nest(Cage cage) {
+        return Nest.of(cage.id(), pairs);
+    }
+
+    /** The letters on eggs and chicks that are in a nest now. */
+    public List<String> lettersInUse() {
+        return pairs.stream()
+                .flatMap(Pair::allEggs)
+                .filter(Egg::isInNest)
+                .flatMap(egg -> egg.letter().stream())
+                .toList();
     }
 
     /** The day the cock left his hen's cage. */

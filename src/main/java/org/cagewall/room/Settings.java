@@ -2,6 +2,8 @@ package org.cagewall.room;
 
 import java.time.MonthDay;
 import java.time.ZoneId;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -10,6 +12,8 @@ import java.util.Optional;
  * @param ringsIssued the day of the year on which the new rings are issued
  * @param heatAct room temperature in C from which shade and air are given
  * @param heatPhone room temperature in C from which the sitter phones
+ * @param timetable what the owner has set in place of a species' timetable: under {@code budgerigar.incubation} the days
+ *     {@code 17 18 21}
  */
 public record Settings(
         String name,
@@ -19,10 +23,25 @@ public record Settings(
         Optional<Quiet> quiet,
         Optional<String> rules,
         int heatAct,
-        int heatPhone) {
+        int heatPhone,
+        Map<String, String> timetable) {
+
+    /** What the name of a setting begins with that stands in the place of a value of a timetable. */
+    public static final String TIMETABLE = "timetable.";
+
+    /** Under what name a species' value is kept: {@code budgerigar.incubation}. */
+    public static String timingName(String species, Timing value) {
+        return species.toLowerCase(Locale.ROOT) + "."
+                + value.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    public Settings {
+        timetable = Map.copyOf(timetable);
+    }
 
     /** What holds until the owner says otherwise. Heat limits: common practice, no source. */
     public static Settings initial(ZoneId zone) {
-        return new Settings("", zone, "budgerigar", MonthDay.of(1, 1), Optional.empty(), Optional.empty(), 30, 32);
+        return new Settings(
+                "", zone, "budgerigar", MonthDay.of(1, 1), Optional.empty(), Optional.empty(), 30, 32, Map.of());
     }
 }

@@ -16,6 +16,7 @@ import org.cagewall.room.Cage;
 import org.cagewall.room.CardFace;
 import org.cagewall.room.FeedLine;
 import org.cagewall.room.Headcount;
+import org.cagewall.room.NestLook;
 import org.cagewall.room.Permission;
 import org.cagewall.room.Place;
 import org.cagewall.room.PrintedCard;
@@ -93,6 +94,10 @@ final class CageReader {
                         .mapToInt(row -> row.fact().change())
                         .sum()),
                 parts.of(id, Fact.Box.class, Cage::box, CageReader::box),
+                parts.newest(id, Fact.Dummies.class, CageReader::dummies, row -> row.fact()
+                                .laid())
+                        .orElse(0),
+                parts.newest(id, Fact.NestLook.class, Cage::nestLook, CageReader::nestLook),
                 parts.newest(id, Fact.Cleaning.class, Cage::cleaned, Row::day),
                 parts.newest(
                         id,
@@ -131,6 +136,15 @@ final class CageReader {
                 .map(feed -> new FeedLine(feed.what(), feed.amount(), feed.part()))
                 .toList();
         return new Routine(lines, allowed);
+    }
+
+    private static Optional<Integer> dummies(Cage cage) {
+        return Optional.of(cage.dummies());
+    }
+
+    private static NestLook nestLook(Row<Fact.NestLook> row) {
+        Fact.NestLook look = row.fact();
+        return new NestLook(row.day(), look.chicks(), look.crops(), look.feet(), look.damp(), look.plucked());
     }
 
     private static Box box(List<Row<Fact.Box>> rows) {

@@ -12,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.cagewall.deed.Fact;
@@ -60,6 +61,22 @@ final class FactTables {
             Fact.Round.class,
             Fact.RoundEnd.class,
             Fact.Egg.class,
+            Fact.Sitting.class,
+            Fact.Candling.class,
+            Fact.Pip.class,
+            Fact.Removal.class,
+            Fact.NestMove.class,
+            Fact.Hatching.class,
+            Fact.Ringing.class,
+            Fact.RingCheck.class,
+            Fact.BoxTrip.class,
+            Fact.ChickMark.class,
+            Fact.ChickLoss.class,
+            Fact.Weaning.class,
+            Fact.Parting.class,
+            Fact.StageSkip.class,
+            Fact.Dummies.class,
+            Fact.NestLook.class,
             Fact.Outcome.class,
             Fact.Absence.class,
             Fact.AbsencePlan.class,
@@ -68,6 +85,15 @@ final class FactTables {
             Fact.Seen.class,
             Fact.RingStock.class,
             Fact.RingSpoilt.class);
+
+    /** What can be told only of an egg that hatched. */
+    private static final Set<Class<? extends Fact>> OF_CHICKS = Set.of(
+            Fact.Ringing.class,
+            Fact.RingCheck.class,
+            Fact.BoxTrip.class,
+            Fact.ChickMark.class,
+            Fact.ChickLoss.class,
+            Fact.Weaning.class);
 
     private static final Map<Class<? extends Fact>, Table<?>> TABLES = tables();
 
@@ -128,6 +154,15 @@ final class FactTables {
                 .filter(component -> component.getType() == long.class
                         || component.getGenericType().getTypeName().equals("java.util.Optional<java.lang.Long>"))
                 .map(component -> snake(component.getName()));
+    }
+
+    /** Whether what is told by one kind about an egg or a chick is possible only after the other kind. */
+    static boolean leansOn(Class<? extends Fact> kind, Class<? extends Fact> ground) {
+        if (ground == Fact.Ringing.class) {
+            return kind == Fact.RingCheck.class;
+        }
+        boolean ofChick = OF_CHICKS.contains(kind);
+        return ground == Fact.Hatching.class ? ofChick : !ofChick;
     }
 
     @SuppressWarnings("unchecked") // the map holds under each kind the table of that kind

@@ -4,13 +4,16 @@ import java.time.LocalDate;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.cagewall.room.Absence;
 import org.cagewall.room.Bird;
 import org.cagewall.room.Pair;
+import org.cagewall.room.PastEgg;
 import org.cagewall.room.Room;
 
 /**
@@ -32,7 +35,9 @@ final class Later {
                 .collect(Collectors.toMap(Pair::id, pair -> pair, (one, other) -> one, TreeMap::new));
         Map<Long, Bird> birds = room.birds().stream()
                 .collect(Collectors.toMap(Bird::id, bird -> bird, (one, other) -> one, TreeMap::new));
-        letGo(pairs, birds, day);
+        List<PastEgg> past = Stream.concat(room.past().stream(), letGo(pairs, birds, day).stream())
+                .sorted(PastReader.IN_ORDER)
+                .toList();
         return new Room(
                 room.head(),
                 room.code(),
@@ -50,7 +55,8 @@ final class Later {
                 room.unread(),
                 kept(room.outcomes(), outcome -> !outcome.day().isBefore(since)),
                 room.rings(),
-                room.ringsSpoilt());
+                room.ringsSpoilt(),
+                past);
     }
 
     /** From when visits and outcomes are held: since yesterday, or since the days away began that have not ended. */
@@ -63,18 +69,34 @@ final class Later {
                 .orElse(today.minusDays(1));
     }
 
-    /** Takes away the pairs that are held no longer, and the birds that have left and belong to none that is. */
-    static void letGo(Map<Long, Pair> pairs, Map<Long, Bird> birds, LocalDate today) {
-        LocalDate bound = today.minusDays(Room.PAIR_HELD_DAYS);
-        pairs.values()
-                .removeIf(pair ->
-                        !isIn(birds.get(pair.cock()), pair, bound) && !isIn(birds.get(pair.hen()), pair, bound));
+    /**
+     * Takes away the pairs that are held no longer, and the birds that have left and belong to none that is.
+     *
+     * @return the eggs of the pairs taken away
+     */
+    static List<PastEgg> letGo(Map<Long, Pair> pairs, Map<Long, Bird> birds, LocalDate today) {
+        List<Pair> gone = pairs.values().stream()
+                .filter(pair -> !isHeld(pair, birds, today))
+                .toList();
+        List<PastEgg> past = gone.stream()
+                .flatMap(pair -> PastEgg.of(pair, Optional.ofNullable(birds.get(pair.hen()))))
+                .toList();
+        gone.forEach(pair -> pairs.remove(pair.id()));
         Set<Long> needed = new HashSet<>();
         pairs.values().forEach(pair -> {
             needed.add(pair.cock());
             needed.add(pair.hen());
         });
         birds.values().removeIf(bird -> !bird.isPresent() && !needed.contains(bird.id()));
+        return past;
+    }
+
+    private static boolean isHeld(Pair pair, Map<Long, Bird> birds, LocalDate today) {
+        LocalDate bound = today.minusDays(Room.PAIR_HELD_DAYS);
+        LocalDate laid = today.minusDays(Room.YOUNG_HELD_DAYS);
+        return isIn(birds.get(pair.cock()), pair, bound)
+                || isIn(birds.get(pair.hen()), pair, bound)
+                || pair.allEggs().anyMatch(egg -> egg.isYoung() && !egg.laid().isBefore(laid));
     }
 
     private static boolean isIn(Bird bird, Pair pair, LocalDate bound) {

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
+import org.cagewall.deed.Fact;
 import org.cagewall.deed.Register;
 import org.cagewall.room.Bird;
 import org.cagewall.room.Pair;
@@ -70,6 +72,20 @@ final class PastRegister implements Register {
     }
 
     @Override
+    public List<Long> pairsWithEggsIn(long cage) {
+        return KeptStatements.numbers(
+                handle,
+                "SELECT pair FROM egg WHERE cage = ? UNION SELECT pair FROM nest_move WHERE cage = ? ORDER BY 1",
+                cage,
+                cage);
+    }
+
+    @Override
+    public Optional<Pair> pair(long id) {
+        return reader.pair(id);
+    }
+
+    @Override
     public Optional<Recorded> entry(long number) {
         return handle.select(
                         "SELECT e.person, e.deed, s.entry FROM entry e LEFT JOIN strike s ON s.struck = e.number"
@@ -109,15 +125,32 @@ final class PastRegister implements Register {
 
     /** The first entry after this one whose facts lean on what this one added. */
     private Optional<Long> leaning(long number) {
+        return Stream.concat(leaningOnIt(number), leaningOnItsEggs(number)).min(Long::compare);
+    }
+
+    private Stream<Long> leaningOnIt(long number) {
         return FactTables.KINDS.stream()
                 .flatMap(kind -> FactTables.leaningColumns(kind)
                         .map(column -> "SELECT MIN(entry) FROM " + FactTables.tableName(kind) + " WHERE " + column
                                 + " = ? AND entry > ?"))
-                .mapToLong(query -> handle.select(query, number, number)
+                .map(query -> handle.select(query, number, number)
                         .map((rows, context) -> rows.getLong(1))
                         .one())
-                .filter(entry -> entry > 0)
-                .boxed()
-                .min(Long::compare);
+                .filter(entry -> entry > 0);
+    }
+
+    /** What is told of an egg, or of a chick, leans on what told that it was there. */
+    private Stream<Long> leaningOnItsEggs(long number) {
+        return Stream.of(Fact.Egg.class, Fact.Hatching.class, Fact.Ringing.class)
+                .flatMap(ground -> FactTables.KINDS.stream()
+                        .filter(Fact.OfEgg.class::isAssignableFrom)
+                        .filter(kind -> FactTables.leansOn(kind, ground))
+                        .map(kind -> "SELECT MIN(f.entry) FROM " + FactTables.tableName(kind) + " f JOIN "
+                                + FactTables.tableName(ground)
+                                + " g ON g.round = f.round AND g.mark = f.mark WHERE g.entry = ? AND f.entry <> ?"))
+                .map(query -> handle.select(query, number, number)
+                        .map((rows, context) -> rows.getLong(1))
+                        .one())
+                .filter(entry -> entry > 0);
     }
 }

@@ -104,7 +104,27 @@ final class RoomCoder {
                 return all;
             });
         }
+        if (type.getRawType() == Map.class) {
+            return map(part, coder(type.getActualTypeArguments()[1]));
+        }
         throw new IllegalStateException("no way to keep a " + type);
+    }
+
+    private static Coder map(Coder keys, Coder values) {
+        return Coder.of(
+                (out, value) -> {
+                    writeAll(out, ((Map<?, ?>) value).keySet(), keys);
+                    writeAll(out, ((Map<?, ?>) value).values(), values);
+                },
+                in -> {
+                    List<Object> names = new ArrayList<>();
+                    readAll(in, keys, names);
+                    List<Object> all = new ArrayList<>();
+                    readAll(in, values, all);
+                    Map<Object, Object> map = new LinkedHashMap<>();
+                    names.forEach(name -> map.put(name, all.get(map.size())));
+                    return map;
+                });
     }
 
     private static Coder optional(Coder part) {

@@ -26,16 +26,15 @@ import org.cagewall.room.Answer;
 import org.cagewall.room.Bird;
 import org.cagewall.room.Cage;
 import org.cagewall.room.Departure;
-import org.cagewall.room.Egg;
 import org.cagewall.room.Look;
 import org.cagewall.room.Outing;
 import org.cagewall.room.Pair;
 import org.cagewall.room.PairPlan;
+import org.cagewall.room.PastEgg;
 import org.cagewall.room.Person;
 import org.cagewall.room.Quiet;
 import org.cagewall.room.RingStock;
 import org.cagewall.room.Room;
-import org.cagewall.room.Round;
 import org.cagewall.room.Settings;
 import org.cagewall.room.Sex;
 import org.cagewall.room.Stay;
@@ -95,6 +94,7 @@ final class RoomReader {
         parts.readSince();
         parts.readUnread();
         parts.readPlans();
+        parts.past = new PastReader(handle).eggsBut(parts.pairs.keySet());
         return parts.room();
     }
 
@@ -143,6 +143,10 @@ final class RoomReader {
         }
         if (touched.any(Set.of(Fact.Plan.class, Fact.Pairing.class, Fact.Departure.class))) {
             parts.readPlans();
+        }
+        if (!touched.pairs().isEmpty() && !parts.pairs.keySet().containsAll(touched.pairs())
+                || !parts.pairs.keySet().equals(parts.heldBefore)) {
+            parts.past = new PastReader(handle).eggsBut(parts.pairs.keySet());
         }
         return parts.room();
     }
@@ -271,9 +275,11 @@ final class RoomReader {
                 handle,
                 "SELECT p.entry FROM pairing p WHERE"
                         + " NOT EXISTS (SELECT 1 FROM departure d WHERE d.bird = p.cock AND d.day < ?)"
-                        + " OR NOT EXISTS (SELECT 1 FROM departure d WHERE d.bird = p.hen AND d.day < ?)",
+                        + " OR NOT EXISTS (SELECT 1 FROM departure d WHERE d.bird = p.hen AND d.day < ?)"
+                        + " OR EXISTS (SELECT 1 FROM egg e WHERE e.pair = p.entry AND e.day >= ?)",
                 bound,
-                bound));
+                bound,
+                today.minusDays(Room.YOUNG_HELD_DAYS)));
     }
 
     private List<Long> pairsOf(long bird) {
@@ -282,47 +288,7 @@ final class RoomReader {
 
     /** A pair by its number, held by the room or not. */
     Optional<Pair> pair(long id) {
-        return FactTables.select(handle, Fact.Pairing.class, "entry = ?", id).stream()
-                .findFirst()
-                .map(row -> new Pair(
-                        id,
-                        row.fact().label(),
-                        row.fact().cage(),
-                        row.fact().cock(),
-                        row.fact().hen(),
-                        row.day(),
-                        readRounds(id)));
-    }
-
-    private List<Round> readRounds(long pair) {
-        List<Row<Fact.Round>> begun = FactTables.select(handle, Fact.Round.class, "pair = ?", pair);
-        if (begun.isEmpty()) {
-            return List.of();
-        }
-        Map<Long, LocalDate> ended = FactTables.select(handle, Fact.RoundEnd.class, "pair = ?", pair).stream()
-                .collect(Collectors.toMap(row -> row.fact().round(), Row::day, (earlier, later) -> later));
-        Map<Long, List<Row<Fact.Egg>>> eggs = FactTables.select(handle, Fact.Egg.class, "pair = ?", pair).stream()
-                .collect(Collectors.groupingBy(row -> row.fact().round()));
-        return begun.stream()
-                .sorted(Comparator.comparing(row -> row.fact().number()))
-                .map(row -> new Round(
-                        row.entry(),
-                        row.fact().number(),
-                        row.day(),
-                        Optional.ofNullable(ended.get(row.entry())),
-                        rows(eggs, row.entry()).stream()
-                                .map(egg -> new Egg(
-                                        egg.fact().mark(),
-                                        egg.day(),
-                                        egg.fact().about(),
-                                        egg.fact().place(),
-                                        egg.fact().cage(),
-                                        egg.entry()))
-                                .sorted(Comparator.comparing(
-                                                (Egg egg) -> egg.mark().length())
-                                        .thenComparing(Egg::mark))
-                                .toList()))
-                .toList();
+        return PairReader.pair(handle, id);
     }
 
     // ------------------------------------------------------------------ shared
@@ -367,6 +333,8 @@ final class RoomReader {
         private List<TaskOutcome> outcomes = List.of();
         private List<RingStock> rings = List.of();
         private List<String> spoilt = List.of();
+        private List<PastEgg> past = List.of();
+        private Set<Long> heldBefore = Set.of();
 
         Parts(Head head, LocalDate today) {
             this.head = head.number();
@@ -394,6 +362,8 @@ final class RoomReader {
             outcomes = before.outcomes();
             rings = before.rings();
             spoilt = before.ringsSpoilt();
+            past = before.past();
+            heldBefore = Set.copyOf(pairs.keySet());
         }
 
         void readRoom() {
@@ -451,7 +421,16 @@ final class RoomReader {
                             .orElse(initial.heatAct()),
                     Optional.ofNullable(set.get("heat-phone"))
                             .map(Integer::valueOf)
-                            .orElse(initial.heatPhone()));
+                            .orElse(initial.heatPhone()),
+                    timetable(set));
+        }
+
+        private static Map<String, String> timetable(Map<String, String> set) {
+            return set.entrySet().stream()
+                    .filter(each -> each.getKey().startsWith(Settings.TIMETABLE)
+                            && !each.getValue().isEmpty())
+                    .collect(Collectors.toMap(
+                            each -> each.getKey().substring(Settings.TIMETABLE.length()), Map.Entry::getValue));
         }
 
         private List<Person> readPeople() {
@@ -583,7 +562,8 @@ final class RoomReader {
                     unread,
                     outcomes,
                     rings,
-                    spoilt);
+                    spoilt,
+                    past);
         }
     }
 

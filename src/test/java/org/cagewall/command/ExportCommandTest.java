@@ -144,7 +144,8 @@ class ExportCommandTest {
                 room.unread(),
                 room.outcomes(),
                 room.rings(),
-                room.ringsSpoilt());
+                room.ringsSpoilt(),
+                room.past());
     }
 
     @Test

@@ -59,6 +59,8 @@ public final class RandomDeeds {
             Map.entry("ring", BIRDS),
             Map.entry("name", BIRDS),
             Map.entry("mark", List.of("1", "2", "3", "4")),
+            Map.entry("letter", List.of("A", "B", "C")),
+            Map.entry("round", List.of("1", "2")),
             Map.entry("pair", List.of("1", "2", "7", "best")),
             Map.entry("size", List.of("4.2 mm")),
             Map.entry("task", List.of("2026-04-13/A1/morning", "2026-04-14/B2/evening-row", "2026-04-14/A1/morning")));
@@ -68,6 +70,17 @@ public final class RandomDeeds {
             "bird-moved",
             "paired-up",
             "egg-laid",
+            "egg-laid",
+            "eggs-found",
+            "chick-hatched",
+            "chick-hatched",
+            "chick-hatched",
+            "chick-ringed",
+            "egg-moved",
+            "chick-moved",
+            "chick-left-box",
+            "chick-weaned",
+            "egg-candled",
             "check",
             "bird-left",
             "struck-out",
@@ -86,11 +99,7 @@ public final class RandomDeeds {
     public RandomDeeds(long seed, LocalDate today) {
         this.random = new Random(seed);
         this.today = today;
-        Lines.kinds().forEach((name, kind) -> {
-            if (!LaterDeed.class.isAssignableFrom(kind)) {
-                names.add(name);
-            }
-        });
+        names.addAll(Lines.kinds().keySet());
         names.addAll(FREQUENT);
     }
 

@@ -52,7 +52,7 @@ class ConstraintsTest extends InMemory {
                 .map(constraint -> dynamicTest(
                         constraint.name(),
                         () -> useDatabase(handle -> handle.useTransaction(breaking -> {
-                            layGround(breaking, samples);
+                            layGround(breaking, samples, constraint.table());
                             assertThatItsSentenceIsHeard(breaking, constraint, samples);
                             breaking.rollback();
                         }))));
@@ -68,7 +68,7 @@ class ConstraintsTest extends InMemory {
     }
 
     /** Entries 1 to 4, and with the number 1 one of everything that others lean on. */
-    private static void layGround(Handle handle, Samples samples) {
+    private static void layGround(Handle handle, Samples samples, String broken) {
         for (int entry = 1; entry <= 4; entry++) {
             handle.execute(
                     "INSERT INTO entry (number, touch, recorded, person, deed, day, line, digest)"
@@ -77,6 +77,16 @@ class ConstraintsTest extends InMemory {
         }
         for (String table : List.of("wall", "person", "cage", "bird", "pairing", "round", "absence")) {
             insert(handle, table, samples.row(handle, table, 1));
+        }
+        for (int egg = 1; egg <= 4; egg++) {
+            for (String table : List.of("egg", "hatching", "ringing")) {
+                if (table.equals(broken)) {
+                    break;
+                }
+                Map<String, String> row = samples.row(handle, table, egg);
+                row.put("mark", Samples.groundEgg(egg));
+                insert(handle, table, row);
+            }
         }
     }
 
@@ -97,7 +107,11 @@ class ConstraintsTest extends InMemory {
                 handle.execute(Optional.ofNullable(BROKEN_CHECKS.get(name)).orElseThrow());
             } else if (type.equals("F")) {
                 Map<String, String> row = samples.row(handle, table, 3);
-                columns.forEach(column -> row.put(column, "999"));
+                if (columns.contains("mark")) {
+                    row.put("mark", "'none'");
+                } else {
+                    columns.forEach(column -> row.put(column, "999"));
+                }
                 insert(handle, table, row);
             } else if (table.equals("head")) {
                 handle.execute("INSERT INTO head SELECT * FROM head");
@@ -126,9 +140,16 @@ class ConstraintsTest extends InMemory {
             return row;
         }
 
+        static String groundEgg(int which) {
+            return "'egg " + which + "'";
+        }
+
         private static String value(String table, String column, String type, boolean leans, int which) {
             if (column.equals("entry") || table.equals("entry") && column.equals("number")) {
                 return Integer.toString(table.equals("entry") ? which + 10 : which);
+            }
+            if (leans && column.equals("mark")) {
+                return groundEgg(which);
             }
             if (leans) {
                 return "1";

@@ -374,7 +374,8 @@ class RulesTest extends InMemory {
                         one.unread(),
                         one.outcomes(),
                         one.rings(),
-                        one.ringsSpoilt())
+                        one.ringsSpoilt(),
+                        one.past())
                 .equals(other);
     }
 

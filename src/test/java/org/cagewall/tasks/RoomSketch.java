@@ -159,6 +159,8 @@ public final class RoomSketch {
                     routine,
                     flock,
                     box,
+                    0,
+                    Optional.empty(),
                     Optional.empty(),
                     Optional.empty(),
                     card,
@@ -254,6 +256,7 @@ public final class RoomSketch {
                 visits,
                 unread,
                 outcomes,
+                List.of(),
                 List.of(),
                 List.of());
     }

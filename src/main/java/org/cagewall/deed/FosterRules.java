@@ -1,0 +1,145 @@
+package org.cagewall.deed;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.cagewall.room.Bird;
+import org.cagewall.room.Cage;
+import org.cagewall.room.Lying;
+import org.cagewall.room.Pair;
+import org.cagewall.room.Room;
+import org.cagewall.room.Use;
+import org.cagewall.text.Message;
+
+/**
+ * Rules about eggs and chicks moved to another nest. What speaks against a host is asked about and never forbidden: the
+ * keeper has moved it already. Pure; any thread.
+ */
+final class FosterRules {
+
+    /** So many eggs one hen covers. Common practice, no source. */
+    private static final int MOST_EGGS = 6;
+
+    /** So many chicks one pair feeds. Common practice, no source; for lovebirds 4 is advised. */
+    private static final int MOST_CHICKS = 5;
+
+    /** Birds marked so are no foster parents. Common practice, no source. */
+    private static final Set<String> UNFIT = Set.of("egg-eater", "plucker");
+
+    private FosterRules() {}
+
+    static List<Rule> of(String cage, String mark, String to, Optional<String> letter) {
+        return List.of(
+                CageRules.twoNests(cage, to),
+                CageRules.inUse(to),
+                letterIsFree(cage, mark, letter),
+                hostHangsABox(to),
+                hostIsNoSickroom(to),
+                hostHasAPair(to),
+                hostIsNotBeingParted(to),
+                hostHarmsNoYoung(to));
+    }
+
+    static Rule hasRoomForAnEgg(String to) {
+        return host(to, (scene, cage) -> {
+            int eggs = scene.nest(cage.id()).eggs().size();
+            return Ruling.asksIf(eggs >= MOST_EGGS, "nest.host-eggs", cage.name(), eggs);
+        });
+    }
+
+    static Rule hasRoomForAChick(String to) {
+        return host(to, (scene, cage) -> {
+            int chicks = scene.nest(cage.id()).chicks().size();
+            return Ruling.asksIf(chicks >= MOST_CHICKS, "nest.host-chicks", cage.name(), chicks);
+        });
+    }
+
+    /** The letter it has already, or the first of the alphabet that no egg or chick in a nest has. */
+    static String letterFor(Lying lying, Scene scene) {
+        return lying.egg().letter().orElseGet(() -> nextFree(scene.room()));
+    }
+
+    private static String nextFree(Room room) {
+        Set<String> used = room.lettersInUse().stream()
+                .map(letter -> letter.toUpperCase(Locale.ROOT))
+                .collect(Collectors.toSet());
+        return Stream.concat(alphabet(), alphabet().flatMap(first -> alphabet().map(second -> first + second)))
+                .filter(letter -> !used.contains(letter))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static Stream<String> alphabet() {
+        return Stream.iterate('A', letter -> (char) (letter + 1)).limit(26).map(String::valueOf);
+    }
+
+    private static Rule letterIsFree(String cage, String mark, Optional<String> letter) {
+        return scene -> {
+            if (letter.isEmpty()) {
+                return Ruling.ALLOWED;
+            }
+            String wanted = letter.get();
+            if (!wanted.matches("\\p{L}{1,3}")) {
+                return Ruling.refuses("nest.no-letter", wanted);
+            }
+            boolean itsOwn = new EggDeed.Which(cage, mark, Optional.empty())
+                    .egg(scene)
+                    .flatMap(lying -> lying.egg().letter())
+                    .filter(wanted::equalsIgnoreCase)
+                    .isPresent();
+            boolean taken = scene.room().lettersInUse().stream().anyMatch(wanted::equalsIgnoreCase);
+            return Ruling.refusesIf(taken && !itsOwn, "nest.letter-taken", wanted, nextFree(scene.room()));
+        };
+    }
+
+    private static Rule hostHangsABox(String to) {
+        return host(
+                to, (scene, cage) -> Ruling.asksIf(cage.box().hanging().isEmpty(), "nest.host-no-box", cage.name()));
+    }
+
+    private static Rule hostIsNoSickroom(String to) {
+        return host(
+                to,
+                (scene, cage) -> Ruling.asksIf(
+                        cage.use() == Use.QUARANTINE || cage.use() == Use.HOSPITAL,
+                        "nest.host-sickroom",
+                        cage.name(),
+                        cage.use()));
+    }
+
+    private static Rule hostHasAPair(String to) {
+        return host(to, (scene, cage) -> Ruling.asksIf(scene.pairAt(cage).isEmpty(), "nest.host-no-pair", cage.name()));
+    }
+
+    private static Rule hostIsNotBeingParted(String to) {
+        return host(
+                to,
+                (scene, cage) -> Ruling.asksIf(
+                        scene.pairAt(cage).flatMap(Pair::parting).isPresent(), "nest.host-parting", cage.name()));
+    }
+
+    private static Rule hostHarmsNoYoung(String to) {
+        return host(to, (scene, cage) -> scene.room().birdsIn(cage).stream()
+                .filter(bird -> bird.traits().stream().anyMatch(UNFIT::contains))
+                .findFirst()
+                .map(bird ->
+                        (Ruling) new Ruling.Asks(Message.of("nest.host-harms", cage.name(), bird.ring(), trait(bird))))
+                .orElse(Ruling.ALLOWED));
+    }
+
+    private static String trait(Bird bird) {
+        return bird.traits().stream().filter(UNFIT::contains).findFirst().orElse("-");
+    }
+
+    private interface HostRule {
+        Ruling judge(Scene scene, Cage cage);
+    }
+
+    private static Rule host(String to, HostRule rule) {
+        return scene ->
+                scene.room().cage(to).map(cage -> rule.judge(scene, cage)).orElse(Ruling.ALLOWED);
+    }
+}

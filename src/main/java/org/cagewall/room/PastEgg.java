@@ -1,0 +1,56 @@
+package org.cagewall.room;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * An egg of a pair that is no longer held, with what the room's own numbers are made of. Immutable; any thread.
+ *
+ * @param round which round it was laid in, by a number that no other round has
+ * @param species of the hen, where it was told
+ * @param about whether one of its dates is the keeper's guess
+ * @param moved whether it ever lay in another nest
+ * @param sitting the day from which the hen was seen to sit
+ */
+public record PastEgg(
+        long pair,
+        long round,
+        String mark,
+        Optional<String> species,
+        LocalDate laid,
+        boolean about,
+        boolean moved,
+        Optional<LocalDate> sitting,
+        boolean full,
+        Optional<LocalDate> hatched,
+        Optional<LocalDate> ringed,
+        Optional<LocalDate> left,
+        Optional<LocalDate> weaned) {
+
+    /** The eggs of a pair that is held no longer. */
+    public static Stream<PastEgg> of(Pair pair, Optional<Bird> hen) {
+        return pair.rounds().stream().flatMap(round -> round.eggs().stream().map(egg -> of(pair, hen, round, egg)));
+    }
+
+    private static PastEgg of(Pair pair, Optional<Bird> hen, Round round, Egg egg) {
+        Optional<Chick> chick = egg.chick();
+        return new PastEgg(
+                pair.id(),
+                round.id(),
+                egg.mark(),
+                hen.flatMap(Bird::species),
+                egg.laid(),
+                egg.about() || chick.filter(Chick::about).isPresent(),
+                !egg.moves().isEmpty(),
+                round.sitting(),
+                egg.wasFull(),
+                chick.map(Chick::hatched),
+                chick.flatMap(Chick::ring).map(ChickRing::day),
+                chick.flatMap(it -> it.trips().stream()
+                        .filter(BoxTrip::out)
+                        .map(BoxTrip::day)
+                        .findFirst()),
+                chick.flatMap(Chick::weaned).map(Weaning::day));
+    }
+}

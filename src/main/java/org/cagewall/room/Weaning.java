@@ -1,0 +1,10 @@
+package org.cagewall.room;
+
+import java.time.LocalDate;
+
+/**
+ * A chick taken from its nest as a bird of its own. Immutable; any thread.
+ *
+ * @param bird the bird that it is from then on
+ */
+public record Weaning(long bird, LocalDate day) {}
