@@ -47,7 +47,7 @@ final class BirdRules {
                         "deed.bird-taken",
                         name,
                         other.cage().map(scene.room()::cageName).orElse("-")))
-                .orElse(Ruling.ALLOWED);
+                .orElseGet(() -> EggRules.noChickWears(name).judge(scene));
     }
 
     static Rule nameIsFreeFor(String name, String bird) {

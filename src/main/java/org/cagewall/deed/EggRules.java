@@ -198,14 +198,10 @@ final class EggRules {
     /** No bird and no chick wears that ring, and it was not spoilt. */
     static Rule ringIsFree(String ring) {
         return scene -> {
-            Ruling taken = BirdRules.nameIsFree(ring).judge(scene);
-            if (taken instanceof Ruling.Refused) {
-                return taken;
-            }
-            if (scene.room().ringsSpoilt().stream().anyMatch(spoilt -> Names.same(spoilt, ring))) {
-                return Ruling.refuses("nest.ring-spoilt", ring);
-            }
-            return noChickWears(ring).judge(scene);
+            boolean spoilt = scene.room().ringsSpoilt().stream().anyMatch(each -> Names.same(each, ring));
+            return spoilt
+                    ? Ruling.refuses("nest.ring-spoilt", ring)
+                    : BirdRules.nameIsFree(ring).judge(scene);
         };
     }
 

@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.cagewall.deed.Fact;
 import org.cagewall.room.EggPlace;
@@ -119,11 +120,12 @@ class FactTablesTest extends InMemory {
 
     /** Eggs under the marks of the samples, each with a chick and its ring, but nothing of the kind itself. */
     private static List<Fact> young(Class<? extends Fact> kind) {
-        return Stream.of(text(true), text(false))
-                .flatMap(mark -> Stream.<Fact>of(
-                        new Fact.Egg(2, 2, mark, EggPlace.BOX, 2, false, Optional.empty()),
-                        new Fact.Hatching(2, 2, mark, false, Optional.empty()),
-                        new Fact.Ringing(2, 2, mark, "HB 26 " + mark.length())))
+        List<Function<String, Fact>> made = List.of(
+                mark -> new Fact.Egg(2, 2, mark, EggPlace.BOX, 2, false, Optional.empty()),
+                mark -> new Fact.Hatching(2, 2, mark, false, Optional.empty()),
+                mark -> new Fact.Ringing(2, 2, mark, "HB 26-" + mark.length()));
+        return made.stream()
+                .flatMap(making -> Stream.of(text(true), text(false)).map(making))
                 .takeWhile(fact -> fact.getClass() != kind)
                 .toList();
     }

@@ -6,6 +6,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import org.cagewall.deed.Fact;
 import org.cagewall.room.LogEntry;
 import org.cagewall.room.LogQuery;
 import org.cagewall.room.Room;
@@ -19,6 +21,25 @@ class FirstSchemaTest {
 
     /** The head of the packed record. */
     private static final long ENTRIES = 82;
+
+    /** Kinds of fact that came with a later schema. */
+    private static final Set<Class<? extends Fact>> SINCE = Set.of(
+            Fact.Sitting.class,
+            Fact.Candling.class,
+            Fact.Pip.class,
+            Fact.Removal.class,
+            Fact.NestMove.class,
+            Fact.Hatching.class,
+            Fact.Ringing.class,
+            Fact.RingCheck.class,
+            Fact.BoxTrip.class,
+            Fact.ChickMark.class,
+            Fact.ChickLoss.class,
+            Fact.Weaning.class,
+            Fact.Parting.class,
+            Fact.StageSkip.class,
+            Fact.Dummies.class,
+            Fact.NestLook.class);
 
     @TempDir
     Path folder;
@@ -62,8 +83,9 @@ class FirstSchemaTest {
 
     @Test
     void itHoldsEveryKindOfFactThatTheFirstVersionTook() {
-        Database.jdbi(Database.url(folder.resolve("room")))
-                .useHandle(handle -> FactTables.KINDS.forEach(kind -> assertThat(FactTables.all(handle, kind))
+        Database.jdbi(Database.url(folder.resolve("room"))).useHandle(handle -> FactTables.KINDS.stream()
+                .filter(kind -> !SINCE.contains(kind))
+                .forEach(kind -> assertThat(FactTables.all(handle, kind))
                         .as(kind.getSimpleName())
                         .isNotEmpty()));
     }

@@ -1,0 +1,399 @@
+package org.cagewall.store;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.cagewall.room.Bird;
+import org.cagewall.room.Chick;
+import org.cagewall.room.Crops;
+import org.cagewall.room.Egg;
+import org.cagewall.room.EggState;
+import org.cagewall.room.Nest;
+import org.cagewall.room.Pair;
+import org.cagewall.room.PartedFor;
+import org.cagewall.room.Round;
+import org.cagewall.room.Sex;
+import org.cagewall.room.Stage;
+import org.junit.jupiter.api.Test;
+
+/** What is recorded of eggs, chicks and pairs that are parted, and what of it is asked about or refused. */
+class NestDeedsTest extends InMemory {
+
+    @Override
+    boolean isFurnished() {
+        return true;
+    }
+
+    @Test
+    void anEggShowsWhatItShowedLast() {
+        told("egg-laid", "2026-03-12", "A1");
+        candled("1", "clear", "2026-03-20");
+        assertThat(egg("1").state()).isEqualTo(EggState.CLEAR);
+
+        candled("1", "full", "2026-03-22");
+        assertThat(egg("1").state()).isEqualTo(EggState.FULL);
+        assertThat(egg("1").candlings()).hasSize(2);
+    }
+
+    @Test
+    void anOlderLookRecordedLaterDoesNotHideTheYoungerOne() {
+        told("egg-laid", "2026-03-12", "A1");
+        candled("1", "full", "2026-03-22");
+        candled("1", "unsure", "2026-03-18");
+
+        assertThat(egg("1").state()).isEqualTo(EggState.FULL);
+    }
+
+    @Test
+    void anEggThatWasClearIsAskedAboutWhenItHatches() {
+        told("egg-laid", "2026-03-12", "A1");
+        candled("1", "clear", "2026-03-20");
+
+        assertThat(
+                        question(
+                                "{\"deed\":\"chick-hatched\",\"on\":\"2026-04-01\",\"cage\":\"A1\",\"mark\":\"1\",\"by\":\"Ines\"}"))
+                .isEqualTo("Egg 1 is written down as clear. Was it full after all?");
+    }
+
+    @Test
+    void withoutAMarkTheEggLaidFirstHatches() {
+        told("egg-laid", "2026-03-12", "A1");
+        told("egg-laid", "2026-03-14", "A1");
+        candled("1", "clear", "2026-03-20");
+        told("chick-hatched", "2026-04-01", "A1");
+
+        assertThat(egg("2").state()).isEqualTo(EggState.HATCHED);
+        assertThat(entry(room().head()).line()).contains("\"mark\":\"2\"");
+    }
+
+    @Test
+    void aMovedEggKeepsItsRoundAndGetsALetterNoOtherHas() {
+        told("egg-laid", "2026-03-12", "A1");
+        told("egg-laid", "2026-03-14", "A1");
+        sure("egg-moved", "2026-03-16", "A1", "'mark':'1','to':'A2'");
+        sure("egg-moved", "2026-03-16", "A1", "'mark':'2','to':'A2'");
+
+        Nest host = nest("A2");
+        assertThat(host.eggs()).extracting(egg -> egg.name(host.cage())).containsExactly("A", "B");
+        assertThat(host.eggs()).allMatch(egg -> egg.pair().cage() != host.cage());
+        assertThat(nest("A1").eggs()).isEmpty();
+        assertThat(nest("A1").all()).hasSize(2);
+    }
+
+    @Test
+    void aMovedEggIsNamedByItsLetterWhereItLies() {
+        told("egg-laid", "2026-03-12", "A1");
+        sure("egg-moved", "2026-03-16", "A1", "'mark':'1','to':'A2','letter':'K'");
+        tell(
+                "{\"deed\":\"egg-candled\",\"on\":\"2026-03-20\",\"cage\":\"A2\",\"mark\":\"k\",\"finding\":\"full\",\"by\":\"Ines\"}");
+
+        assertThat(egg("1").state()).isEqualTo(EggState.FULL);
+        assertThat(
+                        refusal(
+                                "{\"deed\":\"egg-candled\",\"on\":\"2026-03-20\",\"cage\":\"A1\",\"mark\":\"1\",\"finding\":\"full\",\"by\":\"Ines\"}"))
+                .isEqualTo("Egg 1 was in A2 on 20 March 2026. Say that cage.");
+    }
+
+    @Test
+    void whatWasSeenBeforeTheMoveIsToldOfTheCageItWasIn() {
+        told("egg-laid", "2026-03-12", "A1");
+        sure("egg-moved", "2026-03-20", "A1", "'mark':'1','to':'A2'");
+        candled("1", "full", "2026-03-18");
+
+        assertThat(egg("1").state()).isEqualTo(EggState.FULL);
+    }
+
+    @Test
+    void aLetterInUseIsRefusedAndTheNextFreeOneNamed() {
+        told("egg-laid", "2026-03-12", "A1");
+        told("egg-laid", "2026-03-14", "A1");
+        sure("egg-moved", "2026-03-16", "A1", "'mark':'1','to':'A2'");
+
+        assertThat(refusal(line("egg-moved", "2026-03-16", "A1", "'mark':'2','to':'A2','letter':'a'")))
+                .isEqualTo("The letter a is on another egg. The next free letter is B.");
+        assertThat(refusal(line("egg-moved", "2026-03-16", "A1", "'mark':'2','to':'A2','letter':'7'")))
+                .contains("is no letter");
+    }
+
+    @Test
+    void aLetterIsFreeAgainOnceItsChickIsWeaned() {
+        hatched("1");
+        sure("chick-moved", "2026-03-25", "A1", "'mark':'1','to':'A2'");
+        sure("chick-weaned", "2026-04-14", "A2", "'mark':'A','to':'B2'");
+
+        assertThat(room().lettersInUse()).isEmpty();
+    }
+
+    @Test
+    void hostsThatMightHarmAnEggAreAskedAbout() {
+        told("egg-laid", "2026-03-12", "A1");
+        tell("{\"deed\":\"box-on\",\"on\":\"2026-03-12\",\"cage\":\"A2\",\"by\":\"Ines\"}");
+        tell(
+                "{\"deed\":\"paired-up\",\"on\":\"2026-03-12\",\"cage\":\"A2\",\"cock\":\"HB 24-013\",\"hen\":\"HB 24-014\",\"by\":\"Ines\"}");
+        tell("{\"deed\":\"bird-marked\",\"bird\":\"HB 24-014\",\"trait\":\"egg-eater\",\"by\":\"Ines\"}");
+
+        assertThat(question(line("egg-moved", "2026-03-16", "A1", "'mark':'1','to':'A2'")))
+                .isEqualTo("In A2 is HB 24-014, marked as egg-eater. Put young there all the same?");
+    }
+
+    @Test
+    void aPairBeingPartedIsNoHost() {
+        told("egg-laid", "2026-03-12", "A1");
+        tell("{\"deed\":\"box-on\",\"on\":\"2026-03-12\",\"cage\":\"A2\",\"by\":\"Ines\"}");
+        tell(
+                "{\"deed\":\"paired-up\",\"on\":\"2026-03-12\",\"cage\":\"A2\",\"cock\":\"HB 24-013\",\"hen\":\"HB 24-014\",\"by\":\"Ines\"}");
+        tell(
+                "{\"deed\":\"parting-begun\",\"on\":\"2026-03-13\",\"cage\":\"A2\",\"reason\":\"fighting\",\"by\":\"Ines\"}");
+
+        assertThat(question(line("egg-moved", "2026-03-16", "A1", "'mark':'1','to':'A2'")))
+                .contains("is being parted");
+    }
+
+    @Test
+    void aChickIsRingedOnceByARingThatNobodyWears() {
+        hatched("1");
+        assertThat(refusal(line("chick-ringed", "2026-03-28", "A1", "'mark':'1','ring':'hb 24-011'")))
+                .contains("already a bird");
+        tell(line("chick-ringed", "2026-03-28", "A1", "'mark':'1','ring':'HB 26-031'"));
+
+        assertThat(chick("1").ringWorn()).contains("HB 26-031");
+        assertThat(refusal(line("chick-ringed", "2026-03-28", "A1", "'mark':'1','ring':'HB 26-032'")))
+                .isEqualTo("Chick 1 wears ring HB 26-031 already.");
+        assertThat(refusal("{\"deed\":\"bird-added\",\"bird\":\"HB 26-031\",\"sex\":\"hen\",\"by\":\"Ines\"}"))
+                .contains("is on a chick in A1");
+    }
+
+    @Test
+    void aChickRingedOnDayTwoOrTwentyIsAskedAbout() {
+        hatched("1");
+
+        assertThat(question(line("chick-ringed", "2026-03-22", "A1", "'mark':'1','ring':'HB 26-031'")))
+                .contains("is 2 days old");
+        assertThat(question(line("chick-ringed", "2026-04-09", "A1", "'mark':'1','ring':'HB 26-031'")))
+                .contains("is 20 days old");
+    }
+
+    @Test
+    void aRingedChickAnswersToItsRing() {
+        hatched("1");
+        tell(line("chick-ringed", "2026-03-28", "A1", "'mark':'1','ring':'HB 26-031'"));
+        tell(line("ring-checked", "2026-03-29", "A1", "'mark':'HB 26-031'"));
+
+        assertThat(chick("1").ring().flatMap(ring -> ring.checked())).contains(LocalDate.of(2026, 3, 29));
+    }
+
+    @Test
+    void aWeanedChickIsABirdUnderItsRingWithItsParents() {
+        hatched("1");
+        tell(line("chick-ringed", "2026-03-28", "A1", "'mark':'1','ring':'HB 26-031'"));
+        sure("chick-left-box", "2026-04-02", "A1", "'mark':'1'");
+        tell(line("chick-weaned", "2026-04-12", "A1", "'mark':'1','to':'B2','sex':'cock'"));
+
+        Bird bird = room().bird("HB 26-031").orElseThrow();
+        Pair pair = pair();
+        assertThat(bird.father()).contains(pair.cock());
+        assertThat(bird.mother()).contains(pair.hen());
+        assertThat(bird.sex()).isEqualTo(Sex.COCK);
+        assertThat(bird.hatched()).contains("2026-03-20");
+        assertThat(bird.cage()).isEqualTo(room().cage("B2").map(cage -> cage.id()));
+        assertThat(nest("A1").chicks()).isEmpty();
+        assertThat(chick("1").weaned().map(weaning -> weaning.bird())).contains(bird.id());
+    }
+
+    @Test
+    void aChickWithoutARingIsABirdUnderPairRoundAndMark() {
+        hatched("1");
+        sure("chick-weaned", "2026-04-12", "A1", "'mark':'1','to':'B2'");
+
+        assertThat(room().bird("1-1-1")).isPresent();
+    }
+
+    @Test
+    void aChickIsNotWeanedBeforeItHatched() {
+        told("egg-laid", "2026-03-12", "A1");
+
+        assertThat(refusal(line("chick-weaned", "2026-04-12", "A1", "'mark':'1','to':'B2'")))
+                .contains("has not hatched yet");
+        sure("chick-hatched", "2026-04-01", "A1", "'mark':'1'");
+        assertThat(refusal(line("chick-weaned", "2026-03-20", "A1", "'mark':'1','to':'B2'")))
+                .isEqualTo("Chick 1 hatched on 1 April 2026. Give that day or a later one.");
+    }
+
+    @Test
+    void aYoungChickIsAskedAboutBeforeItIsWeaned() {
+        hatched("1");
+
+        assertThat(question(line("chick-weaned", "2026-04-05", "A1", "'mark':'1','to':'B2'")))
+                .contains("cracking seed");
+    }
+
+    @Test
+    void whatLeansOnAHatchingIsNamedWhenItIsStruckOut() {
+        hatched("1");
+        long hatching = room().head();
+        tell(line("chick-ringed", "2026-03-28", "A1", "'mark':'1','ring':'HB 26-031'"));
+        long ringing = room().head();
+
+        assertThat(refusal("{\"deed\":\"struck-out\",\"entry\":" + hatching + ",\"why\":\"typo\",\"by\":\"Ines\"}"))
+                .contains("entry " + ringing + " leans on entry " + hatching);
+        strike(ringing);
+        strike(hatching);
+        assertThat(egg("1").state()).isEqualTo(EggState.NOT_CANDLED);
+    }
+
+    @Test
+    void aStruckRingCanBeUsedAgain() {
+        hatched("1");
+        tell(line("chick-ringed", "2026-03-28", "A1", "'mark':'1','ring':'HB 26-031'"));
+        strike(room().head());
+        tell(line("chick-ringed", "2026-03-28", "A1", "'mark':'1','ring':'HB 26-031'"));
+
+        assertThat(chick("1").ringWorn()).contains("HB 26-031");
+    }
+
+    @Test
+    void anEggThatWasTakenOutDoesNotHatch() {
+        told("egg-laid", "2026-03-12", "A1");
+        tell(line("egg-removed", "2026-03-20", "A1", "'mark':'1','why':'broken'"));
+
+        assertThat(refusal(line("chick-hatched", "2026-04-01", "A1", "'mark':'1'")))
+                .isEqualTo("Egg 1 was taken out on 20 March 2026 (broken).");
+        assertThat(nest("A1").eggs()).isEmpty();
+    }
+
+    @Test
+    void aFullEggIsNotTakenOutInPassing() {
+        told("egg-laid", "2026-03-12", "A1");
+        candled("1", "full", "2026-03-20");
+
+        assertThat(question(line("egg-removed", "2026-03-24", "A1", "'mark':'1'")))
+                .contains("is full");
+    }
+
+    @Test
+    void midSeasonANestIsBegunInOneGo() {
+        tell(line("eggs-found", "2026-04-14", "A1", "'count':5,'first':'2026-03-12','chicks':2,'age':9"));
+
+        Nest nest = nest("A1");
+        assertThat(nest.eggs()).hasSize(5).extracting(egg -> egg.egg().mark()).containsExactly("3", "4", "5", "6", "7");
+        assertThat(nest.chicks())
+                .extracting(lying -> lying.chick().orElseThrow().hatched())
+                .containsExactly(LocalDate.of(2026, 4, 5), LocalDate.of(2026, 4, 7));
+        assertThat(nest.all()).allMatch(lying -> lying.egg().about());
+        assertThat(nest.all().get(0).egg().laid()).isEqualTo(LocalDate.of(2026, 3, 12));
+    }
+
+    @Test
+    void anEggTwoMonthsAfterTheLastNeedsANewRound() {
+        told("egg-laid", "2026-03-02", "A1");
+
+        Recording late = store().record(
+                        room(), List.of(line(line("egg-laid", "2026-05-01", "A1", ""))), LocalDate.of(2026, 5, 1), NOW);
+        assertThat(said(late)).contains("Begin a new round first");
+    }
+
+    @Test
+    void roundsOverlapAndABareMarkMeansTheYoungest() {
+        hatched("1");
+        tell(line("round-begun", "2026-04-10", "A1", ""));
+        told("egg-laid", "2026-04-12", "A1");
+        Pair pair = pair();
+        assertThat(pair.rounds()).extracting(Round::number).containsExactly(1, 2);
+
+        candled("1", "unsure", "2026-04-14");
+        assertThat(pair().rounds().get(1).eggs().get(0).state()).isEqualTo(EggState.UNSURE);
+        sure("chick-ringed", "2026-03-28", "A1", "'mark':'1','round':'1','ring':'HB 26-040'");
+        assertThat(pair().rounds().get(0).eggs().get(0).chick().flatMap(Chick::ringWorn))
+                .contains("HB 26-040");
+    }
+
+    @Test
+    void theNestLookAndTheDummiesAreTheCages() {
+        tell(line("nest-looked-at", "2026-04-14", "A1", "'chicks':3,'crops':'part','feet':'clean','damp':false"));
+        tell(line("dummies", "2026-04-14", "A1", "'count':4"));
+
+        assertThat(room().cage("A1").orElseThrow().nestLook()).hasValueSatisfying(look -> {
+            assertThat(look.crops()).contains(Crops.PART);
+            assertThat(look.chicks()).contains(3);
+        });
+        assertThat(room().cage("A1").orElseThrow().dummies()).isEqualTo(4);
+        strike(room().head());
+        assertThat(room().cage("A1").orElseThrow().dummies()).isZero();
+    }
+
+    @Test
+    void aPairIsPartedForAReasonAndAStageIsSkippedWithAWord() {
+        tell(line("parting-begun", "2026-04-10", "A1", "'reason':'rounds'"));
+        tell(line("stage-skipped", "2026-04-11", "A1", "'stage':'box-turned','why':'box fell down'"));
+
+        assertThat(pair().parting().map(parting -> parting.reason())).contains(PartedFor.ROUNDS);
+        assertThat(pair().isSkipped(Stage.BOX_TURNED)).isTrue();
+        assertThat(refusal(line("parting-begun", "2026-04-12", "A1", "'reason':'season'")))
+                .contains("is being parted since 10 April 2026");
+    }
+
+    @Test
+    void theOwnersDaysStandInPlaceOfTheTimetables() {
+        tell(
+                "{\"deed\":\"timetable-set\",\"value\":\"incubation\",\"earliest\":17,\"expected\":19,\"latest\":22,\"by\":\"Ines\"}");
+        assertThat(room().settings().timetable()).containsEntry("budgerigar.incubation", "17 19 22");
+
+        tell("{\"deed\":\"timetable-set\",\"value\":\"incubation\",\"by\":\"Ines\"}");
+        assertThat(room().settings().timetable()).isEmpty();
+        assertThat(
+                        refusal(
+                                "{\"deed\":\"timetable-set\",\"value\":\"incubation\",\"earliest\":20,\"expected\":19,\"latest\":22,\"by\":\"Ines\"}"))
+                .contains("Earliest cannot be above expected");
+    }
+
+    // ------------------------------------------------------------------ telling
+
+    /** A chick of an egg laid on the second of March that hatched on the twentieth. */
+    private void hatched(String mark) {
+        told("egg-laid", "2026-03-02", "A1");
+        tell(line("chick-hatched", "2026-03-20", "A1", "'mark':'" + mark + "'"));
+    }
+
+    private void told(String deed, String day, String cage) {
+        tell(line(deed, day, cage, ""));
+    }
+
+    private void candled(String mark, String finding, String day) {
+        tell(line("egg-candled", day, "A1", "'mark':'" + mark + "','finding':'" + finding + "'"));
+    }
+
+    private void sure(String deed, String day, String cage, String fields) {
+        Recording recording = recorded(line(line(deed, day, cage, fields)).beingSure());
+        assertThat(recording).as(said(recording)).isInstanceOf(Recording.Done.class);
+    }
+
+    private static String line(String deed, String day, String cage, String fields) {
+        return ("{'deed':'" + deed + "','on':'" + day + "','cage':'" + cage + "'" + (fields.isEmpty() ? "" : ",")
+                        + fields + ",'by':'Ines'}")
+                .replace('\'', '"');
+    }
+
+    private void strike(long entry) {
+        tell("{\"deed\":\"struck-out\",\"entry\":" + entry + ",\"why\":\"typo\",\"by\":\"Ines\"}");
+    }
+
+    private Pair pair() {
+        return room().pairIn(cage("A1")).orElseThrow();
+    }
+
+    private Nest nest(String cage) {
+        return room().nest(cage(cage));
+    }
+
+    private Egg egg(String mark) {
+        return pair().rounds().get(0).eggs().stream()
+                .filter(egg -> egg.mark().equals(mark))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private Chick chick(String mark) {
+        return egg(mark).chick().orElseThrow();
+    }
+}
