@@ -42,6 +42,9 @@ final class RoomCoder {
                     boolean.class,
                     Coder.of((out, value) -> out.writeBoolean((Boolean) value), DataInputStream::readBoolean)),
             Map.entry(
+                    Boolean.class,
+                    Coder.of((out, value) -> out.writeBoolean((Boolean) value), DataInputStream::readBoolean)),
+            Map.entry(
                     LocalDate.class,
                     Coder.of(
                             (out, value) -> out.writeLong(((LocalDate) value).toEpochDay()),
