@@ -12,6 +12,7 @@ import org.cagewall.cards.PrintedCard;
 import org.cagewall.desk.DataFolder;
 import org.cagewall.desk.Desk;
 import org.cagewall.desk.Lanes;
+import org.cagewall.kiosk.Ahead;
 import org.cagewall.kiosk.Kiosk;
 import org.cagewall.kiosk.Pictures;
 import org.cagewall.kiosk.shell.EventThread;
@@ -49,9 +50,9 @@ final class Opening {
 
     private int show(Path folder) {
         DataFolder locked = locked(folder);
-        Kiosk.prepare(locked);
+        Ahead ahead = Kiosk.prepare(locked, options.mode(), cagewall.console().words());
         try (Desk desk = Desk.openAtAGlance(locked, Lanes.answeringOn(new EventThread()), cagewall.clocks())) {
-            Kiosk.run(desk, options.mode(), cagewall.console().words());
+            Kiosk.run(desk, ahead, cagewall.console().words());
             return Main.DONE;
         } catch (Desk.Unopened e) {
             throw new Refusal(e.why());

@@ -66,17 +66,17 @@ public final class Kiosk {
         this.reader = new CardReader(desk, stage, stage);
     }
 
-    /** Begins to load what every window needs, while the record is still being opened. Returns at once; any thread. */
-    public static void prepare(DataFolder folder) {
-        new EventThread()
-                .execute(() -> Light.DAY.start(
-                        KioskSettings.read(folder.kioskProperties()).textSize()));
+    /** Begins to have the window ready, while the record is still being opened. Returns at once; any thread. */
+    public static Ahead prepare(DataFolder folder, WindowMode mode, Words words) {
+        Ahead ahead = new Ahead(KioskSettings.read(folder.kioskProperties()), mode, words);
+        new EventThread().execute(ahead::prepare);
+        return ahead;
     }
 
     /** Opens the kiosk in a window and returns when it has been left. Not for the event thread. */
-    public static void run(Desk desk, WindowMode mode, Words words) {
+    public static void run(Desk desk, Ahead ahead, Words words) {
         CountDownLatch left = new CountDownLatch(1);
-        new EventThread().finish(() -> open(desk, mode, words, left::countDown));
+        new EventThread().finish(() -> open(desk, ahead, words, left::countDown));
         try {
             left.await();
         } catch (InterruptedException e) {
@@ -86,9 +86,12 @@ public final class Kiosk {
 
     /** Opens the kiosk in a window. On the event thread. */
     public static Kiosk open(Desk desk, WindowMode mode, Words words, Runnable onLeft) {
+        return open(desk, new Ahead(KioskSettings.read(desk.folder().kioskProperties()), mode, words), words, onLeft);
+    }
+
+    private static Kiosk open(Desk desk, Ahead ahead, Words words, Runnable onLeft) {
         Light light = lightOf(desk);
-        light.start(KioskSettings.read(desk.folder().kioskProperties()).textSize());
-        Shell shell = new Shell(words, mode);
+        Shell shell = ahead.shellIn(light);
         Kiosk kiosk = new Kiosk(desk, shell.stage(), words);
         kiosk.shell = Optional.of(shell);
         kiosk.light = light;

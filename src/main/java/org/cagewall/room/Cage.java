@@ -34,4 +34,24 @@ public record Cage(
     public boolean inUse() {
         return retired.isEmpty() && joinedTo.isEmpty();
     }
+
+    /** The same cage, last visited so. */
+    public Cage visited(Visit last) {
+        return new Cage(
+                id,
+                number,
+                name,
+                place,
+                use,
+                keeps,
+                retired,
+                joinedTo,
+                routine,
+                flock,
+                box,
+                cleaned,
+                counted,
+                card,
+                Optional.of(last));
+    }
 }

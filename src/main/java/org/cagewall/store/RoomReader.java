@@ -8,6 +8,7 @@ import java.time.MonthDay;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -17,6 +18,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -119,8 +121,12 @@ final class RoomReader {
         if (touched.room()) {
             parts.readRoom();
         }
+        boolean visits = touched.any(Set.of(Fact.Visit.class));
+        Map<Long, List<Visit>> told = visits ? visitsOf(touched.entries()) : Map.of();
         touched.cages().forEach((id, kinds) -> {
-            Optional<Cage> read = new CageReader(handle).one(id, Optional.ofNullable(parts.cages.get(id)), kinds);
+            Optional<Cage> known = Optional.ofNullable(parts.cages.get(id));
+            Optional<Cage> read = known.flatMap(cage -> visitedAgain(cage, kinds, told.values()))
+                    .or(() -> new CageReader(handle).one(id, known, kinds));
             replace(parts.cages, id, read.stream().toList(), Cage::id);
         });
         Set<Long> pairs = new HashSet<>(touched.pairs());
@@ -130,16 +136,15 @@ final class RoomReader {
         });
         parts.readPairs(pairs);
         parts.settle();
-        boolean visits = touched.any(Set.of(Fact.Visit.class));
         if (!parts.since.equals(before.since())) {
             parts.readSince();
         } else if (visits) {
-            parts.readVisits(touched.entries());
+            parts.readVisits(told);
         }
         if (touched.any(Set.of(Fact.Seen.class))) {
             parts.readUnread();
         } else if (visits) {
-            parts.readUnread(touched.entries());
+            parts.readUnread(told);
         }
         if (touched.any(Set.of(Fact.Plan.class, Fact.Pairing.class, Fact.Departure.class))) {
             parts.readPlans();
@@ -149,6 +154,31 @@ final class RoomReader {
             parts.past = new PastReader(handle).eggsBut(parts.pairs.keySet());
         }
         return parts.room();
+    }
+
+    /** What these entries tell of visits now. */
+    private Map<Long, List<Visit>> visitsOf(Set<Long> entries) {
+        Map<Long, List<Visit>> told = new TreeMap<>();
+        entries.forEach(entry -> told.put(
+                entry,
+                FactTables.select(handle, Fact.Visit.class, "entry = ?", entry).stream()
+                        .map(RoomReader::visit)
+                        .toList()));
+        return told;
+    }
+
+    /** The cage after visits were told of it and nothing else, if none that was known has gone. */
+    private static Optional<Cage> visitedAgain(
+            Cage cage, Set<Class<? extends Fact>> kinds, Collection<List<Visit>> told) {
+        boolean onlyMore =
+                kinds.equals(Set.of(Fact.Visit.class)) && told.stream().noneMatch(List::isEmpty);
+        return onlyMore
+                ? Stream.concat(
+                                cage.lastVisit().stream(),
+                                told.stream().flatMap(List::stream).filter(visit -> visit.cage() == cage.id()))
+                        .max(Comparator.comparing(Visit::day).thenComparing(Visit::entry))
+                        .map(cage::visited)
+                : Optional.empty();
     }
 
     /** A bird by its number, present or gone. */
@@ -497,19 +527,22 @@ final class RoomReader {
                     .map(RoomReader::visit));
         }
 
-        void readVisits(Set<Long> entries) {
-            visits = withNews(visits, entries, "entry = ? AND day >= ?", since);
+        void readVisits(Map<Long, List<Visit>> told) {
+            visits = withNews(visits, told, visit -> !visit.day().isBefore(since));
         }
 
         /** What is told by these entries now, in the place of what they told before. */
-        private List<Visit> withNews(List<Visit> known, Set<Long> entries, String which, Object arg) {
-            List<Visit> all = new ArrayList<>(known.size() + entries.size());
-            known.stream().filter(visit -> !entries.contains(visit.entry())).forEach(all::add);
-            for (long entry : entries) {
-                FactTables.select(handle, Fact.Visit.class, which, entry, arg).stream()
-                        .map(RoomReader::visit)
-                        .forEach(visit -> all.add(-1 - Collections.binarySearch(all, visit, IN_ORDER), visit));
+        private static List<Visit> withNews(List<Visit> known, Map<Long, List<Visit>> told, Predicate<Visit> which) {
+            List<Visit> all = new ArrayList<>(known.size() + told.size());
+            for (Visit visit : known) {
+                if (!told.containsKey(visit.entry())) {
+                    all.add(visit);
+                }
             }
+            told.values().stream()
+                    .flatMap(List::stream)
+                    .filter(which)
+                    .forEach(visit -> all.add(-1 - Collections.binarySearch(all, visit, IN_ORDER), visit));
             return all;
         }
 
@@ -522,8 +555,13 @@ final class RoomReader {
                     .map(RoomReader::visit));
         }
 
-        void readUnread(Set<Long> entries) {
-            unread = withNews(unread, entries, "entry = ? AND " + UNREAD, Answer.DIFFERENT);
+        void readUnread(Map<Long, List<Visit>> told) {
+            unread = withNews(unread, told, visit -> visit.answer() == Answer.DIFFERENT && !isRead(visit.entry()));
+        }
+
+        private boolean isRead(long visit) {
+            return !KeptStatements.numbers(handle, "SELECT entry FROM seen WHERE seen = ?", visit)
+                    .isEmpty();
         }
 
         void readPlans() {

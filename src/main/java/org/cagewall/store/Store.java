@@ -42,6 +42,7 @@ public final class Store implements AutoCloseable {
     private final Optional<Glance> glance;
     private Optional<Jdbi> jdbi = Optional.empty();
     private Optional<Handle> recording = Optional.empty();
+    private Optional<End> last = Optional.empty();
 
     private Store(String url, Optional<Glance> glance) {
         this.url = url;
@@ -147,7 +148,13 @@ public final class Store implements AutoCloseable {
      */
     public Recording record(Room known, List<Line> lines, LocalDate today, Instant now) {
         try {
-            return recording().inTransaction(handle -> new Touch(handle, known, today, now).record(lines));
+            Touch touch = recording().inTransaction(handle -> {
+                Touch made = new Touch(handle, known, today, now);
+                made.record(lines, last);
+                return made;
+            });
+            last = Optional.of(touch.end());
+            return touch.done();
         } catch (RolledBack e) {
             return e.answer;
         } catch (JdbiException e) {
@@ -280,6 +287,9 @@ public final class Store implements AutoCloseable {
         }
     }
 
+    /** The number and the digest of the last entry that was recorded here; a number has one digest for ever. */
+    private record End(long number, String digest) {}
+
     /** What was fixed when the room was made, and how far its record goes. */
     public record Origin(String code, String zone, long entries, String digest) {}
 
@@ -317,17 +327,40 @@ public final class Store implements AutoCloseable {
             this.register = new PastRegister(handle);
         }
 
-        Recording record(List<Line> lines) {
-            lockHead();
+        void record(List<Line> lines, Optional<End> last) {
+            lockHead(last);
             for (int i = 0; i < lines.size(); i++) {
                 record(i, lines.get(i));
             }
             keepHead();
+        }
+
+        Recording done() {
             return new Recording.Done(List.copyOf(entries), room);
         }
 
-        /** The head is written first, so that no other program can record until this has ended. */
-        private void lockHead() {
+        End end() {
+            return new End(room.head(), digest);
+        }
+
+        /**
+         * The head is written first, so that no other program can record until this has ended. Where it still is as this
+         * one left it, it need not be read.
+         */
+        private void lockHead(Optional<End> last) {
+            boolean follows = last.filter(end -> end.number() == room.head()).isPresent()
+                    && room.day().equals(today)
+                    && KeptStatements.write(
+                                    handle, "UPDATE head SET number = number WHERE id = 1 AND number = ?", room.head())
+                            == 1;
+            if (follows) {
+                digest = last.orElseThrow().digest();
+            } else {
+                readHead();
+            }
+        }
+
+        private void readHead() {
             KeptStatements.write(handle, "UPDATE head SET number = number WHERE id = 1");
             RoomReader.Head head = reader.head();
             digest = head.digest();
@@ -417,7 +450,7 @@ public final class Store implements AutoCloseable {
         }
 
         long restore(Iterable<SealedLine> lines) {
-            lockHead();
+            lockHead(Optional.empty());
             if (room.head() != 0) {
                 throw new StoreProblem(Message.of("store.not-empty"));
             }

@@ -2,6 +2,7 @@ package org.cagewall.kiosk.shell;
 
 import java.awt.AWTEvent;
 import java.awt.Component;
+import java.awt.Graphics2D;
 import java.awt.GraphicsDevice;
 import java.awt.GraphicsEnvironment;
 import java.awt.KeyboardFocusManager;
@@ -12,6 +13,7 @@ import java.awt.event.AWTEventListener;
 import java.awt.event.MouseEvent;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
+import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.List;
 import javax.swing.JFrame;
@@ -68,6 +70,19 @@ public final class Shell {
                 }
             }
         });
+    }
+
+    /** Makes the window without showing it, and paints once, unseen, so that all that takes is loaded. */
+    public void rehearse() {
+        frame.pack();
+        Rectangle bounds = mode.bounds(displays());
+        stage.open(Screens.none(), new Destination.Wall());
+        stage.setSize(bounds.getSize());
+        stage.validate();
+        BufferedImage unseen = new BufferedImage(bounds.width, bounds.height, BufferedImage.TYPE_INT_RGB);
+        Graphics2D brush = unseen.createGraphics();
+        stage.printAll(brush);
+        brush.dispose();
     }
 
     public Navigator navigator() {
