@@ -49,6 +49,8 @@ public record Cage(
                 routine,
                 flock,
                 box,
+                dummies,
+                nestLook,
                 cleaned,
                 counted,
                 card,
