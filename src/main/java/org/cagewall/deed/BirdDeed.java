@@ -244,6 +244,26 @@ public sealed interface BirdDeed extends Deed {
         }
     }
 
+    /** A second ring that opens, of colour or with a number, put on or taken off. */
+    record SplitRingPut(String bird, Optional<String> ring) implements BirdDeed, AboutBird {
+
+        @Override
+        public List<Rule> judgedBy() {
+            return List.of(BirdRules.present(bird));
+        }
+
+        @Override
+        public List<Fact> facts(Scene scene) {
+            return List.of(new Fact.SplitRing(scene.theBird(bird).id(), ring));
+        }
+
+        @Override
+        public Message words() {
+            return ring.map(it -> Message.of("nest.did.split-ring", bird, it))
+                    .orElse(Message.of("nest.did.split-ring-off", bird));
+        }
+    }
+
     /** A bird caught up and looked over; weight in grams. */
     record BirdLookedOver(
             String bird,

@@ -6,6 +6,7 @@ import org.cagewall.room.Cage;
 import org.cagewall.room.CardFace;
 import org.cagewall.room.CardFaces;
 import org.cagewall.room.PrintedCard;
+import org.cagewall.room.RingLoss;
 import org.cagewall.room.RingStock;
 import org.cagewall.room.Role;
 import org.cagewall.text.Message;
@@ -67,13 +68,21 @@ public sealed interface CardDeed extends Deed {
             @Within(least = 1950, most = 2200) int year,
             String size,
             @Within(least = 0, most = 99_999) int first,
-            @Within(least = 0, most = 99_999) int last)
+            @Within(least = 0, most = 99_999) int last,
+            Optional<String> form)
             implements CardDeed, SettingUp {
+
+        /** More rings than this nobody buys at once, and each is looked through. */
+        private static final int MOST = 2_000;
 
         @Override
         public List<Rule> judgedBy() {
             return List.of(
-                    scene -> Ruling.refusesIf(last < first, "deed.rings-order", first, last), this::overlapsNone);
+                    scene -> Ruling.refusesIf(last < first, "deed.rings-order", first, last),
+                    scene -> Ruling.refusesIf(last - first >= MOST, "nest.many-rings", MOST),
+                    scene -> Ruling.refusesIf(
+                            form.filter(it -> !RingStock.isForm(it)).isPresent(), "nest.ring-form", form.orElse("-")),
+                    this::overlapsNone);
         }
 
         private Ruling overlapsNone(Scene scene) {
@@ -87,7 +96,7 @@ public sealed interface CardDeed extends Deed {
 
         @Override
         public List<Fact> facts(Scene scene) {
-            return List.of(new Fact.RingStock(year, size, first, last));
+            return List.of(new Fact.RingStock(year, size, first, last, form));
         }
 
         @Override
@@ -96,23 +105,27 @@ public sealed interface CardDeed extends Deed {
         }
     }
 
-    record RingSpoilt(String ring) implements CardDeed {
+    record RingSpoilt(String ring, Optional<RingLoss> why) implements CardDeed {
 
         @Override
         public List<Rule> judgedBy() {
             return List.of(
                     BirdRules.nameIsFree(ring),
-                    scene -> Ruling.refusesIf(scene.room().ringsSpoilt().contains(ring), "deed.spoilt-already", ring));
+                    scene -> Ruling.refusesIf(
+                            scene.room().ringsSpoilt().stream().anyMatch(each -> Names.same(each, ring)),
+                            "deed.spoilt-already",
+                            ring));
         }
 
         @Override
         public List<Fact> facts(Scene scene) {
-            return List.of(new Fact.RingSpoilt(ring));
+            return List.of(new Fact.RingSpoilt(ring, why));
         }
 
         @Override
         public Message words() {
-            return Message.of("deed.did.ring-spoilt", ring);
+            return why.map(it -> Message.of("nest.did.ring-spoilt-for", ring, it))
+                    .orElse(Message.of("deed.did.ring-spoilt", ring));
         }
     }
 

@@ -17,6 +17,7 @@ import org.cagewall.room.How;
 import org.cagewall.room.Keeps;
 import org.cagewall.room.PartedFor;
 import org.cagewall.room.Permission;
+import org.cagewall.room.RingLoss;
 import org.cagewall.room.Role;
 import org.cagewall.room.Sex;
 import org.cagewall.room.Stage;
@@ -153,6 +154,9 @@ public sealed interface Fact {
 
     record Ring(long bird, String ring) implements OfBird {}
 
+    /** A second ring that opens, or none any more. */
+    record SplitRing(long bird, Optional<String> ring) implements OfBird {}
+
     record Naming(long bird, String name) implements OfBird {}
 
     record Sexing(long bird, Sex sex) implements OfBird {}
@@ -253,7 +257,7 @@ public sealed interface Fact {
 
     record Seen(long seen) implements OfRoom {}
 
-    record RingStock(int season, String size, int lowest, int highest) implements OfRoom {}
+    record RingStock(int season, String size, int lowest, int highest, Optional<String> form) implements OfRoom {}
 
-    record RingSpoilt(String ring) implements OfRoom {}
+    record RingSpoilt(String ring, Optional<RingLoss> why) implements OfRoom {}
 }

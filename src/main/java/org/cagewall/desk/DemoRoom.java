@@ -109,7 +109,7 @@ public final class DemoRoom {
         addCage(QUARANTINE, EAST, 3, 1, Use.QUARANTINE, Optional.empty());
         CAGES.forEach(this::setRoutine);
         int year = story.ago(SET_UP).getYear();
-        owner.tells(new CardDeed.RingsBought(year, "4.2 mm", 1, 100));
+        owner.tells(new CardDeed.RingsBought(year, "4.2 mm", 1, 100, Optional.of("HB %02d-###".formatted(year % 100))));
     }
 
     private void addCage(String cage, String wall, int row, int column, Use use, Optional<Keeps> keeps) {

@@ -194,6 +194,7 @@ final class Reviewing {
                 living().map(Reviewing::outcome).flatMap(Optional::stream).toList(),
                 room.rings(),
                 room.ringsSpoilt(),
+                room.ringsWorn(),
                 room.past());
     }
 

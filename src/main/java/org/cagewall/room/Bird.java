@@ -8,6 +8,7 @@ import java.util.Optional;
  * One bird as it is known. Immutable; any thread.
  *
  * @param ring its ring, or the name it was added by while it has none
+ * @param splitRing a second ring that opens
  * @param called a name beside the ring
  * @param hatched a date or a year, as it was told
  * @param stays the cages it has stood in, oldest first
@@ -15,6 +16,7 @@ import java.util.Optional;
 public record Bird(
         long id,
         String ring,
+        Optional<String> splitRing,
         Optional<String> called,
         Sex sex,
         Optional<String> species,

@@ -19,6 +19,7 @@ import java.util.stream.Stream;
  * @param pairs those together, up to 60 days after both birds are out, and those with eggs or chicks in a nest
  * @param visits checks since that day, oldest first
  * @param unread reports of something different that the owner has not read, oldest first
+ * @param ringsWorn those of the rings bought that a bird or chick wears or wore
  * @param past the eggs of pairs no longer held, for the room's own numbers
  */
 public record Room(
@@ -39,6 +40,7 @@ public record Room(
         List<TaskOutcome> outcomes,
         List<RingStock> rings,
         List<String> ringsSpoilt,
+        List<String> ringsWorn,
         List<PastEgg> past) {
 
     /** How long a pair is held after both birds are out, in days. */
@@ -60,6 +62,7 @@ public record Room(
         outcomes = List.copyOf(outcomes);
         rings = List.copyOf(rings);
         ringsSpoilt = List.copyOf(ringsSpoilt);
+        ringsWorn = List.copyOf(ringsWorn);
         past = List.copyOf(past);
     }
 

@@ -77,6 +77,7 @@ final class FactTables {
             Fact.StageSkip.class,
             Fact.Dummies.class,
             Fact.NestLook.class,
+            Fact.SplitRing.class,
             Fact.Outcome.class,
             Fact.Absence.class,
             Fact.AbsencePlan.class,

@@ -77,6 +77,19 @@ final class KeptStatements extends DefaultStatementBuilder {
         });
     }
 
+    /** The texts in the first column. */
+    static List<String> texts(Handle handle, String sql) {
+        return lend(handle, sql, statement -> {
+            List<String> texts = new ArrayList<>();
+            try (ResultSet rows = statement.executeQuery()) {
+                while (rows.next()) {
+                    texts.add(rows.getString(1));
+                }
+            }
+            return texts;
+        });
+    }
+
     static void fill(PreparedStatement statement, Object... values) throws SQLException {
         for (int i = 0; i < values.length; i++) {
             Columns.fill(statement, i + 1, values[i]);

@@ -56,6 +56,7 @@ final class Later {
                 kept(room.outcomes(), outcome -> !outcome.day().isBefore(since)),
                 room.rings(),
                 room.ringsSpoilt(),
+                room.ringsWorn(),
                 past);
     }
 

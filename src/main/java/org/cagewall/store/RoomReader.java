@@ -18,6 +18,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
@@ -96,6 +97,7 @@ final class RoomReader {
         parts.readSince();
         parts.readUnread();
         parts.readPlans();
+        parts.readWorn();
         parts.past = new PastReader(handle).eggsBut(parts.pairs.keySet());
         return parts.room();
     }
@@ -112,6 +114,7 @@ final class RoomReader {
         parts.readSince();
         parts.readUnread();
         parts.readPlans();
+        parts.readWorn();
         return parts.room();
     }
 
@@ -145,6 +148,9 @@ final class RoomReader {
             parts.readUnread();
         } else if (visits) {
             parts.readUnread(told);
+        }
+        if (touched.any(Set.of(Fact.Bird.class, Fact.Ring.class, Fact.Ringing.class, Fact.RingStock.class))) {
+            parts.readWorn();
         }
         if (touched.any(Set.of(Fact.Plan.class, Fact.Pairing.class, Fact.Departure.class))) {
             parts.readPlans();
@@ -236,6 +242,7 @@ final class RoomReader {
             return List.of();
         }
         Map<Long, List<Row<Fact.Ring>>> rings = ofBirds(Fact.Ring.class, scope);
+        Map<Long, List<Row<Fact.SplitRing>>> splits = ofBirds(Fact.SplitRing.class, scope);
         Map<Long, List<Row<Fact.Naming>>> namings = ofBirds(Fact.Naming.class, scope);
         Map<Long, List<Row<Fact.Sexing>>> sexings = ofBirds(Fact.Sexing.class, scope);
         Map<Long, List<Row<Fact.Parentage>>> parents = ofBirds(Fact.Parentage.class, scope);
@@ -253,6 +260,7 @@ final class RoomReader {
                     return new Bird(
                             id,
                             last(rings, id).map(it -> it.fact().ring()).orElse(bird.ring()),
+                            last(splits, id).flatMap(it -> it.fact().ring()),
                             last(namings, id).map(it -> it.fact().name()),
                             last(sexings, id).map(it -> it.fact().sex()).orElse(Sex.UNKNOWN),
                             bird.species(),
@@ -363,6 +371,7 @@ final class RoomReader {
         private List<TaskOutcome> outcomes = List.of();
         private List<RingStock> rings = List.of();
         private List<String> spoilt = List.of();
+        private List<String> worn = List.of();
         private List<PastEgg> past = List.of();
         private Set<Long> heldBefore = Set.of();
 
@@ -392,6 +401,7 @@ final class RoomReader {
             outcomes = before.outcomes();
             rings = before.rings();
             spoilt = before.ringsSpoilt();
+            worn = before.ringsWorn();
             past = before.past();
             heldBefore = Set.copyOf(pairs.keySet());
         }
@@ -412,7 +422,12 @@ final class RoomReader {
             outcomes = readOutcomes();
             rings = FactTables.all(handle, Fact.RingStock.class).stream()
                     .map(Row::fact)
-                    .map(stock -> new RingStock(stock.season(), stock.size(), stock.lowest(), stock.highest()))
+                    .map(stock -> new RingStock(
+                            stock.season(),
+                            stock.size(),
+                            stock.lowest(),
+                            stock.highest(),
+                            stock.form().orElse(RingStock.usualForm(stock.season()))))
                     .toList();
             spoilt = FactTables.all(handle, Fact.RingSpoilt.class).stream()
                     .map(row -> row.fact().ring())
@@ -564,6 +579,23 @@ final class RoomReader {
                     .isEmpty();
         }
 
+        /** Those of the rings bought that are told of any bird or chick there ever was. */
+        void readWorn() {
+            if (rings.isEmpty()) {
+                worn = List.of();
+                return;
+            }
+            Set<String> ever = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
+            ever.addAll(KeptStatements.texts(
+                    handle, "SELECT ring FROM bird UNION SELECT ring FROM ring UNION SELECT ring FROM ringing"));
+            worn = rings.stream()
+                    .flatMap(stock -> stock.rings().stream())
+                    .filter(ever::contains)
+                    .distinct()
+                    .sorted()
+                    .toList();
+        }
+
         void readPlans() {
             plans = FactTables.select(
                             handle,
@@ -601,6 +633,7 @@ final class RoomReader {
                     outcomes,
                     rings,
                     spoilt,
+                    worn,
                     past);
         }
     }

@@ -145,6 +145,7 @@ class ExportCommandTest {
                 room.outcomes(),
                 room.rings(),
                 room.ringsSpoilt(),
+                room.ringsWorn(),
                 room.past());
     }
 

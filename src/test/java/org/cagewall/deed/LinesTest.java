@@ -32,7 +32,7 @@ class LinesTest {
             """
             room-set timetable-set wall-added cage-added cage-placed cage-use-changed cage-retired cages-joined cages-split
             person-added person-changed routine-set room-read cage-cleaned counted
-            bird-added birds-added bird-moved bird-sexed bird-named parents-set ring-corrected ring-removed
+            bird-added birds-added bird-moved bird-sexed bird-named parents-set ring-corrected ring-removed split-ring-put
             bird-looked-over bird-treated bird-trimmed bird-marked bird-out bird-back bird-loose bird-found bird-left
             pair-planned paired-up box-on box-turned box-off box-cleaned round-begun round-ended egg-laid eggs-found
             sitting egg-candled egg-pipped egg-removed egg-moved chick-moved dummies chick-hatched nest-looked-at

@@ -39,7 +39,8 @@ class FirstSchemaTest {
             Fact.Parting.class,
             Fact.StageSkip.class,
             Fact.Dummies.class,
-            Fact.NestLook.class);
+            Fact.NestLook.class,
+            Fact.SplitRing.class);
 
     @TempDir
     Path folder;

@@ -372,6 +372,7 @@ class RulesTest extends InMemory {
                         one.outcomes(),
                         one.rings(),
                         one.ringsSpoilt(),
+                        one.ringsWorn(),
                         one.past())
                 .equals(other);
     }

@@ -119,6 +119,7 @@ public final class RoomSketch {
                     bird,
                     "R" + bird,
                     Optional.empty(),
+                    Optional.empty(),
                     sex,
                     Optional.empty(),
                     Optional.of(hatched),
@@ -256,6 +257,7 @@ public final class RoomSketch {
                 visits,
                 unread,
                 outcomes,
+                List.of(),
                 List.of(),
                 List.of(),
                 List.of());

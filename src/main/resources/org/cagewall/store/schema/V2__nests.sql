@@ -3,6 +3,8 @@
 -- leans on its hatching.
 
 ALTER TABLE egg ADD COLUMN laid DATE;
+ALTER TABLE ring_stock ADD COLUMN form VARCHAR(80);
+ALTER TABLE ring_spoilt ADD COLUMN why VARCHAR(20);
 CREATE INDEX egg_cage ON egg (cage, day DESC);
 
 CREATE TABLE sitting (
@@ -193,4 +195,13 @@ CREATE TABLE nest_look (
     damp BOOLEAN,
     plucked BOOLEAN,
     CONSTRAINT pk_nest_look PRIMARY KEY (entry, n)
+);
+
+CREATE TABLE split_ring (
+    entry BIGINT NOT NULL CONSTRAINT fk_split_ring_entry REFERENCES entry (number),
+    n SMALLINT NOT NULL,
+    day DATE NOT NULL,
+    bird BIGINT NOT NULL CONSTRAINT fk_split_ring_bird REFERENCES bird (entry),
+    ring VARCHAR(80),
+    CONSTRAINT pk_split_ring PRIMARY KEY (entry, n)
 );
