@@ -222,8 +222,9 @@ public sealed interface VisitDeed extends Deed {
         return parts.length > 1 ? List.of(parts[1]) : List.of();
     }
 
+    /** The kind of a task, as it is read: evening food. */
     private static String kind(String task) {
         String[] parts = task.split("/", -1);
-        return parts.length > 2 ? parts[2] : task;
+        return parts.length > 2 ? parts[2].replace('-', ' ') : task;
     }
 }

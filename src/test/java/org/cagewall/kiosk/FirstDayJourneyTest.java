@@ -87,7 +87,7 @@ class FirstDayJourneyTest {
         live.press("role.sitter").press("add-person").waitUntil("the sitter is known", () -> desk.room()
                 .person("Tomas")
                 .isPresent());
-        live.tap("notice.text").press("tab.food").press("cage.A1").press("cage.A2");
+        live.press("tab.food").press("cage.A1").press("cage.A2");
         live.press("what.quick.1").press("amount.quick.1").press("add-line").press("allowed.count");
         live.picture("first-day-3-food").press("save").waitUntil("both cages have their food", () -> !feedOf("A2")
                 .isEmpty());

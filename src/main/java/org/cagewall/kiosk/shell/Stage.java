@@ -212,7 +212,7 @@ public final class Stage extends JLayeredPane implements Navigator, Overlays, No
         int below = keyboard.map(board -> board.getPreferredSize().height).orElse(0);
         int free = getHeight() - below;
         floor.setBounds(0, 0, getWidth(), getHeight());
-        notice.ifPresent(bar -> bar.setBounds(floor.headingPlace()));
+        notice.ifPresent(bar -> bar.setBounds(floor.noticePlace()));
         sheet.ifPresent(open -> open.setBounds(0, 0, getWidth(), free));
         failure.ifPresent(page -> page.setBounds(0, 0, getWidth(), getHeight()));
         keyboard.ifPresent(board -> board.setBounds(0, free, getWidth(), below));
@@ -293,6 +293,8 @@ public final class Stage extends JLayeredPane implements Navigator, Overlays, No
 
         private static final long serialVersionUID = 1L;
 
+        private static final int LEAST_NOTICE = 400;
+
         private transient Optional<JComponent> heading = Optional.empty();
         private transient Optional<JComponent> view = Optional.empty();
 
@@ -317,6 +319,17 @@ public final class Stage extends JLayeredPane implements Navigator, Overlays, No
             int margin = Measure.margin();
             int end = getWidth() - margin - (pill() > 0 ? pill() + Measure.px(16) : 0);
             return new Rectangle(margin, Measure.px(14), end - margin, Measure.px(64));
+        }
+
+        /** Over the heading's words; what stands beside them stays in reach, where there is room for both. */
+        Rectangle noticePlace() {
+            Rectangle place = headingPlace();
+            int room = heading.filter(Heading.class::isInstance)
+                    .map(each -> ((Heading) each).roomForWords())
+                    .orElse(place.width);
+            return room < Measure.px(LEAST_NOTICE)
+                    ? place
+                    : new Rectangle(place.x, place.y, Math.min(room, place.width), place.height);
         }
 
         @Override
