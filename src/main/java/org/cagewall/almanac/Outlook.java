@@ -1,0 +1,115 @@
+package org.cagewall.almanac;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.cagewall.room.Box;
+import org.cagewall.room.Chick;
+import org.cagewall.room.Egg;
+import org.cagewall.room.Pair;
+
+/**
+ * All that is expected of one cage, worked out from what was recorded and never from today. Immutable; any thread.
+ *
+ * @param timetable by which it is reckoned: of the hen's species, else the room's
+ * @param pair the pair of the cage, as long as one of the two stands there
+ * @param firstEgg of the pair with this box; happened once its round has begun
+ * @param rounds all of the pair, oldest first
+ * @param eggs all of the pair and all that lie here, oldest first, hatched, taken out and moved away ones too
+ * @param chicks the same of chicks: here, weaned, lost, moved away
+ * @param firstLook at the eggs against the light; empty when there is none to do
+ * @param secondLook the same again, later
+ * @param nestLook the day of the next look into the box; every second day while chicks are in it
+ * @param backs from when backs and napes are looked at
+ * @param clearEggs what may be taken out, a clutch each
+ * @param parting empty where there is no pair
+ */
+public record Outlook(
+        long cage,
+        Box box,
+        Timetable timetable,
+        Optional<Pair> pair,
+        Optional<Due> firstEgg,
+        List<RoundOutlook> rounds,
+        List<EggOutlook> eggs,
+        List<ChickOutlook> chicks,
+        Optional<NestCandling> firstLook,
+        Optional<NestCandling> secondLook,
+        Optional<LocalDate> nestLook,
+        Optional<Due> backs,
+        List<ClearEggs> clearEggs,
+        Optional<PartingOutlook> parting) {
+
+    public Outlook {
+        rounds = List.copyOf(rounds);
+        eggs = List.copyOf(eggs);
+        chicks = List.copyOf(chicks);
+        clearEggs = List.copyOf(clearEggs);
+    }
+
+    /** From when the hen sits on the round under way; it may still be foreseen. */
+    public Optional<SatFrom> sittingFrom() {
+        return underWay().flatMap(RoundOutlook::start);
+    }
+
+    /** The youngest round that has not ended. */
+    public Optional<RoundOutlook> underWay() {
+        return rounds.stream().filter(each -> each.round().isOpen()).reduce((earlier, later) -> later);
+    }
+
+    /** The next egg of the round under way. */
+    public Optional<NextEgg> nextEgg() {
+        return underWay().flatMap(RoundOutlook::nextEgg);
+    }
+
+    /** The eggs that lie here now. */
+    public List<EggOutlook> eggsHere() {
+        return eggs.stream()
+                .filter(egg -> egg.here() && egg.lying().egg().isLying())
+                .toList();
+    }
+
+    /** The chicks in the care of this cage now. */
+    public List<ChickOutlook> chicksHere() {
+        return chicks.stream()
+                .filter(each -> each.here() && each.chick().isInCare())
+                .toList();
+    }
+
+    /**
+     * How far the cage is. A hen is laying until she was seen to sit, the usual clutch is there, or the next egg has not
+     * come for so long that it is asked about; chicks in the box go before eggs beside them, and eggs that may hatch
+     * before chicks that are out.
+     *
+     * @param today the day for which it is asked
+     */
+    public NestState state(LocalDate today) {
+        if (pair.filter(it -> it.parting().isPresent()).isPresent()) {
+            return NestState.PARTING;
+        }
+        List<Chick> young = chicksHere().stream().map(ChickOutlook::chick).toList();
+        if (young.stream().anyMatch(chick -> chick.outOfBox().isEmpty())) {
+            return NestState.CHICKS_IN_BOX;
+        }
+        List<Egg> lying = eggsHere().stream().map(egg -> egg.lying().egg()).toList();
+        if (lying.stream().anyMatch(Egg::mayHatch) || young.isEmpty() && !lying.isEmpty()) {
+            return isLaying(today) ? NestState.LAYING : NestState.SITTING;
+        }
+        if (!young.isEmpty()) {
+            return NestState.CHICKS_OUT;
+        }
+        if (pair.isEmpty()) {
+            return NestState.EMPTY;
+        }
+        return box.hanging().isPresent() ? NestState.BOX_ON : NestState.PAIRED;
+    }
+
+    private boolean isLaying(LocalDate today) {
+        return underWay()
+                .filter(each -> each.round().sitting().isEmpty())
+                .flatMap(RoundOutlook::nextEgg)
+                .flatMap(NextEgg::tooLongFrom)
+                .filter(today::isBefore)
+                .isPresent();
+    }
+}

@@ -1,0 +1,36 @@
+package org.cagewall.almanac;
+
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.Map;
+import java.util.Optional;
+import org.cagewall.room.PartingBegun;
+import org.cagewall.room.Stage;
+
+/**
+ * How a pair is parted, or would be: its stages, each in its own time and in any order. Immutable; any thread.
+ *
+ * @param toFlight when the hen goes to the flight; empty once she is out
+ * @param henOutEarly the day from which she may go and leave the cock to rear: the youngest is three weeks then
+ */
+public record PartingOutlook(
+        Optional<PartingBegun> begun,
+        Map<Stage, StageOutlook> stages,
+        Optional<FlightMove> toFlight,
+        Optional<LocalDate> henOutEarly) {
+
+    public PartingOutlook {
+        stages = Map.copyOf(stages);
+    }
+
+    public StageOutlook stage(Stage stage) {
+        return stages.get(stage);
+    }
+
+    /** The stage that comes next; empty when all are done or left out. */
+    public Optional<Stage> next() {
+        return Arrays.stream(Stage.values())
+                .filter(stage -> stage(stage).isOpen())
+                .findFirst();
+    }
+}
