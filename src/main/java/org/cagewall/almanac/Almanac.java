@@ -1,14 +1,16 @@
 package org.cagewall.almanac;
 
+import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.cagewall.room.Bird;
 import org.cagewall.room.Cage;
 import org.cagewall.room.Lying;
 import org.cagewall.room.Pair;
 import org.cagewall.room.Room;
-import org.cagewall.room.Settings;
 
 /**
  * What comes next in every cage, and when: the one way into the arithmetic of dates. Made of one room and true for it
@@ -18,20 +20,33 @@ public final class Almanac {
 
     private final Room room;
     private final Map<String, Timetable> timetables;
+    private final Map<String, OwnNumbers> ownNumbers;
     private final Sittings sittings;
 
-    private Almanac(Room room, Map<String, Timetable> timetables) {
+    private Almanac(Room room, Map<String, Timetable> timetables, Map<String, OwnNumbers> ownNumbers) {
         this.room = room;
         this.timetables = timetables;
-        this.sittings = new Sittings(room, pair -> holding(timetables, room.settings(), speciesOf(room, pair)));
+        this.ownNumbers = ownNumbers;
+        Map<Long, Timetable> ofPairs = room.pairs().stream()
+                .collect(Collectors.toMap(Pair::id, pair -> holding(room, timetables, speciesOf(room, pair))));
+        this.sittings = new Sittings(room, pair -> ofPairs.get(pair.id()));
     }
 
-    /** The almanac of a room as it stands. */
+    /** The almanac of a room as it stands. Everything that is the same for all cages is worked out here, once. */
     public static Almanac of(Room room) {
         Map<String, Timetable> timetables = new HashMap<>();
-        put(timetables, room.settings(), room.settings().species());
-        room.pairs().forEach(pair -> put(timetables, room.settings(), speciesOf(room, pair)));
-        return new Almanac(room, Map.copyOf(timetables));
+        Map<String, OwnNumbers> ownNumbers = new HashMap<>();
+        Stream.concat(
+                        Stream.of(room.settings().species()),
+                        room.pairs().stream().map(pair -> speciesOf(room, pair)))
+                .distinct()
+                .forEach(species -> {
+                    Timetable set = Timetables.in(room.settings(), species);
+                    OwnNumbers own = OwnNumbers.of(room, set);
+                    ownNumbers.put(Timetables.nameOf(species), own);
+                    timetables.put(Timetables.nameOf(species), own.draw(set));
+                });
+        return new Almanac(room, Map.copyOf(timetables), Map.copyOf(ownNumbers));
     }
 
     /** What is expected of one cage. */
@@ -41,10 +56,10 @@ public final class Almanac {
 
     /** What is usual for a species in this room: the book, the owner's own values, the room's own numbers. */
     public Timetable timetable(String species) {
-        return holding(timetables, room.settings(), species);
+        return holding(room, timetables, species);
     }
 
-    /** The timetable of a pair: by the hen's species, else the room's. */
+    /** The timetable of a pair of this room: by the hen's species, else the room's. */
     public Timetable timetable(Pair pair) {
         return sittings.timetable().apply(pair);
     }
@@ -54,18 +69,33 @@ public final class Almanac {
         return sittings.satFrom(lying);
     }
 
+    /** What this room's own birds of a species do. */
+    public OwnNumbers ownNumbers(String species) {
+        OwnNumbers known = ownNumbers.get(Timetables.nameOf(species));
+        return known != null ? known : OwnNumbers.of(room, Timetables.in(room.settings(), species));
+    }
+
+    /**
+     * What a pair has done, and what speaks for parting it.
+     *
+     * @param today the day for which it is asked: the next absence is looked for from here
+     */
+    public Evidence evidence(Pair pair, LocalDate today) {
+        return new Evidences(room, sittings.timetable()).of(pair, today);
+    }
+
     static String speciesOf(Room room, Pair pair) {
         return room.bird(pair.hen())
                 .flatMap(Bird::species)
                 .orElse(room.settings().species());
     }
 
-    private static void put(Map<String, Timetable> timetables, Settings settings, String species) {
-        timetables.computeIfAbsent(Timetables.nameOf(species), name -> Timetables.in(settings, species));
-    }
-
-    private static Timetable holding(Map<String, Timetable> timetables, Settings settings, String species) {
+    private static Timetable holding(Room room, Map<String, Timetable> timetables, String species) {
         Timetable known = timetables.get(Timetables.nameOf(species));
-        return known != null ? known : Timetables.in(settings, species);
+        if (known != null) {
+            return known;
+        }
+        Timetable set = Timetables.in(room.settings(), species);
+        return OwnNumbers.of(room, set).draw(set);
     }
 }
