@@ -130,6 +130,11 @@ public final class NestSketch {
             return clutch;
         }
 
+        /** The round of that place, from 0. */
+        public Clutch clutch(int index) {
+            return rounds.get(index);
+        }
+
         private Cage cage() {
             return new Cage(
                     cage,
