@@ -1,10 +1,9 @@
 package org.cagewall.kiosk.kit;
 
-import java.util.Optional;
+import java.awt.Component;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
-import org.cagewall.kiosk.theme.Measure;
 import org.cagewall.kiosk.theme.Tone;
 import org.cagewall.kiosk.theme.Type;
 
@@ -15,7 +14,6 @@ public final class Heading extends JPanel {
 
     private final WrapLabel title = new WrapLabel("", Type.TITLE, Tone.INK).lines(1);
     private final WrapLabel subtitle = new WrapLabel("", Type.SECOND, Tone.SOFT).parted();
-    private transient Optional<JComponent> beside = Optional.empty();
 
     public Heading(String title, String subtitle) {
         super(new MigLayout("insets 0, gap 0, fill", "[grow,fill]16[]", "push[][]push"));
@@ -32,17 +30,20 @@ public final class Heading extends JPanel {
         this.subtitle.setText(subtitle);
     }
 
+    /** How much of its right end the parts beside the title take. */
+    public int takenBeside() {
+        int left = getWidth();
+        for (Component part : getComponents()) {
+            if (part != title && part != subtitle && part.getWidth() > 0) {
+                left = Math.min(left, part.getX());
+            }
+        }
+        return getWidth() - left;
+    }
+
     /** A part at the right of the heading, such as the choice of a wall. */
     public Heading beside(JComponent part) {
         add(part, "cell 1 0 1 2, aligny center");
-        beside = Optional.of(part);
         return this;
-    }
-
-    /** How wide the words may be, left of the part beside them. */
-    public int roomForWords() {
-        return beside.filter(part -> part.isVisible() && part.getPreferredSize().width > 0)
-                .map(part -> getWidth() - part.getPreferredSize().width - Measure.px(16))
-                .orElse(getWidth());
     }
 }

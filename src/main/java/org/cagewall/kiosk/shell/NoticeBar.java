@@ -19,16 +19,41 @@ final class NoticeBar extends JPanel {
 
     private static final long serialVersionUID = 1L;
 
+    private final WrapLabel line;
+    private final transient Optional<TouchButton> undoing;
+    private int throughFrom;
+    private int throughTo;
+
     NoticeBar(String text, Optional<TouchButton> undo) {
         super(new MigLayout("insets 0 24 0 8, fill", "[grow,fill]16[]", "[fill]"));
+        undoing = undo;
         setName("notice");
         setOpaque(false);
         addMouseListener(new MouseAdapter() {});
-        WrapLabel line = new WrapLabel(text, Type.BUTTON, Tone.SOLID_INK).lines(2);
+        line = new WrapLabel(text, Type.BUTTON, Tone.SOLID_INK).lines(2);
         line.setName("notice.text");
         add(line, "wmin 0");
-        undo.ifPresent(button -> add(button, "growy 0"));
+        undo.ifPresent(button -> add(button, "growy 0, wmin pref"));
         getAccessibleContext().setAccessibleName(text);
+    }
+
+    /** The least width in which all words stand in two lines. */
+    int leastWidth() {
+        int undo = undoing.map(button -> button.getPreferredSize().width).orElse(0);
+        return Math.round(line.getPreferredSize().width * 0.6f) + undo + Measure.px(64);
+    }
+
+    /** Between these a touch goes to what lies below, but for the button that takes back. */
+    void letThrough(int left, int right) {
+        throughFrom = left;
+        throughTo = right;
+    }
+
+    @Override
+    public boolean contains(int x, int y) {
+        boolean onUndo =
+                undoing.filter(button -> button.getBounds().contains(x, y)).isPresent();
+        return super.contains(x, y) && (x < throughFrom || x >= throughTo || onUndo);
     }
 
     static TouchButton undo(String text, Runnable onPress) {

@@ -212,10 +212,24 @@ public final class Stage extends JLayeredPane implements Navigator, Overlays, No
         int below = keyboard.map(board -> board.getPreferredSize().height).orElse(0);
         int free = getHeight() - below;
         floor.setBounds(0, 0, getWidth(), getHeight());
-        notice.ifPresent(bar -> bar.setBounds(floor.noticePlace()));
+        notice.ifPresent(this::place);
         sheet.ifPresent(open -> open.setBounds(0, 0, getWidth(), free));
         failure.ifPresent(page -> page.setBounds(0, 0, getWidth(), getHeight()));
         keyboard.ifPresent(board -> board.setBounds(0, free, getWidth(), below));
+    }
+
+    /**
+     * Over the title; where that is too narrow, over the whole heading, whose own parts can be touched through it, and
+     * in the largest letters over who is recording as well.
+     */
+    private void place(NoticeBar bar) {
+        Rectangle place = floor.headingPlace();
+        int taken = floor.takenBeside();
+        int title = place.width - (taken > 0 ? taken + Measure.px(16) : 0);
+        int least = bar.leastWidth();
+        int all = place.width < least ? getWidth() - 2 * Measure.margin() : place.width;
+        bar.setBounds(place.x, place.y, title < least ? all : title, place.height);
+        bar.letThrough(title, place.width);
     }
 
     @Override
@@ -293,9 +307,7 @@ public final class Stage extends JLayeredPane implements Navigator, Overlays, No
 
         private static final long serialVersionUID = 1L;
 
-        private static final int LEAST_NOTICE = 400;
-
-        private transient Optional<JComponent> heading = Optional.empty();
+        private transient Optional<Heading> heading = Optional.empty();
         private transient Optional<JComponent> view = Optional.empty();
 
         Floor() {
@@ -303,7 +315,7 @@ public final class Stage extends JLayeredPane implements Navigator, Overlays, No
             setOpaque(false);
         }
 
-        void show(JComponent nextHeading, JComponent nextView) {
+        void show(Heading nextHeading, JComponent nextView) {
             heading.ifPresent(this::remove);
             view.ifPresent(this::remove);
             heading = Optional.of(nextHeading);
@@ -314,22 +326,15 @@ public final class Stage extends JLayeredPane implements Navigator, Overlays, No
             repaint();
         }
 
+        int takenBeside() {
+            return heading.map(Heading::takenBeside).orElse(0);
+        }
+
         /** Where the heading is, left of who is recording. */
         Rectangle headingPlace() {
             int margin = Measure.margin();
             int end = getWidth() - margin - (pill() > 0 ? pill() + Measure.px(16) : 0);
             return new Rectangle(margin, Measure.px(14), end - margin, Measure.px(64));
-        }
-
-        /** Over the heading's words; what stands beside them stays in reach, where there is room for both. */
-        Rectangle noticePlace() {
-            Rectangle place = headingPlace();
-            int room = heading.filter(Heading.class::isInstance)
-                    .map(each -> ((Heading) each).roomForWords())
-                    .orElse(place.width);
-            return room < Measure.px(LEAST_NOTICE)
-                    ? place
-                    : new Rectangle(place.x, place.y, Math.min(room, place.width), place.height);
         }
 
         @Override

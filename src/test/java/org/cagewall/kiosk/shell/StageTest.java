@@ -2,11 +2,13 @@ package org.cagewall.kiosk.shell;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.Point;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
+import javax.swing.SwingUtilities;
 import org.cagewall.kiosk.Painted;
 import org.cagewall.kiosk.kit.ButtonKind;
 import org.cagewall.kiosk.kit.DateStrip;
@@ -29,6 +31,7 @@ class StageTest {
 
     private static final Destination WALL = new Destination.Wall();
     private static final Destination TODAY = new Destination.Today();
+    private static final Destination CAGE = Destination.Cage.byHand("B3");
 
     private final List<String> happened = new ArrayList<>();
     private Stage stage;
@@ -119,6 +122,27 @@ class StageTest {
         assertThat(painted.maybe("notice")).isPresent();
         painted.after(() -> stage.touched(painted.find("view", JComponent.class)));
         assertThat(painted.maybe("notice")).isEmpty();
+    }
+
+    @ParameterizedTest
+    @EnumSource(TextSize.class)
+    void whatWasDoneLeavesThePartsBesideTheTitleToTheFinger(TextSize size) {
+        Painted painted = painted(Light.DAY, size)
+                .after(() -> stage.go(CAGE))
+                .after(() -> stage.done(Message.of("shell.taken-back"), () -> happened.add("undone")));
+        painted.png("notice-beside-" + size);
+
+        assertThat(under(painted, "beside", 0.25)).isEqualTo("beside");
+        assertThat(under(painted, "notice.undo", 0.5)).isEqualTo("notice.undo");
+        assertThat(under(painted, "notice.text", 0.1)).startsWith("notice");
+    }
+
+    /** What a finger meets so far from the left end of this part. */
+    private String under(Painted painted, String name, double along) {
+        JComponent part = painted.find(name, JComponent.class);
+        Point at = SwingUtilities.convertPoint(
+                part, (int) Math.round(part.getWidth() * along), part.getHeight() / 2, stage);
+        return SwingUtilities.getDeepestComponentAt(stage, at.x, at.y).getName();
     }
 
     @Test
@@ -290,6 +314,9 @@ class StageTest {
         Page(String name) {
             this.name = name;
             heading = new Heading(name, "Tuesday 14 April");
+            if (name.equals("Cage")) {
+                heading.beside(TouchButton.of(ButtonKind.PLAIN, "beside", "Beside the title", () -> {}));
+            }
             view.setName("view");
             view.add(TouchButton.of(ButtonKind.PLAIN, "page", name, () -> {}));
         }
