@@ -3,6 +3,7 @@ package org.cagewall.kiosk;
 import java.awt.image.BufferedImage;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.IntConsumer;
 import java.util.stream.Collectors;
 import javax.swing.Timer;
 import org.cagewall.desk.Desk;
@@ -30,6 +31,7 @@ final class CardReader implements KeySink, PictureSink {
     private final Navigator navigator;
     private final Asking asking;
     private final Keystrokes keystrokes = new Keystrokes();
+    private final Keystrokes inField = new Keystrokes();
     private final Timer silence;
 
     CardReader(Desk desk, Navigator navigator, Asking asking) {
@@ -50,6 +52,18 @@ final class CardReader implements KeySink, PictureSink {
             return true;
         }
         return outcome instanceof Keystrokes.Pending;
+    }
+
+    /** A card's code does not stay in the field; whatever else is typed there is left to it. */
+    @Override
+    public boolean keyInField(char c, long nanos, IntConsumer takeOut) {
+        if (inField.typed(c, nanos) instanceof Keystrokes.Scanned scanned
+                && scanned.reading().code().isPresent()) {
+            takeOut.accept(CardCode.LENGTH);
+            opened(scanned.reading());
+            return true;
+        }
+        return false;
     }
 
     /** Nothing has been typed for a while. */

@@ -121,6 +121,38 @@ class CardReaderTest {
     }
 
     @Test
+    void aCardScannedIntoAFieldOpensItsCageAndComesOutOfTheField() {
+        List<Integer> takenOut = new ArrayList<>();
+
+        assertThat(typeIntoAField("moult " + code("A2").text(), takenOut)).isTrue();
+
+        assertThat(gone).containsExactly(Destination.Cage.byScan("A2"));
+        assertThat(takenOut).containsExactly(CardCode.LENGTH);
+    }
+
+    @Test
+    void whatIsWrittenIntoAFieldStaysThereHoweverFast() {
+        List<Integer> takenOut = new ArrayList<>();
+
+        assertThat(typeIntoAField("two hens moult", takenOut)).isFalse();
+        assertThat(typeIntoAField(damaged(code("A2").text()), takenOut)).isFalse();
+
+        assertThat(gone).isEmpty();
+        assertThat(told).isEmpty();
+        assertThat(takenOut).isEmpty();
+    }
+
+    /** Whether the Enter at the end was taken; no other key may be. */
+    private boolean typeIntoAField(String text, List<Integer> takenOut) {
+        for (char c : text.toCharArray()) {
+            nanos += KEY;
+            assertThat(reader.keyInField(c, nanos, takenOut::add)).isFalse();
+        }
+        nanos += KEY;
+        return reader.keyInField('\n', nanos, takenOut::add);
+    }
+
+    @Test
     void aPastedPictureAndAPictureFileOpenTheCage() throws IOException {
         BufferedImage picture = picture(code("A1").text());
         Path file = folder.resolve("card.png");

@@ -1,5 +1,7 @@
 package org.cagewall.kiosk.shell;
 
+import java.util.function.IntConsumer;
+
 /** Hears every typed character before any field does: the place for a scanner that types. Event thread. */
 public interface KeySink {
 
@@ -11,8 +13,14 @@ public interface KeySink {
      */
     boolean key(char c, long nanos);
 
-    /** A character was typed into a field; taken only if this says so. */
-    default boolean keyInField(char c, long nanos) {
+    /**
+     * A character was typed into a field, which gets it at once unless it is taken.
+     *
+     * @param takeOut takes so many characters that were typed just before this one out of the field again, and puts back
+     *     what they had replaced
+     * @return whether it was taken, so that the field does not get it
+     */
+    default boolean keyInField(char c, long nanos, IntConsumer takeOut) {
         return false;
     }
 }

@@ -7,6 +7,7 @@ import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalLong;
 import java.util.function.LongSupplier;
 import javax.swing.text.JTextComponent;
 
@@ -16,10 +17,15 @@ import javax.swing.text.JTextComponent;
  */
 final class Keys implements KeyEventDispatcher {
 
+    /** Common practice, no source: keys begin to repeat within less than a second. */
+    private static final long HELD_NANOS = 1_000_000_000L;
+
     private final List<KeySink> sinks = new ArrayList<>();
     private final LongSupplier nanos;
     private final Commands commands;
+    private final Written written = new Written();
     private Enter enter = Enter.FREE;
+    private OptionalLong lastTaken = OptionalLong.empty();
 
     /** What the shell does on a key. */
     interface Commands {
@@ -65,7 +71,10 @@ final class Keys implements KeyEventDispatcher {
 
     private boolean pressed(KeyEvent event) {
         if (event.getKeyCode() == KeyEvent.VK_ENTER && isPlain(event)) {
-            enter = offer('\n') ? Enter.TAKEN : Enter.FREE;
+            enter = offer('\n') || repeats() ? Enter.TAKEN : Enter.FREE;
+            if (enter == Enter.TAKEN) {
+                lastTaken = OptionalLong.of(nanos.getAsLong());
+            }
             return enter == Enter.TAKEN;
         }
         if (event.getKeyCode() == KeyEvent.VK_ESCAPE || isAltLeft(event)) {
@@ -81,6 +90,11 @@ final class Keys implements KeyEventDispatcher {
         return false;
     }
 
+    /** A key that is held comes again and again: what the scan has opened is not for that Enter to press. */
+    private boolean repeats() {
+        return lastTaken.isPresent() && nanos.getAsLong() - lastTaken.getAsLong() < HELD_NANOS;
+    }
+
     private boolean released(KeyEvent event) {
         if (event.getKeyCode() == KeyEvent.VK_ENTER && enter == Enter.TAKEN) {
             enter = Enter.FREE;
@@ -91,10 +105,13 @@ final class Keys implements KeyEventDispatcher {
 
     private boolean offer(char c) {
         long now = nanos.getAsLong();
-        boolean field = focus() instanceof JTextComponent;
+        Component focus = focus();
         boolean taken = false;
         for (KeySink sink : sinks) {
-            taken |= field ? sink.keyInField(c, now) : sink.key(c, now);
+            taken |= focus instanceof JTextComponent ? sink.keyInField(c, now, written::takeOut) : sink.key(c, now);
+        }
+        if (focus instanceof JTextComponent field && !taken) {
+            written.goesInto(field);
         }
         return taken;
     }

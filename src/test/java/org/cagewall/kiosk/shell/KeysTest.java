@@ -12,7 +12,8 @@ import org.junit.jupiter.api.Test;
 class KeysTest {
 
     private final List<String> happened = new ArrayList<>();
-    private final Keys keys = new Keys(() -> 42L, new Keys.Commands() {
+    private long now = 42L;
+    private final Keys keys = new Keys(() -> now, new Keys.Commands() {
         @Override
         public void escape() {
             happened.add("escape");
@@ -47,6 +48,19 @@ class KeysTest {
         assertThat(pressed(KeyEvent.VK_ENTER, 0)).isTrue();
         assertThat(typed('\n', 0)).isTrue();
         assertThat(released(KeyEvent.VK_ENTER)).isTrue();
+    }
+
+    @Test
+    void anEnterThatIsHeldAfterAScanPressesNothingThatTheScanOpened() {
+        List<Boolean> scans = new ArrayList<>(List.of(true, false, false));
+        keys.add((c, nanos) -> scans.remove(0));
+        assertThat(pressed(KeyEvent.VK_ENTER, 0)).isTrue();
+        released(KeyEvent.VK_ENTER);
+        now += 700_000_000L;
+        assertThat(pressed(KeyEvent.VK_ENTER, 0)).isTrue();
+        released(KeyEvent.VK_ENTER);
+        now += 2_000_000_000L;
+        assertThat(pressed(KeyEvent.VK_ENTER, 0)).isFalse();
     }
 
     @Test
