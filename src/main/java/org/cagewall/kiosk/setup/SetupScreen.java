@@ -138,6 +138,8 @@ public final class SetupScreen extends Page {
             case PEOPLE -> new PeoplePart(desk, pen, words);
             case FOOD -> new FoodPart(desk, pen, words);
             case ROOM -> new RoomPart(desk, pen, leaving, words);
+            case RINGS -> new RingsPart(desk, pen, words);
+            case DAYS -> new DaysPart(desk, pen, words);
             case BACKUP -> new BackupPart(desk, notices, words);
         };
     }

@@ -34,6 +34,8 @@ public record SetupState(
         PEOPLE,
         FOOD,
         ROOM,
+        RINGS,
+        DAYS,
         BACKUP;
 
         /** Its name in tests and in the file of sentences. */

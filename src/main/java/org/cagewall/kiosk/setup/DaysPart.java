@@ -1,0 +1,135 @@
+package org.cagewall.kiosk.setup;
+
+import java.util.List;
+import java.util.Optional;
+import net.miginfocom.swing.MigLayout;
+import org.cagewall.desk.Desk;
+import org.cagewall.kiosk.kit.ButtonKind;
+import org.cagewall.kiosk.kit.Card;
+import org.cagewall.kiosk.kit.Chips;
+import org.cagewall.kiosk.kit.Choice;
+import org.cagewall.kiosk.kit.Labelled;
+import org.cagewall.kiosk.kit.ListRow;
+import org.cagewall.kiosk.kit.Pair;
+import org.cagewall.kiosk.kit.RowFace;
+import org.cagewall.kiosk.kit.Stack;
+import org.cagewall.kiosk.kit.Stepper;
+import org.cagewall.kiosk.kit.TagKind;
+import org.cagewall.kiosk.kit.TouchButton;
+import org.cagewall.kiosk.kit.TouchScroll;
+import org.cagewall.kiosk.kit.WrapLabel;
+import org.cagewall.kiosk.shell.Pen;
+import org.cagewall.kiosk.shell.Watch;
+import org.cagewall.kiosk.theme.Tone;
+import org.cagewall.kiosk.theme.Type;
+import org.cagewall.text.Words;
+
+/** What is usual, value by value, on the left; on the right where one comes from, to be changed. Event thread. */
+final class DaysPart extends Part {
+
+    private static final int MOST_DAYS = 400;
+
+    private final Words words;
+    private final Stack list = new Stack();
+    private final Card side = new Card(new MigLayout(
+            "insets 18 20 18 20, fill, wrap 1, gap 0 12, hidemode 3", "[grow,fill]", "[0:0,grow,fill][][]"));
+    private final DaysPresenter presenter;
+    private Optional<DaysState> before = Optional.empty();
+
+    DaysPart(Desk desk, Pen pen, Words words) {
+        super(new MigLayout(
+                "insets 0, fill, gap 24 0",
+                "[grow 1,fill,sizegroup half][grow 1,fill,sizegroup half]",
+                "[0:0,grow,fill]"));
+        this.words = words;
+        view.add(new TouchScroll(words, "days", list), "grow, wmin 0, hmin 0");
+        view.add(side, "grow, wmin 0, hmin 0");
+        presenter = new DaysPresenter(desk, pen, words, this::render);
+    }
+
+    @Override
+    Watch watch() {
+        return presenter.watch();
+    }
+
+    private void render(DaysState state) {
+        boolean same = before.filter(old -> old.lines().equals(state.lines())
+                        && old.changing().equals(state.changing())
+                        && old.species().equals(state.species()))
+                .isPresent();
+        if (!same) {
+            fillList(state);
+            fillSide(state);
+        }
+        problem.say(state.problem());
+        before = Optional.of(state);
+        view.revalidate();
+        view.repaint();
+    }
+
+    private void fillList(DaysState state) {
+        list.removeAll();
+        for (DaysState.Line line : state.lines()) {
+            RowFace plain = RowFace.of(line.days(), line.name(), line.between());
+            RowFace face = line.whose() == DaysState.Whose.BOOK
+                    ? plain
+                    : plain.tagged(TagKind.PLAIN, words.say("setup.whose." + Uses.key(line.whose())));
+            ListRow row = new ListRow("days." + Uses.key(line.timing()), face, () -> presenter.touch(line.timing()));
+            row.setSelected(state.changing().equals(Optional.of(line.timing())));
+            list.add(row);
+        }
+    }
+
+    private void fillSide(DaysState state) {
+        side.removeAll();
+        Stack body = new Stack(16);
+        side.add(new TouchScroll(words, "value", body), "grow, wmin 0, hmin 0");
+        side.add(problem, "wmin 0");
+        Optional<DaysState.Line> changing = state.line();
+        if (changing.isPresent()) {
+            fillValue(body, changing.get());
+        } else {
+            body.add(new WrapLabel(words.say("setup.days-title"), Type.LEAD, Tone.INK));
+            body.add(new WrapLabel(words.say("setup.days-text"), Type.LINE, Tone.SOFT));
+            body.add(Labelled.of(
+                    words.say("setup.days-species"),
+                    Chips.oneOf(
+                                    "species",
+                                    state.kinds().stream()
+                                            .map(kind -> new Choice<>(kind.replace(' ', '-'), kind, kind))
+                                            .toList(),
+                                    presenter::turnTo)
+                            .choose(List.of(state.species()))));
+        }
+    }
+
+    private void fillValue(Stack body, DaysState.Line line) {
+        Stepper earliest = stepper("earliest", "setup.days-earliest", line.earliest());
+        Stepper expected = stepper("expected", "setup.days-expected", line.expected());
+        Stepper latest = stepper("latest", "setup.days-latest", line.latest());
+        body.add(new WrapLabel(line.name(), Type.LEAD, Tone.INK));
+        body.add(new WrapLabel(line.source(), Type.LINE, Tone.SOFT));
+        body.add(earliest);
+        body.add(expected);
+        body.add(latest);
+        if (line.whose() == DaysState.Whose.OWNER) {
+            body.add(TouchButton.of(
+                            ButtonKind.PLAIN, "take-back", words.say("setup.days-book"), () -> presenter.takeBack())
+                    .tall(64));
+        }
+        side.add(
+                new Pair(
+                        TouchButton.of(
+                                ButtonKind.OUTLINED, "leave", words.say("setup.leave"), () -> presenter.nothing()),
+                        TouchButton.of(
+                                ButtonKind.MAIN,
+                                "set-days",
+                                words.say("setup.save"),
+                                () -> presenter.set(earliest.value(), expected.value(), latest.value()))),
+                "wmin 0");
+    }
+
+    private Stepper stepper(String name, String key, int value) {
+        return new Stepper(words, name, words.say(key), 0, MOST_DAYS, value, number -> {});
+    }
+}

@@ -1,0 +1,140 @@
+package org.cagewall.kiosk.setup;
+
+import java.util.List;
+import java.util.Optional;
+import net.miginfocom.swing.MigLayout;
+import org.cagewall.desk.Desk;
+import org.cagewall.kiosk.kit.ButtonKind;
+import org.cagewall.kiosk.kit.Card;
+import org.cagewall.kiosk.kit.Chips;
+import org.cagewall.kiosk.kit.Choice;
+import org.cagewall.kiosk.kit.Field;
+import org.cagewall.kiosk.kit.ListRow;
+import org.cagewall.kiosk.kit.Row;
+import org.cagewall.kiosk.kit.RowFace;
+import org.cagewall.kiosk.kit.Stack;
+import org.cagewall.kiosk.kit.Stepper;
+import org.cagewall.kiosk.kit.TouchButton;
+import org.cagewall.kiosk.kit.TouchScroll;
+import org.cagewall.kiosk.kit.WrapLabel;
+import org.cagewall.kiosk.shell.Pen;
+import org.cagewall.kiosk.shell.Watch;
+import org.cagewall.kiosk.theme.Tone;
+import org.cagewall.kiosk.theme.Type;
+import org.cagewall.room.RingLoss;
+import org.cagewall.text.Words;
+
+/** The rings there are on the left; on the right those that are added, and one that is written off. Event thread. */
+final class RingsPart extends Part {
+
+    private static final int OLDEST_YEAR = 1990;
+    private static final int LAST_YEAR = 2199;
+    private static final int MOST = 99_999;
+
+    private final Words words;
+    private final Stack list = new Stack();
+    private final Stack side = new Stack(16);
+    private final RingsPresenter presenter;
+    private Optional<RingsState> before = Optional.empty();
+
+    RingsPart(Desk desk, Pen pen, Words words) {
+        super(new MigLayout(
+                "insets 0, fill, gap 24 12, hidemode 3",
+                "[grow 1,fill,sizegroup half][grow 1,fill,sizegroup half]",
+                "[0:0,grow,fill][]"));
+        this.words = words;
+        view.add(new TouchScroll(words, "rings", list), "grow, wmin 0, hmin 0");
+        view.add(new TouchScroll(words, "order", side), "grow, wmin 0, hmin 0, wrap");
+        view.add(problem, "span 2, growx, wmin 0");
+        presenter = new RingsPresenter(desk, pen, words, this::render);
+    }
+
+    @Override
+    Watch watch() {
+        return presenter.watch();
+    }
+
+    private void render(RingsState state) {
+        boolean others = before.filter(
+                        old -> old.stocks().equals(state.stocks()) && old.next().equals(state.next()))
+                .isEmpty();
+        if (others) {
+            fillList(state);
+            fillSide(state);
+        }
+        problem.say(state.problem());
+        before = Optional.of(state);
+        view.revalidate();
+        view.repaint();
+    }
+
+    private void fillList(RingsState state) {
+        list.removeAll();
+        list.add(new WrapLabel(state.next(), Type.LEAD, Tone.INK));
+        for (RingsState.Stock stock : state.stocks()) {
+            ListRow row = new ListRow(
+                    "stock." + stock.name(), RowFace.of(stock.left(), stock.first(), stock.second()), () -> {});
+            row.setFocusable(true);
+            list.add(row);
+        }
+        if (state.stocks().isEmpty()) {
+            list.add(new WrapLabel(words.say("setup.no-rings"), Type.LINE, Tone.SOFT));
+        }
+    }
+
+    private void fillSide(RingsState state) {
+        side.removeAll();
+        problem.forgetFields();
+        RingsState.Order order = state.order();
+        Stepper year = stepper("year", "setup.ring-year", OLDEST_YEAR, LAST_YEAR, order.year());
+        Stepper first = stepper("first", "setup.ring-first", 0, MOST, order.first());
+        Stepper last = stepper("last", "setup.ring-last", 0, MOST, order.last());
+        Field size = problem.about("size", Field.line("size", words.say("setup.ring-size"), order.size()));
+        Field form = problem.about("form", Field.line("form", words.say("setup.ring-form"), order.form()));
+        Row numbers = new Row();
+        numbers.add(first);
+        numbers.add(last);
+        side.add(card(
+                new WrapLabel(words.say("setup.rings-new"), Type.LEAD, Tone.INK),
+                year,
+                size,
+                form,
+                new WrapLabel(words.say("setup.ring-form-text"), Type.SECOND, Tone.SOFT),
+                numbers,
+                TouchButton.of(
+                                ButtonKind.MAIN,
+                                "add-rings",
+                                words.say("setup.add-rings"),
+                                () -> presenter.add(new RingsState.Order(
+                                        year.value(), size.value(), form.value(), first.value(), last.value())))
+                        .type(Type.LEAD)
+                        .tall(72)));
+        Field ring = problem.about("off", Field.line("off", words.say("setup.ring-off"), ""));
+        Chips<RingLoss> why = Chips.oneOf("why", Choice.of(RingLoss.values(), words, "word.ringloss."), any -> {})
+                .choose(List.of(RingLoss.SPOILT));
+        side.add(card(
+                new WrapLabel(words.say("setup.ring-off-title"), Type.LEAD, Tone.INK),
+                ring,
+                why,
+                TouchButton.of(
+                                ButtonKind.PLAIN,
+                                "write-off",
+                                words.say("setup.write-off"),
+                                () -> presenter.writeOff(ring.value(), why.one().orElse(RingLoss.SPOILT)))
+                        .tall(64)));
+    }
+
+    private Stepper stepper(String name, String key, int least, int most, int value) {
+        return new Stepper(words, name, words.say(key), least, most, value, number -> {});
+    }
+
+    private static Card card(javax.swing.JComponent... parts) {
+        Card card = new Card(new MigLayout("insets 16 20 18 20, fillx", "[grow,fill]"));
+        Stack body = new Stack(14);
+        for (javax.swing.JComponent part : parts) {
+            body.add(part);
+        }
+        card.add(body, "wmin 0");
+        return card;
+    }
+}
