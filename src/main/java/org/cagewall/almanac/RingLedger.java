@@ -30,8 +30,7 @@ public record RingLedger(List<Line> lines) {
      * @param writtenOff how many were spoilt or lost
      * @param left those that can still be put on, in the order of their numbers
      */
-    public record Line(
-            RingStock stock, Optional<RingColour> colour, int worn, int writtenOff, List<String> left) {
+    public record Line(RingStock stock, Optional<RingColour> colour, int worn, int writtenOff, List<String> left) {
 
         public Line {
             left = List.copyOf(left);

@@ -1,6 +1,5 @@
 package org.cagewall.desk;
 
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -45,15 +44,7 @@ final class DemoBirds {
     String grown(Sex sex, String cage, int addedDaysAgo) {
         int year = story.ago(addedDaysAgo).getYear() - 1 - random.nextInt(2);
         String ring = ring(year);
-        add(
-                addedDaysAgo,
-                ring,
-                sex,
-                Integer.toString(year),
-                cage,
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty());
+        add(addedDaysAgo, ring, sex, Integer.toString(year), cage, Optional.empty());
         return ring;
     }
 
@@ -61,43 +52,11 @@ final class DemoBirds {
     String bought(Sex sex, String cage, String origin, int addedDaysAgo) {
         int year = story.ago(addedDaysAgo).getYear() - 1;
         String ring = ring(year);
-        add(
-                addedDaysAgo,
-                ring,
-                sex,
-                Integer.toString(year),
-                cage,
-                Optional.empty(),
-                Optional.empty(),
-                Optional.of(origin));
+        add(addedDaysAgo, ring, sex, Integer.toString(year), cage, Optional.of(origin));
         return ring;
     }
 
-    /** A young bird bred here, of known parents. */
-    String young(Sex sex, String cage, String father, String mother, int hatchedDaysAgo, int addedDaysAgo) {
-        LocalDate hatched = story.ago(hatchedDaysAgo);
-        String ring = ring(hatched.getYear());
-        add(
-                addedDaysAgo,
-                ring,
-                sex,
-                hatched.toString(),
-                cage,
-                Optional.of(father),
-                Optional.of(mother),
-                Optional.of("bred here"));
-        return ring;
-    }
-
-    private void add(
-            int daysAgo,
-            String ring,
-            Sex sex,
-            String hatched,
-            String cage,
-            Optional<String> father,
-            Optional<String> mother,
-            Optional<String> origin) {
+    private void add(int daysAgo, String ring, Sex sex, String hatched, String cage, Optional<String> origin) {
         String colour = COLOURS.get(random.nextInt(COLOURS.size()));
         story.by(DemoRoom.OWNER, daysAgo)
                 .tells(new BirdDeed.BirdAdded(
@@ -106,14 +65,24 @@ final class DemoBirds {
                         Optional.empty(),
                         DateOrYear.parse(hatched),
                         Optional.of(colour),
-                        father,
-                        mother,
+                        Optional.empty(),
+                        Optional.empty(),
                         Optional.of(cage),
                         origin));
     }
 
+    /** The next closed ring of the year for a chick that is ringed that day. */
+    String chicksRing(int daysAgo) {
+        int year = story.ago(daysAgo).getYear();
+        return written(year, ringsUsed.merge(year, 1, Integer::sum));
+    }
+
     private String ring(int year) {
         int number = ringsUsed.merge(year, 3 + random.nextInt(4), Integer::sum);
+        return written(year, number);
+    }
+
+    private static String written(int year, int number) {
         return String.format("HB %02d-%03d", year % 100, number);
     }
 }

@@ -49,11 +49,13 @@ final class DemoFortnight {
 
     private final DemoStory story;
     private final Random random;
+    private final DemoNests nests;
     private final String ill;
 
-    DemoFortnight(DemoStory story, Random random) {
+    DemoFortnight(DemoStory story, Random random, DemoNests nests) {
         this.story = story;
         this.random = random;
+        this.nests = nests;
         this.ill = story.lines().stream()
                 .map(line -> line.deed())
                 .filter(BirdDeed.BirdAdded.class::isInstance)
@@ -69,6 +71,7 @@ final class DemoFortnight {
         for (int day = DemoRoom.LEFT; day >= 1; day--) {
             morning(day);
             events(day);
+            nests.keeperComes(day);
             evening(day);
         }
         firstRowOfToday();

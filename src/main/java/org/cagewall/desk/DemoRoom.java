@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.stream.Stream;
 import org.cagewall.deed.BirdDeed;
 import org.cagewall.deed.CardDeed;
 import org.cagewall.deed.Line;
@@ -72,10 +73,11 @@ public final class DemoRoom {
         DemoRoom room = new DemoRoom(today);
         room.setUp();
         room.fillFlights();
-        new DemoNests(room.story, room.birds).tell();
+        DemoNests nests = new DemoNests(room.story, room.birds);
+        nests.tell();
         room.fillStock();
         room.beforeLeaving();
-        new DemoFortnight(room.story, room.random).tell();
+        new DemoFortnight(room.story, room.random, nests).tell();
         return room.story.lines();
     }
 
@@ -108,8 +110,10 @@ public final class DemoRoom {
         addCage(HEN_FLIGHT, EAST, 2, 4, Use.FLIGHT, Optional.of(Keeps.HENS));
         addCage(QUARANTINE, EAST, 3, 1, Use.QUARANTINE, Optional.empty());
         CAGES.forEach(this::setRoutine);
-        int year = story.ago(SET_UP).getYear();
-        owner.tells(new CardDeed.RingsBought(year, "4.2 mm", 1, 100, Optional.of("HB %02d-###".formatted(year % 100))));
+        Stream.of(story.ago(SET_UP).getYear(), story.ago(0).getYear())
+                .distinct()
+                .forEach(year -> owner.tells(new CardDeed.RingsBought(
+                        year, "4.2 mm", 1, 100, Optional.of("HB %02d-###".formatted(year % 100)))));
     }
 
     private void addCage(String cage, String wall, int row, int column, Use use, Optional<Keeps> keeps) {
@@ -179,7 +183,7 @@ public final class DemoRoom {
             owner.tells(new VisitDeed.RowChecked(NORTH, 1 + day % 3, Optional.of(DayPart.MORNING)));
         }
         for (String cage : CAGES) {
-            boolean bare = List.of("C4", "C5", "C6", HOSPITAL).contains(cage);
+            boolean bare = List.of("C5", "C6", HOSPITAL).contains(cage);
             if (!bare && !cage.equals(DemoNests.PENCILLED)) {
                 story.by(OWNER, LEFT + 1).tells(new CardDeed.CardPrinted(cage, Optional.empty()));
             }

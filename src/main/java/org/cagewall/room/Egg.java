@@ -96,6 +96,10 @@ public record Egg(
 
     /** Whether it was in that cage at some time of that day. */
     public boolean wasIn(long nest, LocalDate day) {
+        return !day.isBefore(laid) && isOrWasIn(nest, day);
+    }
+
+    private boolean isOrWasIn(long nest, LocalDate day) {
         return nestOn(day) == nest
                 || nestOn(day.minusDays(1)) == nest
                 || moves.stream().anyMatch(move -> move.day().equals(day) && move.cage() == nest);

@@ -91,6 +91,13 @@ class DemoRoomTest {
             assertThat(room.cockOut(pair(room, "B3"))).isPresent();
             assertThat(room.headsIn(cage(room, "B4"))).isEqualTo(1);
             assertThat(pair(room, "B4").eggs()).isEqualTo(4);
+            assertThat(room.nest(cage(room, "B6")).chicksInBox()).hasSize(5);
+            assertThat(room.nest(cage(room, "C4")).chicks()).hasSize(3);
+            assertThat(room.nest(cage(room, "C4")).eggs()).hasSize(3);
+            assertThat(room.nest(cage(room, "C2")).eggs())
+                    .extracting(egg -> egg.name(cage(room, "C2").id()))
+                    .contains("A");
+            assertThat(pair(room, "B1").parting()).isPresent();
             assertThat(room.plans()).hasSize(1);
         }
     }

@@ -35,8 +35,7 @@ final class DaysPresenter {
         this.pen = pen;
         this.words = words;
         this.watch = new Watch(desk, this::refresh);
-        this.shown = new Shown<>(
-                state(desk.room().settings().species(), Optional.empty(), Optional.empty()), view);
+        this.shown = new Shown<>(state(desk.room().settings().species(), Optional.empty(), Optional.empty()), view);
     }
 
     Watch watch() {
@@ -103,7 +102,8 @@ final class DaysPresenter {
     private DaysState state(String species, Optional<Timing> changing, Optional<Problem> problem) {
         Timetable timetable = Almanac.of(desk.room()).timetable(species);
         List<String> kinds = Stream.concat(
-                        Stream.of(timetable.species()), Timetables.shipped().stream().map(Timetable::species))
+                        Stream.of(timetable.species()),
+                        Timetables.shipped().stream().map(Timetable::species))
                 .distinct()
                 .toList();
         List<DaysState.Line> lines = Arrays.stream(Timing.values())

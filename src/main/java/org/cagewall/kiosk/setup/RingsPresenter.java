@@ -115,10 +115,11 @@ final class RingsPresenter {
 
     /** The next order is like the last one, a year on where there are rings of this year already. */
     private static RingsState.Order order(Room room, int year) {
-        Optional<RingStock> before = room.rings().stream().max((one, other) -> Integer.compare(one.year(), other.year()));
-        int of = before.map(stock -> stock.year() >= year ? stock.year() + 1 : year).orElse(year);
-        String form = before.map(stock -> stock.form()
-                        .replace(twoDigits(stock.year()), twoDigits(of)))
+        Optional<RingStock> before =
+                room.rings().stream().max((one, other) -> Integer.compare(one.year(), other.year()));
+        int of = before.map(stock -> stock.year() >= year ? stock.year() + 1 : year)
+                .orElse(year);
+        String form = before.map(stock -> stock.form().replace(twoDigits(stock.year()), twoDigits(of)))
                 .orElse(RingStock.usualForm(of));
         return new RingsState.Order(of, before.map(RingStock::size).orElse(""), form, 1, USUAL_ORDER);
     }
