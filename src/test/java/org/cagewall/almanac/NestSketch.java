@@ -341,6 +341,31 @@ public final class NestSketch {
             return this;
         }
 
+        public LocalDate laid() {
+            return laid;
+        }
+
+        public long entry() {
+            return entry;
+        }
+
+        public Home home() {
+            return clutch.home;
+        }
+
+        public boolean isHatched() {
+            return hatched.isPresent();
+        }
+
+        /** The day it hatched. */
+        public LocalDate hatched() {
+            return hatched.orElseThrow();
+        }
+
+        public boolean isCandled(EggFinding finding) {
+            return candlings.stream().anyMatch(candling -> candling.finding() == finding);
+        }
+
         private Egg egg() {
             return new Egg(
                     mark,
