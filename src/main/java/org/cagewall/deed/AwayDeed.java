@@ -45,8 +45,8 @@ public sealed interface AwayDeed extends Deed {
             Optional<LocalDate> from,
             Optional<LocalDate> to,
             Optional<String> sitter,
-            Optional<String> second,
-            @Prose Optional<String> vet,
+            Optional<Anew<String>> second,
+            @Prose Optional<Anew<String>> vet,
             Optional<List<String>> leaveAlone)
             implements AwayDeed, SettingUp {
 
@@ -59,7 +59,8 @@ public sealed interface AwayDeed extends Deed {
             Absence now = current(scene).orElseThrow();
             LocalDate first = from.orElse(now.from());
             LocalDate last = to.orElse(now.to());
-            List<Rule> rules = new ArrayList<>(planRules(first, last, sitter.orElse(now.sitter()), second, leaveAlone));
+            List<Rule> rules = new ArrayList<>(
+                    planRules(first, last, sitter.orElse(now.sitter()), second.flatMap(Anew::value), leaveAlone));
             rules.add(overlapsNone(first, last, Optional.of(now.id())));
             return Rule.judgeAll(rules, scene);
         }
@@ -75,8 +76,8 @@ public sealed interface AwayDeed extends Deed {
                     from.orElse(now.from()),
                     to.orElse(now.to()),
                     sitter.orElse(now.sitter()),
-                    second.or(now::second),
-                    vet.or(now::vet),
+                    Anew.after(now.second(), second),
+                    Anew.after(now.vet(), vet),
                     Optional.of(alone));
         }
 

@@ -188,6 +188,13 @@ public final class Lines {
 
     private static Object component(RecordComponent component, Fields fields) {
         String field = field(component);
+        if (component.getType() == Optional.class
+                && argument(component.getGenericType()) instanceof ParameterizedType change
+                && change.getRawType() == Anew.class) {
+            return fields.takeEvenNull(field)
+                    .map(node ->
+                            node.isNull() ? Anew.none() : Anew.to(value(field, argument(change), node, component)));
+        }
         Optional<JsonNode> node = fields.take(field);
         if (component.getType() == Optional.class) {
             Type inner = argument(component.getGenericType());
@@ -372,6 +379,10 @@ public final class Lines {
         if (value instanceof Optional<?> maybe) {
             return maybe.flatMap(Lines::written);
         }
+        if (value instanceof Anew<?> change) {
+            return written(change.value())
+                    .or(() -> Optional.of(JSON.getNodeFactory().nullNode()));
+        }
         if (value instanceof Integer whole) {
             return Optional.of(JSON.getNodeFactory().numberNode(whole));
         }
@@ -506,6 +517,10 @@ public final class Lines {
                 throw new Misread("line.null", field);
             }
             return Optional.ofNullable(node);
+        }
+
+        Optional<JsonNode> takeEvenNull(String field) {
+            return Optional.ofNullable(left.remove(field));
         }
 
         void complainOfTheRest(String where, Class<? extends Record> kind) {

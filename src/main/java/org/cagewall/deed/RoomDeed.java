@@ -27,8 +27,8 @@ public sealed interface RoomDeed extends Deed {
             Optional<ZoneId> zone,
             Optional<String> species,
             Optional<MonthDay> ringsIssued,
-            Optional<Quiet> quiet,
-            @Prose Optional<String> rules,
+            Optional<Anew<Quiet>> quiet,
+            @Prose Optional<Anew<String>> rules,
             @Within(least = 15, most = 45) Optional<Integer> heatAct,
             @Within(least = 15, most = 45) Optional<Integer> heatPhone)
             implements RoomDeed, SettingUp {
@@ -62,8 +62,10 @@ public sealed interface RoomDeed extends Deed {
             zone.ifPresent(it -> facts.add(new Fact.Setting("zone", it.getId())));
             species.ifPresent(it -> facts.add(new Fact.Setting("species", it)));
             ringsIssued.ifPresent(it -> facts.add(new Fact.Setting("rings-issued", it.toString())));
-            quiet.ifPresent(it -> facts.add(new Fact.Setting("quiet", it.from() + "-" + it.to())));
-            rules.ifPresent(it -> facts.add(new Fact.Setting("rules", it)));
+            quiet.ifPresent(it -> facts.add(new Fact.Setting(
+                    "quiet",
+                    it.value().map(hours -> hours.from() + "-" + hours.to()).orElse(""))));
+            rules.ifPresent(it -> facts.add(new Fact.Setting("rules", it.value().orElse(""))));
             heatAct.ifPresent(it -> facts.add(new Fact.Setting("heat-act", it.toString())));
             heatPhone.ifPresent(it -> facts.add(new Fact.Setting("heat-phone", it.toString())));
             return facts;
@@ -312,7 +314,8 @@ public sealed interface RoomDeed extends Deed {
     }
 
     /** A person's new role or phone; what is left out stays. */
-    record PersonChanged(String person, Optional<Role> role, Optional<String> phone) implements RoomDeed, SettingUp {
+    record PersonChanged(String person, Optional<Role> role, Optional<Anew<String>> phone)
+            implements RoomDeed, SettingUp {
 
         @Override
         public List<Rule> judgedBy() {
@@ -322,7 +325,7 @@ public sealed interface RoomDeed extends Deed {
         @Override
         public List<Fact> facts(Scene scene) {
             Person now = scene.room().person(person).orElseThrow();
-            return List.of(new Fact.Duty(now.id(), role.orElse(now.role()), phone.or(now::phone)));
+            return List.of(new Fact.Duty(now.id(), role.orElse(now.role()), Anew.after(now.phone(), phone)));
         }
 
         @Override

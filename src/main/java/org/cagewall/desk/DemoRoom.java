@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.stream.Stream;
+import org.cagewall.deed.Anew;
 import org.cagewall.deed.BirdDeed;
 import org.cagewall.deed.CardDeed;
 import org.cagewall.deed.Line;
@@ -91,8 +92,9 @@ public final class DemoRoom {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
-                Optional.of(new Quiet(LocalTime.of(21, 30), LocalTime.of(6, 30))),
-                Optional.of("Shut the outer door before you open the inner one. No sprays, no perfume, no smoke."),
+                Optional.of(Anew.to(new Quiet(LocalTime.of(21, 30), LocalTime.of(6, 30)))),
+                Optional.of(
+                        Anew.to("Shut the outer door before you open the inner one. No sprays, no perfume, no smoke.")),
                 Optional.empty(),
                 Optional.empty()));
         owner.tells(new RoomDeed.WallAdded(NORTH, 3, 6));

@@ -459,8 +459,8 @@ final class RoomReader {
                     Optional.ofNullable(set.get("rings-issued"))
                             .map(MonthDay::parse)
                             .orElse(initial.ringsIssued()),
-                    Optional.ofNullable(set.get("quiet")).map(RoomReader::quiet),
-                    Optional.ofNullable(set.get("rules")),
+                    setTo(set, "quiet").map(RoomReader::quiet),
+                    setTo(set, "rules"),
                     Optional.ofNullable(set.get("heat-act"))
                             .map(Integer::valueOf)
                             .orElse(initial.heatAct()),
@@ -476,6 +476,11 @@ final class RoomReader {
                             && !each.getValue().isEmpty())
                     .collect(Collectors.toMap(
                             each -> each.getKey().substring(Settings.TIMETABLE.length()), Map.Entry::getValue));
+        }
+
+        /** What was set last; an empty text stands for what was taken away. */
+        private static Optional<String> setTo(Map<String, String> set, String name) {
+            return Optional.ofNullable(set.get(name)).filter(words -> !words.isEmpty());
         }
 
         private List<Person> readPeople() {

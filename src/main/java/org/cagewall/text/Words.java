@@ -47,6 +47,15 @@ public final class Words {
         return say(Message.of(key, args));
     }
 
+    /** The same where it stands alone: a sentence that begins with a word of its own begins with a capital. */
+    public String sentence(Message message) {
+        String said = say(message);
+        boolean ownWord = pattern(message.key())
+                .filter(pattern -> Character.isLowerCase(pattern.codePointAt(0)))
+                .isPresent();
+        return ownWord ? said.substring(0, 1).toUpperCase(locale) + said.substring(1) : said;
+    }
+
     public boolean knows(String key) {
         return pattern(key).isPresent();
     }

@@ -117,6 +117,17 @@ class LinesTest {
         assertThat(read("{\"deed\":\"box-on\",\"cage\":\"A1\"}").told().on()).isEqualTo(TODAY);
     }
 
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "{\"deed\":\"room-set\",\"on\":\"2026-04-14\",\"quiet\":null,\"rules\":null}",
+                "{\"deed\":\"person-changed\",\"on\":\"2026-04-14\",\"person\":\"Tomas\",\"phone\":null}",
+                "{\"deed\":\"away-changed\",\"on\":\"2026-04-14\",\"second\":null,\"vet\":null}"
+            })
+    void whatIsTakenAwayIsWrittenAsNullAndWhatStaysIsLeftOut(String text) {
+        assertThat(Lines.write(read(text))).isEqualTo(text);
+    }
+
     @Test
     void theLineIsWrittenInTheOrderOfTheLanguage() {
         Line line = new Line(
@@ -192,7 +203,9 @@ class LinesTest {
                 "{\"deed\":\"bird-added\",\"bird\":\"x\",\"sex\":\"hen\",\"hatched\":2025} | must be text",
                 "{\"deed\":\"room-set\",\"rings-issued\":\"13-01\"} | a month and a day",
                 "{\"deed\":\"room-set\",\"zone\":\"Mars/Base\"} | a time zone",
-                "{\"deed\":\"room-set\",\"quiet\":\"21:30\"} | hours such as"
+                "{\"deed\":\"room-set\",\"quiet\":\"21:30\"} | hours such as",
+                "{\"deed\":\"room-set\",\"quiet\":\"\"} | hours such as",
+                "{\"deed\":\"room-set\",\"name\":null} | \"name\" is null"
             })
     void whatIsWrongInALineIsSaid(String text, String said) {
         assertThat(why(text)).contains(said);

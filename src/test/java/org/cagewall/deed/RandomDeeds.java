@@ -147,6 +147,9 @@ public final class RandomDeeds {
             if (holder.getRawType() == Optional.class) {
                 return isTold.test(field) ? Optional.of(value(component, inner, isTold, head)) : Optional.empty();
             }
+            if (holder.getRawType() == Anew.class) {
+                return random.nextInt(3) == 0 ? Anew.none() : Anew.to(value(component, inner, isTold, head));
+            }
             List<Object> several = new ArrayList<>();
             for (int i = random.nextInt(3); i >= 0; i--) {
                 several.add(value(component, inner, isTold, head));

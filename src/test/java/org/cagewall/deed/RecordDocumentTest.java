@@ -77,14 +77,14 @@ class RecordDocumentTest {
         if (within != null && within.most() < Integer.MAX_VALUE) {
             return within.least() + " to " + within.most() + (type == BigDecimal.class ? ", one decimal" : "");
         }
-        if (component.isAnnotationPresent(Prose.class)) {
-            return "text";
+        if (type instanceof ParameterizedType change && change.getRawType() == Anew.class) {
+            return (values(component, argument(change)) + " or null").strip();
         }
         if (type instanceof ParameterizedType list) {
             String several = values(component, argument(list));
             return "list of " + (several.isEmpty() ? "names" : several);
         }
-        return values((Class<?>) type);
+        return component.isAnnotationPresent(Prose.class) ? "text" : values((Class<?>) type);
     }
 
     private static String values(Class<?> type) {

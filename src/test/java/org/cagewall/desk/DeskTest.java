@@ -43,6 +43,41 @@ class DeskTest {
     }
 
     @Test
+    void whatWasSetIsTakenAwayAgainAndComesBackWhenThatIsStruckOut() {
+        furnish();
+        tell("""
+                {"deed":"person-added","person":"Tom","role":"sitter","phone":"0555 0163","by":"Ines"}
+                {"deed":"person-added","person":"Joan","role":"keeper","by":"Ines"}
+                {"deed":"room-set","quiet":"21:30-06:30","rules":"Shut the door.","by":"Ines"}
+                {"deed":"away-planned","from":"2026-05-01","to":"2026-05-10","sitter":"Tom","second":"Joan","vet":"0555 0190","by":"Ines"}
+                """);
+        Room before = desk.room();
+        tell("""
+                {"deed":"room-set","quiet":null,"rules":null,"by":"Ines"}
+                {"deed":"person-changed","person":"Tom","phone":null,"by":"Ines"}
+                {"deed":"away-changed","second":null,"vet":null,"by":"Ines"}
+                """);
+        Room after = desk.room();
+
+        assertThat(after.settings().quiet()).isEmpty();
+        assertThat(after.settings().rules()).isEmpty();
+        assertThat(after.person("Tom").orElseThrow().phone()).isEmpty();
+        assertThat(after.absences().get(0).second()).isEmpty();
+        assertThat(after.absences().get(0).vet()).isEmpty();
+
+        desk.close();
+        desk = opened();
+        assertThat(desk.room()).isEqualTo(after);
+
+        for (long entry = after.head(); entry > before.head(); entry--) {
+            tell("{\"deed\":\"struck-out\",\"entry\":" + entry + ",\"why\":\"a slip\",\"by\":\"Ines\"}");
+        }
+        assertThat(desk.room().settings()).isEqualTo(before.settings());
+        assertThat(desk.room().people()).isEqualTo(before.people());
+        assertThat(desk.room().absences()).isEqualTo(before.absences());
+    }
+
+    @Test
     void aRoomOpenedAtAGlanceIsTheRoomReadAnewAlsoOnALaterDay() {
         furnish();
         desk.close();

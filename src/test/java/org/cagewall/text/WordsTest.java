@@ -16,4 +16,12 @@ class WordsTest {
         assertThat(WORDS.say("deed.did.birds-added", 1_200)).isEqualTo("1200 birds added");
         assertThat(WORDS.say("deed.did.birds-added", 1)).isEqualTo("1 bird added");
     }
+
+    @Test
+    void aReasonThatStandsAloneBeginsWithACapitalButACagesNameStaysAsItIsWritten() {
+        Words words = Words.english();
+
+        assertThat(words.sentence(Message.of("deed.empty-note"))).isEqualTo("The note is empty. Write a few words.");
+        assertThat(words.sentence(Message.of("deed.not-loose", "pip"))).isEqualTo("pip is not known to be loose.");
+    }
 }

@@ -135,7 +135,7 @@ public final class CardsPresenter {
                             words.say(
                                     done + "-where", where, desk.folder().path().toString())));
         } else if (answer instanceof Answer.Refused<CardsJob.Result> refused) {
-            say(CardsState.Tone.PROBLEM, words.say(refused.reason()));
+            say(CardsState.Tone.PROBLEM, words.sentence(refused.reason()));
         } else if (answer instanceof Answer.Failed<CardsJob.Result> failed) {
             shown.change(state -> state.working(CardsState.Work.NONE));
             notices.failed(failed.code());
@@ -180,7 +180,7 @@ public final class CardsPresenter {
                     got.value().sheets().stream().map(this::choice).toList();
             shown.change(state -> state.with(sheets, got.value().printers()));
         } else if (answer instanceof Answer.Refused<CardsJob.Means> refused) {
-            say(CardsState.Tone.PROBLEM, words.say(refused.reason()));
+            say(CardsState.Tone.PROBLEM, words.sentence(refused.reason()));
         } else if (answer instanceof Answer.Failed<CardsJob.Means> failed) {
             notices.failed(failed.code());
         }
@@ -191,7 +191,7 @@ public final class CardsPresenter {
                 named.name(),
                 named.found().sheet().map(sheet -> sheet.title()).orElse(named.name()),
                 named.found().sheet().map(sheet -> sheet.cards()).orElse(0),
-                named.found().reason().map(words::say));
+                named.found().reason().map(words::sentence));
     }
 
     private CardsState first() {

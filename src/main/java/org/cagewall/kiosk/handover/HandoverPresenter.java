@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
+import org.cagewall.deed.Anew;
 import org.cagewall.deed.AwayDeed;
 import org.cagewall.deed.Deed;
 import org.cagewall.deed.VisitDeed;
@@ -349,8 +350,8 @@ public final class HandoverPresenter {
                         Optional.of(draft.from()),
                         Optional.of(draft.to()),
                         draft.sitter(),
-                        draft.second(),
-                        vet,
+                        Optional.of(new Anew<>(draft.second())),
+                        Optional.of(new Anew<>(vet)),
                         Optional.of(draft.leaveAlone()));
     }
 

@@ -61,7 +61,7 @@ final class BackupPresenter {
                     target.getFileName().toString())));
             look();
         } else if (answer instanceof Answer.Refused<Archive.Kept> refused) {
-            shown.change(state -> state.wrong(words.say(refused.reason())));
+            shown.change(state -> state.wrong(words.sentence(refused.reason())));
         } else if (answer instanceof Answer.Failed<Archive.Kept> failed) {
             shown.change(BackupState::atRest);
             notices.failed(failed.code());

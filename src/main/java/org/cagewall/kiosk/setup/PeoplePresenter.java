@@ -3,6 +3,7 @@ package org.cagewall.kiosk.setup;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import org.cagewall.deed.Anew;
 import org.cagewall.deed.RoomDeed;
 import org.cagewall.desk.Desk;
 import org.cagewall.kiosk.shell.Pen;
@@ -61,7 +62,8 @@ final class PeoplePresenter {
         }
         PeopleState.Someone now = whom.get();
         Optional<Role> other = Optional.of(role).filter(it -> it != now.role());
-        Optional<String> number = written(phone).filter(it -> !it.equals(now.phone()));
+        Optional<Anew<String>> number =
+                phone.strip().equals(now.phone()) ? Optional.empty() : Optional.of(new Anew<>(written(phone)));
         if (other.isEmpty() && number.isEmpty()) {
             wrong("phone", "setup.nothing-changed");
             return;

@@ -6,6 +6,7 @@ import java.time.MonthDay;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import org.cagewall.deed.Anew;
 import org.cagewall.deed.RoomDeed;
 import org.cagewall.desk.Desk;
 import org.cagewall.kiosk.kit.Problem;
@@ -69,8 +70,10 @@ final class RoomPresenter {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.of(rings).filter(day -> !day.equals(settings().ringsIssued())),
-                quiet(filled).filter(quiet -> !settings().quiet().equals(Optional.of(quiet))),
-                Optional.of(filled.rules().strip()).filter(rules -> !rules.isEmpty() && !rules.equals(now.rules())),
+                Optional.of(new Anew<>(quiet(filled)))
+                        .filter(quiet -> !settings().quiet().equals(quiet.value())),
+                Optional.of(new Anew<>(Optional.of(filled.rules().strip()).filter(rules -> !rules.isEmpty())))
+                        .filter(rules -> !rules.value().orElse("").equals(now.rules())),
                 Optional.of(filled.heatAct()).filter(heat -> heat != now.heatAct()),
                 Optional.of(filled.heatPhone()).filter(heat -> heat != now.heatPhone()));
     }

@@ -118,7 +118,7 @@ public final class Stage extends JLayeredPane implements Navigator, Overlays, No
         openSheet(new Sheet(
                 words,
                 words.say(question.title()),
-                Optional.of(words.say(question.text())),
+                Optional.of(words.sentence(question.text())),
                 Optional.empty(),
                 question.answers(),
                 this::answered));
