@@ -119,7 +119,7 @@ public sealed interface AwayDeed extends Deed {
         @Override
         public List<Rule> judgedBy() {
             return List.of(scene -> Ruling.refusesIf(
-                    scene.register().entry(entry).isEmpty(),
+                    entry > scene.room().head(),
                     "deed.entry-unknown",
                     entry,
                     scene.room().head()));

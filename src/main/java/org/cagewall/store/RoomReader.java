@@ -59,6 +59,9 @@ final class RoomReader {
     /** Before the first day that a deed may tell of. */
     private static final LocalDate BEFORE_ALL = LocalDate.of(1900, 1, 1);
 
+    private static final Set<Class<? extends Fact>> ABSENCES =
+            Set.of(Fact.Absence.class, Fact.AbsencePlan.class, Fact.LeaveAlone.class, Fact.AbsenceEnd.class);
+
     private static final Comparator<Visit> IN_ORDER =
             Comparator.comparing(Visit::day).thenComparing(Visit::entry).thenComparing(Visit::cage);
 
@@ -121,9 +124,7 @@ final class RoomReader {
     /** The room after a deed that touched these parts of it. */
     Room refresh(Room before, Touched touched, long head) {
         Parts parts = new Parts(before, head);
-        if (touched.room()) {
-            parts.readRoom();
-        }
+        parts.readRoom(touched.ofRoom());
         boolean visits = touched.any(Set.of(Fact.Visit.class));
         Map<Long, List<Visit>> told = visits ? visitsOf(touched.entries()) : Map.of();
         touched.cages().forEach((id, kinds) -> {
@@ -407,8 +408,40 @@ final class RoomReader {
         }
 
         void readRoom() {
-            settings = readSettings();
-            walls = FactTables.all(handle, Fact.Wall.class).stream()
+            readRoom(Set.copyOf(FactTables.KINDS));
+        }
+
+        /** Reads what these kinds of fact tell of the room as a whole. */
+        void readRoom(Set<Class<? extends Fact>> kinds) {
+            if (kinds.contains(Fact.Setting.class)) {
+                settings = readSettings();
+            }
+            if (kinds.contains(Fact.Wall.class)) {
+                walls = readWalls();
+            }
+            if (kinds.contains(Fact.Person.class) || kinds.contains(Fact.Duty.class)) {
+                people = readPeople();
+            }
+            LocalDate sinceBefore = since;
+            if (ABSENCES.stream().anyMatch(kinds::contains)) {
+                absences = readAbsences();
+                since = Later.since(absences, today);
+            }
+            if (kinds.contains(Fact.Outcome.class) || !since.equals(sinceBefore)) {
+                outcomes = readOutcomes();
+            }
+            if (kinds.contains(Fact.RingStock.class)) {
+                rings = readRings();
+            }
+            if (kinds.contains(Fact.RingSpoilt.class)) {
+                spoilt = FactTables.all(handle, Fact.RingSpoilt.class).stream()
+                        .map(row -> row.fact().ring())
+                        .toList();
+            }
+        }
+
+        private List<Wall> readWalls() {
+            return FactTables.all(handle, Fact.Wall.class).stream()
                     .map(row -> new Wall(
                             row.entry(),
                             row.fact().name(),
@@ -416,11 +449,10 @@ final class RoomReader {
                             row.fact().width()))
                     .sorted(Comparator.comparing(Wall::id))
                     .toList();
-            people = readPeople();
-            absences = readAbsences();
-            since = Later.since(absences, today);
-            outcomes = readOutcomes();
-            rings = FactTables.all(handle, Fact.RingStock.class).stream()
+        }
+
+        private List<RingStock> readRings() {
+            return FactTables.all(handle, Fact.RingStock.class).stream()
                     .map(Row::fact)
                     .map(stock -> new RingStock(
                             stock.season(),
@@ -428,9 +460,6 @@ final class RoomReader {
                             stock.lowest(),
                             stock.highest(),
                             stock.form().orElse(RingStock.usualForm(stock.season()))))
-                    .toList();
-            spoilt = FactTables.all(handle, Fact.RingSpoilt.class).stream()
-                    .map(row -> row.fact().ring())
                     .toList();
         }
 

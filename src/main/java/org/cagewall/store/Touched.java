@@ -30,8 +30,9 @@ final class Touched {
         return kinds.keySet();
     }
 
-    boolean room() {
-        return kinds.containsKey(Subject.ROOM);
+    /** The kinds of fact about the room as a whole. */
+    Set<Class<? extends Fact>> ofRoom() {
+        return kinds.getOrDefault(Subject.ROOM, Set.of());
     }
 
     /** The cages, each with the kinds of fact about it. */
