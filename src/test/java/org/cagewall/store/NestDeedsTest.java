@@ -3,7 +3,10 @@ package org.cagewall.store;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
+import java.time.MonthDay;
 import java.util.List;
+import java.util.Optional;
+import org.cagewall.almanac.RingLedger;
 import org.cagewall.room.Bird;
 import org.cagewall.room.Chick;
 import org.cagewall.room.Crops;
@@ -19,6 +22,9 @@ import org.junit.jupiter.api.Test;
 
 /** What is recorded of eggs, chicks and pairs that are parted, and what of it is asked about or refused. */
 class NestDeedsTest extends InMemory {
+
+    private static final MonthDay JANUARY = MonthDay.of(1, 1);
+    private static final MonthDay OCTOBER = MonthDay.of(10, 1);
 
     @Override
     boolean isFurnished() {
@@ -345,6 +351,70 @@ class NestDeedsTest extends InMemory {
                         refusal(
                                 "{\"deed\":\"timetable-set\",\"value\":\"incubation\",\"earliest\":20,\"expected\":19,\"latest\":22,\"by\":\"Ines\"}"))
                 .contains("Earliest cannot be above expected");
+    }
+
+    @Test
+    void theNextRingIsTheFirstThatNobodyWearsAndThatWasNotWrittenOff() {
+        buy(2026);
+        hatched("1");
+        tell(line("chick-ringed", "2026-03-28", "A1", "'mark':'1','ring':'HB 26-101'"));
+        tell("{\"deed\":\"ring-spoilt\",\"ring\":\"HB 26-102\",\"why\":\"lost\",\"by\":\"Ines\"}");
+        tell("{\"deed\":\"bird-added\",\"bird\":\"hb 26-103\",\"sex\":\"hen\",\"by\":\"Ines\"}");
+
+        assertThat(next("2026-04-14", JANUARY)).contains("HB 26-104");
+        RingLedger.Line stock = RingLedger.of(room()).lines().get(0);
+        assertThat(stock.worn()).isEqualTo(2);
+        assertThat(stock.writtenOff()).isEqualTo(1);
+        assertThat(stock.left()).hasSize(7);
+    }
+
+    @Test
+    void aRingOnABirdThatHasGoneIsNotOfferedAgain() {
+        buy(2026);
+        tell("{\"deed\":\"bird-added\",\"bird\":\"HB 26-101\",\"sex\":\"hen\",\"by\":\"Ines\"}");
+        tell("{\"deed\":\"bird-left\",\"bird\":\"HB 26-101\",\"how\":\"sold\",\"by\":\"Ines\"}");
+
+        assertThat(room().bird("HB 26-101")).isEmpty();
+        assertThat(next("2026-04-14", JANUARY)).contains("HB 26-102");
+    }
+
+    /** Most of Europe issues the rings of a year on the first of October before it; Australia on the first of January. */
+    @Test
+    void aChickOfOctoberWearsTheRingOfTheYearThatFollows() {
+        buy(2026);
+        buy(2027);
+
+        assertThat(next("2026-10-05", OCTOBER)).contains("HB 27-101");
+        assertThat(next("2026-10-05", JANUARY)).contains("HB 26-101");
+        assertThat(next("2026-09-30", OCTOBER)).contains("HB 26-101");
+        assertThat(next("2028-03-01", JANUARY)).isEmpty();
+    }
+
+    @Test
+    void aSecondRingThatOpensIsPutOnAndTakenOff() {
+        tell("{\"deed\":\"split-ring-put\",\"bird\":\"HB 24-013\",\"ring\":\"yellow 7\",\"by\":\"Ines\"}");
+        assertThat(room().bird("HB 24-013").flatMap(Bird::splitRing)).contains("yellow 7");
+
+        tell("{\"deed\":\"split-ring-put\",\"bird\":\"HB 24-013\",\"by\":\"Ines\"}");
+        assertThat(room().bird("HB 24-013").flatMap(Bird::splitRing)).isEmpty();
+    }
+
+    @Test
+    void ringsWithoutAPlaceForTheNumberAreRefused() {
+        assertThat(
+                        refusal(
+                                "{\"deed\":\"rings-bought\",\"year\":2026,\"size\":\"4.2\",\"first\":1,\"last\":9,\"form\":\"HB 26\",\"by\":\"Ines\"}"))
+                .contains("no one place for the number");
+    }
+
+    private void buy(int year) {
+        tell("{\"deed\":\"rings-bought\",\"year\":" + year
+                + ",\"size\":\"4.2 mm\",\"first\":101,\"last\":110,\"form\":\"HB " + year % 100
+                + "-###\",\"by\":\"Ines\"}");
+    }
+
+    private Optional<String> next(String day, MonthDay issued) {
+        return RingLedger.of(room()).next(LocalDate.parse(day), issued);
     }
 
     // ------------------------------------------------------------------ telling

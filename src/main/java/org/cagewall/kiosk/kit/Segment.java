@@ -3,15 +3,15 @@ package org.cagewall.kiosk.kit;
 import java.awt.Component;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
-import java.awt.GridLayout;
 import java.util.List;
 import java.util.function.Consumer;
 import javax.swing.BorderFactory;
 import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
 import org.cagewall.kiosk.theme.Measure;
 import org.cagewall.kiosk.theme.Tone;
 
-/** Two or three words side by side of which one is on, such as "today | yesterday". Used on the event thread. */
+/** A few words side by side of which one is on, such as "today | yesterday". Used on the event thread. */
 public final class Segment<T> extends JPanel {
 
     private static final long serialVersionUID = 1L;
@@ -19,7 +19,7 @@ public final class Segment<T> extends JPanel {
     private final transient List<Choice<T>> choices;
 
     public Segment(String name, List<Choice<T>> choices, Consumer<T> onChange) {
-        super(new GridLayout(1, 0));
+        super(new MigLayout("insets 0, gap 0, filly"));
         this.choices = List.copyOf(choices);
         setName(name);
         setOpaque(false);
@@ -31,7 +31,7 @@ public final class Segment<T> extends JPanel {
                 choose(choice.value());
                 onChange.accept(choice.value());
             });
-            add(part);
+            add(part, "growy");
         }
         choose(choices.get(0).value());
     }

@@ -35,7 +35,7 @@ public final class Stepper extends Pane {
             add(new WrapLabel(label, Type.TAG, Tone.SOFT), "spanx 3, wrap");
         }
         add(fewer);
-        add(shown, "w 72!");
+        add(shown, most < 1000 ? "w 72!" : "w 104!");
         add(more);
         set(value);
     }

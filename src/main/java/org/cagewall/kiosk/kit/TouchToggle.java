@@ -44,7 +44,7 @@ final class TouchToggle extends JToggleButton implements Legible {
         int text = (int) Math.ceil(Flow.length(getText(), Type.BUTTON.font()));
         int tick = ends == Ends.CHIP ? tick() : 0;
         return new Dimension(
-                Math.max(Measure.target(), text + tick + 2 * Measure.px(20)),
+                Math.max(Measure.target(), text + tick + 2 * Measure.px(ends == Ends.CHIP ? 20 : 15)),
                 ends == Ends.CHIP ? Measure.px(56) : Measure.target());
     }
 

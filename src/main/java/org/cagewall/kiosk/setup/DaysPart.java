@@ -98,7 +98,7 @@ final class DaysPart extends Part {
                                     state.kinds().stream()
                                             .map(kind -> new Choice<>(kind.replace(' ', '-'), kind, kind))
                                             .toList(),
-                                    presenter::turnTo)
+                                    species -> presenter.turnTo(species))
                             .choose(List.of(state.species()))));
         }
     }

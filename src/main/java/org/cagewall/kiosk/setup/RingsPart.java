@@ -2,6 +2,7 @@ package org.cagewall.kiosk.setup;
 
 import java.util.List;
 import java.util.Optional;
+import javax.swing.JComponent;
 import net.miginfocom.swing.MigLayout;
 import org.cagewall.desk.Desk;
 import org.cagewall.kiosk.kit.ButtonKind;
@@ -10,7 +11,7 @@ import org.cagewall.kiosk.kit.Chips;
 import org.cagewall.kiosk.kit.Choice;
 import org.cagewall.kiosk.kit.Field;
 import org.cagewall.kiosk.kit.ListRow;
-import org.cagewall.kiosk.kit.Row;
+import org.cagewall.kiosk.kit.Pane;
 import org.cagewall.kiosk.kit.RowFace;
 import org.cagewall.kiosk.kit.Stack;
 import org.cagewall.kiosk.kit.Stepper;
@@ -29,7 +30,6 @@ final class RingsPart extends Part {
 
     private static final int OLDEST_YEAR = 1990;
     private static final int LAST_YEAR = 2199;
-    private static final int MOST = 99_999;
 
     private final Words words;
     private final Stack list = new Stack();
@@ -70,11 +70,12 @@ final class RingsPart extends Part {
 
     private void fillList(RingsState state) {
         list.removeAll();
-        list.add(new WrapLabel(state.next(), Type.LEAD, Tone.INK));
+        WrapLabel next = new WrapLabel(state.next(), Type.LEAD, Tone.INK);
+        next.setName("next-ring");
+        list.add(next);
         for (RingsState.Stock stock : state.stocks()) {
             ListRow row = new ListRow(
                     "stock." + stock.name(), RowFace.of(stock.left(), stock.first(), stock.second()), () -> {});
-            row.setFocusable(true);
             list.add(row);
         }
         if (state.stocks().isEmpty()) {
@@ -86,14 +87,16 @@ final class RingsPart extends Part {
         side.removeAll();
         problem.forgetFields();
         RingsState.Order order = state.order();
-        Stepper year = stepper("year", "setup.ring-year", OLDEST_YEAR, LAST_YEAR, order.year());
-        Stepper first = stepper("first", "setup.ring-first", 0, MOST, order.first());
-        Stepper last = stepper("last", "setup.ring-last", 0, MOST, order.last());
+        Stepper year = new Stepper(
+                words, "year", words.say("setup.ring-year"), OLDEST_YEAR, LAST_YEAR, order.year(), number -> {});
+        Field first = problem.about("first", Field.line("first", words.say("setup.ring-first"), order.first()));
+        Field last = problem.about("last", Field.line("last", words.say("setup.ring-last"), order.last()));
         Field size = problem.about("size", Field.line("size", words.say("setup.ring-size"), order.size()));
         Field form = problem.about("form", Field.line("form", words.say("setup.ring-form"), order.form()));
-        Row numbers = new Row();
-        numbers.add(first);
-        numbers.add(last);
+        Pane numbers = new Pane(new MigLayout(
+                "insets 0, fillx, gap 16 0", "[grow 1,fill,sizegroup half][grow 1,fill,sizegroup half]", "[top]"));
+        numbers.add(first, "wmin 0");
+        numbers.add(last, "wmin 0");
         side.add(card(
                 new WrapLabel(words.say("setup.rings-new"), Type.LEAD, Tone.INK),
                 year,
@@ -124,14 +127,10 @@ final class RingsPart extends Part {
                         .tall(64)));
     }
 
-    private Stepper stepper(String name, String key, int least, int most, int value) {
-        return new Stepper(words, name, words.say(key), least, most, value, number -> {});
-    }
-
-    private static Card card(javax.swing.JComponent... parts) {
+    private static Card card(JComponent... parts) {
         Card card = new Card(new MigLayout("insets 16 20 18 20, fillx", "[grow,fill]"));
         Stack body = new Stack(14);
-        for (javax.swing.JComponent part : parts) {
+        for (JComponent part : parts) {
             body.add(part);
         }
         card.add(body, "wmin 0");

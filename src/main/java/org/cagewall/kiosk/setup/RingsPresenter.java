@@ -21,7 +21,7 @@ import org.cagewall.text.Words;
 /** Keeps the rings: those bought, and those written off. Used on the event thread. */
 final class RingsPresenter {
 
-    private static final int USUAL_ORDER = 50;
+    private static final String USUAL_ORDER = "50";
 
     private final Desk desk;
     private final Pen pen;
@@ -48,18 +48,30 @@ final class RingsPresenter {
             wrong("size", wrongSize.get());
         } else if (wrongForm.isPresent() || !RingStock.isForm(order.form().strip())) {
             wrong("form", wrongForm.orElse("setup.write-ring-form"));
-        } else if (order.last() < order.first()) {
+        } else if (!isNumber(order.first())) {
+            wrong("first", "setup.write-number");
+        } else if (!isNumber(order.last())) {
+            wrong("last", "setup.write-number");
+        } else if (number(order.last()) < number(order.first())) {
             wrong("last", "setup.rings-order");
         } else {
             record(
                     new CardDeed.RingsBought(
                             order.year(),
                             order.size().strip(),
-                            order.first(),
-                            order.last(),
+                            number(order.first()),
+                            number(order.last()),
                             Optional.of(order.form().strip())),
-                    Message.of("setup.done.rings", order.last() - order.first() + 1));
+                    Message.of("setup.done.rings", number(order.last()) - number(order.first()) + 1));
         }
+    }
+
+    private static boolean isNumber(String written) {
+        return written.strip().matches("\\d{1,5}");
+    }
+
+    private static int number(String written) {
+        return Integer.parseInt(written.strip());
     }
 
     void writeOff(String ring, RingLoss why) {
@@ -121,7 +133,7 @@ final class RingsPresenter {
                 .orElse(year);
         String form = before.map(stock -> stock.form().replace(twoDigits(stock.year()), twoDigits(of)))
                 .orElse(RingStock.usualForm(of));
-        return new RingsState.Order(of, before.map(RingStock::size).orElse(""), form, 1, USUAL_ORDER);
+        return new RingsState.Order(of, before.map(RingStock::size).orElse(""), form, "1", USUAL_ORDER);
     }
 
     private static String twoDigits(int year) {

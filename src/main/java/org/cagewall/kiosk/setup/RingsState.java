@@ -15,7 +15,7 @@ record RingsState(List<Stock> stocks, String next, Order order, Optional<Problem
     record Stock(String name, String left, String first, String second) {}
 
     /** Rings about to be added. */
-    record Order(int year, String size, String form, int first, int last) {}
+    record Order(int year, String size, String form, String first, String last) {}
 
     RingsState {
         stocks = List.copyOf(stocks);

@@ -340,7 +340,56 @@ class SetupScreenTest extends WithBirdroom {
         page.press("tab.people").assertFit();
         page.press("tab.food").press("cage.A1").png("setup-food-large").assertFit();
         page.press("tab.room").png("setup-room-large").assertFit();
+        page.press("tab.rings").png("setup-rings-large").assertFit();
+        page.press("tab.days").png("setup-days-large").assertFit();
         page.press("tab.backup").assertFit();
+    }
+
+    @Test
+    void ringsThatWereBoughtAreWrittenDownAndTheNextOneIsOffered() {
+        Painted page = page("Ines").press("tab.rings").png("setup-rings").assertFit();
+        write(page, "size", "4.2 mm");
+        write(page, "form", "HB 26-###")
+                .press("add-rings")
+                .png("setup-rings-added")
+                .assertFit();
+
+        assertThat(room().rings()).singleElement().satisfies(stock -> {
+            assertThat(stock.ring(7)).isEqualTo("HB 26-007");
+            assertThat(stock.count()).isEqualTo(50);
+        });
+        write(page, "off", "HB 26-001")
+                .press("why.lost")
+                .press("write-off")
+                .png("setup-ring-off")
+                .assertFit();
+        assertThat(room().ringsSpoilt()).containsExactly("HB 26-001");
+        assertThat(page.find("next-ring", JLabel.class).getText()).isEqualTo("Next ring: HB 26-002");
+    }
+
+    @Test
+    void ringsWithoutAPlaceForTheNumberAreAskedAbout() {
+        Painted page = page("Ines").press("tab.rings");
+        write(page, "size", "4.2 mm");
+        write(page, "form", "HB 26").press("add-rings").assertFit();
+
+        assertThat(page.find("form.wrong", JLabel.class).getText()).contains("with a # for each digit");
+        assertThat(room().rings()).isEmpty();
+    }
+
+    @Test
+    void aValueOfTheTimetableIsSetAndTakenBack() {
+        Painted page = page("Ines").press("tab.days").png("setup-days").assertFit();
+        page.press("days.incubation").png("setup-days-value").assertFit();
+        page.press("expected.more")
+                .press("latest.more")
+                .press("set-days")
+                .png("setup-days-set")
+                .assertFit();
+        assertThat(room().settings().timetable()).containsEntry("budgerigar.incubation", "17 19 22");
+
+        page.press("days.incubation").press("take-back");
+        assertThat(room().settings().timetable()).isEmpty();
     }
 
     private Room room() {
