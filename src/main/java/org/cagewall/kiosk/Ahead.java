@@ -5,6 +5,7 @@ import java.awt.image.BufferedImage;
 import java.util.Optional;
 import org.cagewall.kiosk.kit.Tile;
 import org.cagewall.kiosk.kit.TileFace;
+import org.cagewall.kiosk.shell.KioskSettings;
 import org.cagewall.kiosk.shell.Shell;
 import org.cagewall.kiosk.shell.WindowMode;
 import org.cagewall.kiosk.theme.Light;

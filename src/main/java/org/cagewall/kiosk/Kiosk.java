@@ -19,6 +19,7 @@ import org.cagewall.kiosk.setup.SetupScreen;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.shell.EventThread;
 import org.cagewall.kiosk.shell.KeySink;
+import org.cagewall.kiosk.shell.KioskSettings;
 import org.cagewall.kiosk.shell.Navigator;
 import org.cagewall.kiosk.shell.Notices;
 import org.cagewall.kiosk.shell.Pen;

@@ -14,6 +14,7 @@ import org.cagewall.cards.PrintedCard;
 import org.cagewall.deed.CardDeed;
 import org.cagewall.desk.Answer;
 import org.cagewall.desk.Desk;
+import org.cagewall.kiosk.shell.KioskSettings;
 import org.cagewall.kiosk.shell.Notices;
 import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.Shown;
@@ -85,10 +86,24 @@ public final class CardsPresenter {
 
     void sheet(String name) {
         shown.change(state -> state.onSheet(name));
+        keepChoice();
     }
 
     void printer(String name) {
         shown.change(state -> state.toPrinter(name));
+        keepChoice();
+    }
+
+    /** The next time this tablet offers what was chosen last. */
+    private void keepChoice() {
+        String sheet = shown.now().sheet();
+        String printer = shown.now().printer();
+        desk.work(
+                book -> {
+                    KioskSettings.keepForCards(desk.folder().kioskProperties(), sheet, printer);
+                    return sheet;
+                },
+                kept -> {});
     }
 
     void pencilled(String cage) {
@@ -195,6 +210,7 @@ public final class CardsPresenter {
     }
 
     private CardsState first() {
+        KioskSettings last = KioskSettings.read(desk.folder().kioskProperties());
         List<CardsState.CageCard> cages = cages(desk.room());
         return new CardsState(
                 subtitle(cages),
@@ -203,9 +219,9 @@ public final class CardsPresenter {
                 changed(cages),
                 cages.stream().findFirst().map(CardsState.CageCard::cage),
                 List.of(),
-                "",
+                last.sheet(),
                 new CardsState.PrintersFound(Optional.empty()),
-                "",
+                last.printer(),
                 CardsState.Work.NONE,
                 Optional.empty());
     }

@@ -13,6 +13,7 @@ import org.cagewall.kiosk.Birdroom;
 import org.cagewall.kiosk.Painted;
 import org.cagewall.kiosk.WithBirdroom;
 import org.cagewall.kiosk.shell.Destination;
+import org.cagewall.kiosk.shell.KioskSettings;
 import org.cagewall.kiosk.theme.TextSize;
 import org.cagewall.room.Cage;
 import org.cagewall.room.CardFaces;
@@ -125,6 +126,30 @@ class CardsScreenTest extends WithBirdroom {
         assertThat(states.get(states.size() - 1).said())
                 .hasValueSatisfying(said -> assertThat(said.words()).contains("The old one is not there now"));
         assertThat(birdroom.room().head()).isEqualTo(before);
+    }
+
+    @Test
+    void theSheetChosenLastIsOfferedFirstTheNextTime() throws IOException {
+        Path settings = birdroom.desk().folder().kioskProperties();
+        Files.writeString(settings, "text-size = large\n");
+        String other = org.cagewall.paper.Sheets.BUILT_IN.get(1);
+
+        page("Ines").press("sheet." + other);
+        Painted again = page("Ines");
+
+        assertThat(again.find("sheet." + other, javax.swing.AbstractButton.class)
+                        .isSelected())
+                .isTrue();
+        assertThat(KioskSettings.read(settings)).isEqualTo(new KioskSettings(TextSize.LARGE, other, ""));
+    }
+
+    @Test
+    void aPrinterThatIsGoneIsNotOfferedButAnotherOne() {
+        KioskSettings.keepForCards(birdroom.desk().folder().kioskProperties(), "", "The old one");
+
+        Painted page = page("Ines");
+
+        assertThat(page.maybe("printer.The old one")).isEmpty();
     }
 
     @Test
