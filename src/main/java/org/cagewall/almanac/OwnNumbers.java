@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -43,9 +44,11 @@ public record OwnNumbers(String species, Map<Timing, List<Integer>> days) {
 
     /** Of all the room has ever recorded of a species. */
     static OwnNumbers of(Room room, Timetable table) {
+        Map<String, Boolean> same = new HashMap<>();
         Map<Long, List<PastEgg>> rounds = everyEgg(room)
-                .filter(egg ->
-                        Timetables.areSame(egg.species().orElse(room.settings().species()), table.species()))
+                .filter(egg -> same.computeIfAbsent(
+                        egg.species().orElse(room.settings().species()),
+                        species -> Timetables.areSame(species, table.species())))
                 .collect(Collectors.groupingBy(PastEgg::round));
         Map<Timing, List<Integer>> days = new EnumMap<>(Timing.class);
         for (List<PastEgg> round : rounds.values()) {
@@ -109,12 +112,11 @@ public record OwnNumbers(String species, Map<Timing, List<Integer>> days) {
         int held = (int) Math.ceil(SHARE_HELD * sorted.size());
         int from = sorted.get(0);
         int to = sorted.get(sorted.size() - 1);
-        long most = 0;
-        for (int i = 0; i + held <= sorted.size(); i++) {
-            int low = sorted.get(i);
-            int high = sorted.get(i + held - 1);
-            long holds =
-                    sorted.stream().filter(day -> day >= low && day <= high).count();
+        int most = 0;
+        for (int first = 0; first + held <= sorted.size(); first = after(sorted, first)) {
+            int low = sorted.get(first);
+            int high = sorted.get(first + held - 1);
+            int holds = after(sorted, first + held - 1) - first;
             if (high - low < to - from || high - low == to - from && holds > most) {
                 from = low;
                 to = high;
@@ -123,6 +125,15 @@ public record OwnNumbers(String species, Map<Timing, List<Integer>> days) {
         }
         int middle = sorted.get(sorted.size() / 2);
         return new Span(from, Math.max(from, Math.min(middle, to)), to);
+    }
+
+    /** Where the days begin that are longer than the one at that place. */
+    private static int after(List<Integer> sorted, int place) {
+        int next = place + 1;
+        while (next < sorted.size() && sorted.get(next).equals(sorted.get(place))) {
+            next++;
+        }
+        return next;
     }
 
     private static List<PastEgg> asLaid(Collection<PastEgg> round) {

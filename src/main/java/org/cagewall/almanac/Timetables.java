@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.cagewall.room.Settings;
 import org.cagewall.room.Timing;
@@ -33,6 +34,8 @@ public final class Timetables {
             "cockatiel",
             "peach-faced-lovebird",
             "bourke");
+
+    private static final Pattern NO_LETTER = Pattern.compile("[^\\p{L}]");
 
     private static final List<Timetable> SHIPPED =
             FILES.stream().map(Timetables::read).toList();
@@ -113,9 +116,8 @@ public final class Timetables {
     }
 
     private static String letters(String name) {
-        return Normalizer.normalize(name, Normalizer.Form.NFKD)
-                .toLowerCase(Locale.ROOT)
-                .replaceAll("[^\\p{L}]", "");
+        String plain = Normalizer.normalize(name, Normalizer.Form.NFKD).toLowerCase(Locale.ROOT);
+        return NO_LETTER.matcher(plain).replaceAll("");
     }
 
     private static Timetable read(String file) {
