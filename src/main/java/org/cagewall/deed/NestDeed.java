@@ -224,6 +224,8 @@ public sealed interface NestDeed extends Deed {
                     PairRules.roundIsNotLongOver(cage),
                     PairRules.gapIsNotLong(cage),
                     PairRules.notTheThirdEggInTwoDays(cage),
+                    PairRules.notTheSecondEggThatDay(cage),
+                    PairRules.wasLaidInTheBox(cage, place),
                     PairRules.clutchIsNotFull(cage));
         }
 

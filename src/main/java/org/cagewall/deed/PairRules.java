@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.cagewall.room.Bird;
 import org.cagewall.room.Cage;
 import org.cagewall.room.Egg;
+import org.cagewall.room.EggPlace;
 import org.cagewall.room.Pair;
 import org.cagewall.room.Round;
 import org.cagewall.room.Stage;
@@ -91,6 +92,26 @@ final class PairRules {
                     .count();
             return Ruling.asksIf(near >= 2, "deed.third-egg", cage);
         };
+    }
+
+    /** Hens lay every other day: a second egg of one day is perhaps yesterday's, or one counted twice. */
+    static Rule notTheSecondEggThatDay(String cage) {
+        return scene -> Ruling.asksIf(
+                openRound(scene, cage).stream()
+                        .flatMap(round -> round.eggs().stream())
+                        .anyMatch(egg -> egg.laid().equals(scene.on())),
+                "nest.second-egg",
+                cage,
+                scene.on());
+    }
+
+    /** A hen that lays off the nest may be ill; common practice, no source. */
+    static Rule wasLaidInTheBox(String cage, Optional<EggPlace> place) {
+        return scene -> Ruling.asksIf(
+                place.filter(it -> it != EggPlace.BOX).isPresent(),
+                "nest.egg-outside",
+                cage,
+                place.orElse(EggPlace.BOX));
     }
 
     static Rule clutchIsNotFull(String cage) {

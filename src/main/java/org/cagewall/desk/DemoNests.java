@@ -234,6 +234,7 @@ final class DemoNests {
         third.shows(10, EggFinding.CLEAR, "1", "2", "3");
         story.by(OWNER, 10)
                 .noting("Found under the perch, not cracked. Put into the box.")
+                .beingSure()
                 .tells(new NestDeed.EggLaid("C2", Optional.empty(), Optional.of(EggPlace.FLOOR)));
     }
 

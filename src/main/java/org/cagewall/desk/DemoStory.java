@@ -59,6 +59,10 @@ final class DemoStory {
             return new Teller(new Told(told.on(), told.at(), true, told.by(), told.cage(), told.note(), told.sure()));
         }
 
+        Teller beingSure() {
+            return new Teller(told.beingSure());
+        }
+
         Teller ofCage(String cage) {
             return new Teller(new Told(
                     told.on(), told.at(), told.about(), told.by(), Optional.of(cage), told.note(), told.sure()));

@@ -198,8 +198,8 @@ class RecordCommandTest {
                 "check A1 well",
                 "the line is not well-formed JSON near character 1. Check its quotes, commas and brackets.");
         lines.put(
-                "{\"deed\":\"egg-candled\",\"cage\":\"A1\",\"mark\":\"1\",\"finding\":\"full\",\"by\":\"Ines\"}",
-                "this birdroom does not take \"egg-candled\" yet. Write it down as a note for now.");
+                "{\"deed\":\"egg-candled\",\"cage\":\"A1\",\"mark\":\"9\",\"finding\":\"full\",\"by\":\"Ines\"}",
+                "There is no egg or chick 9 in A1. In that nest: 1, 2.");
         lines.put(
                 "{\"deed\":\"noted\",\"note\":\"x\",\"by\":\"Ida\"}",
                 "there is nobody called Ida here. Did you mean Ines?");

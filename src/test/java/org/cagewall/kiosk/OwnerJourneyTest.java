@@ -53,7 +53,7 @@ class OwnerJourneyTest {
         live.read("Cage A1").press("all-well").read("A1: all well");
         live.press("do.egg").read("A1: egg recorded").picture("owner-2-cage");
         live.press("notice.undo").read("Taken back");
-        live.press("do.floor-egg").read("A1: egg on the floor recorded");
+        live.press("do.floor-egg").press("answer.sure").read("A1: egg on the floor recorded");
         live.press("when.yesterday").press("do.box-turned").press("answer.no");
 
         live.press("nav.wall")

@@ -297,6 +297,13 @@ class RulesTest extends InMemory {
                     .given("egg-laid", "'cage':'A1','on':'2026-04-14'")
                     .refuses("egg-laid", "'cage':'A1','on':'2026-04-14'", "third egg in two days")
                     .takes("egg-laid", "'cage':'A1','on':'2026-04-11'"),
+            rule("a second egg of one day is odd")
+                    .given("egg-laid", "'cage':'A1','on':'2026-04-13'")
+                    .refuses("egg-laid", "'cage':'A1','on':'2026-04-13'", "already written down")
+                    .takes("egg-laid", "'cage':'A1','on':'2026-04-14'"),
+            rule("an egg laid on the floor is odd")
+                    .refuses("egg-laid", "'cage':'A1','place':'floor'", "needs a vet today")
+                    .takes("egg-laid", "'cage':'A1','place':'box'"),
             rule("an egg after a long gap is perhaps of a new round")
                     .given("egg-laid", "'cage':'A1','on':'2026-04-04'")
                     .refuses("egg-laid", "'cage':'A1','on':'2026-04-14'", "same round")
