@@ -1,16 +1,12 @@
 package org.cagewall.deed;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.cagewall.room.Bird;
 import org.cagewall.room.Cage;
 import org.cagewall.room.Lying;
 import org.cagewall.room.Pair;
-import org.cagewall.room.Room;
 import org.cagewall.room.Use;
 import org.cagewall.text.Message;
 
@@ -59,21 +55,7 @@ final class FosterRules {
 
     /** The letter it has already, or the first of the alphabet that no egg or chick in a nest has. */
     static String letterFor(Lying lying, Scene scene) {
-        return lying.egg().letter().orElseGet(() -> nextFree(scene.room()));
-    }
-
-    private static String nextFree(Room room) {
-        Set<String> used = room.lettersInUse().stream()
-                .map(letter -> letter.toUpperCase(Locale.ROOT))
-                .collect(Collectors.toSet());
-        return Stream.concat(alphabet(), alphabet().flatMap(first -> alphabet().map(second -> first + second)))
-                .filter(letter -> !used.contains(letter))
-                .findFirst()
-                .orElseThrow();
-    }
-
-    private static Stream<String> alphabet() {
-        return Stream.iterate('A', letter -> (char) (letter + 1)).limit(26).map(String::valueOf);
+        return lying.egg().letter().orElseGet(() -> scene.room().nextLetter());
     }
 
     private static Rule letterIsFree(String cage, String mark, Optional<String> letter) {
@@ -91,7 +73,7 @@ final class FosterRules {
                     .filter(wanted::equalsIgnoreCase)
                     .isPresent();
             boolean taken = scene.room().lettersInUse().stream().anyMatch(wanted::equalsIgnoreCase);
-            return Ruling.refusesIf(taken && !itsOwn, "nest.letter-taken", wanted, nextFree(scene.room()));
+            return Ruling.refusesIf(taken && !itsOwn, "nest.letter-taken", wanted, scene.room().nextLetter());
         };
     }
 

@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import javax.swing.Timer;
 import org.cagewall.desk.Desk;
 import org.cagewall.kiosk.shell.Asking;
+import org.cagewall.kiosk.shell.CardTaker;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.shell.KeySink;
 import org.cagewall.kiosk.shell.Navigator;
@@ -22,20 +23,22 @@ import org.cagewall.scan.Pictures;
 import org.cagewall.text.Message;
 
 /**
- * Hears a scanner that types, and reads pictures that are pasted or dropped: a card of this birdroom opens its cage, any
- * other code gets its sentence and changes nothing. Used on the event thread.
+ * Hears a scanner that types, and reads pictures that are pasted or dropped: a card of this birdroom opens its cage, or
+ * answers where a cage is being chosen; any other code gets its sentence and changes nothing. Used on the event thread.
  */
 final class CardReader implements KeySink, PictureSink {
 
     private final Desk desk;
     private final Navigator navigator;
     private final Asking asking;
+    private final CardTaker taker;
     private final Keystrokes keystrokes = new Keystrokes();
     private final Keystrokes inField = new Keystrokes();
     private final Timer silence;
 
-    CardReader(Desk desk, Navigator navigator, Asking asking) {
+    CardReader(Desk desk, Navigator navigator, Asking asking, CardTaker taker) {
         this.desk = desk;
+        this.taker = taker;
         this.navigator = navigator;
         this.asking = asking;
         this.silence =
@@ -109,6 +112,9 @@ final class CardReader implements KeySink, PictureSink {
     private void opened(CardCode.Reading reading) {
         Meaning meaning = Meaning.of(reading, desk.room());
         if (meaning instanceof Meaning.Opens opens) {
+            if (taker.takes(opens.cage())) {
+                return;
+            }
             navigator.go(Destination.Cage.byScan(opens.cage().name()));
             if (opens.outOfDate()) {
                 tellOld(opens);

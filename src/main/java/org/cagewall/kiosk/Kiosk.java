@@ -64,7 +64,7 @@ public final class Kiosk {
         this.words = words;
         this.pen = new Pen(desk, stage, stage);
         this.sheets = new Sheets(stage, words);
-        this.reader = new CardReader(desk, stage, stage);
+        this.reader = new CardReader(desk, stage, stage, sheets);
     }
 
     /** Begins to have the window ready, while the record is still being opened. Returns at once; any thread. */
@@ -156,7 +156,7 @@ public final class Kiosk {
         Notices notices = stage;
         return Screens.none()
                 .with(Destination.Wall.class, wall -> new WallScreen(desk, navigator, words))
-                .with(Destination.Cage.class, cage -> new CageScreen(desk, pen, navigator, sheets, words, cage))
+                .with(Destination.Cage.class, cage -> new CageScreen(desk, pen, navigator, sheets, stage, words, cage))
                 .with(Destination.Today.class, today -> new TodayScreen(desk, pen, navigator, sheets, words))
                 .with(Destination.Birds.class, birds -> new BirdsScreen(desk, pen, navigator, sheets, notices, words))
                 .with(

@@ -5,6 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -159,6 +161,21 @@ public record Room(
                 .filter(Egg::isInNest)
                 .flatMap(egg -> egg.letter().stream())
                 .toList();
+    }
+
+    /** The first letter of the alphabet, then the first two, that no egg and no chick in a nest has. */
+    public String nextLetter() {
+        Set<String> used = lettersInUse().stream()
+                .map(letter -> letter.toUpperCase(Locale.ROOT))
+                .collect(Collectors.toSet());
+        return Stream.concat(alphabet(), alphabet().flatMap(first -> alphabet().map(second -> first + second)))
+                .filter(letter -> !used.contains(letter))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static Stream<String> alphabet() {
+        return Stream.iterate('A', letter -> (char) (letter + 1)).limit(26).map(String::valueOf);
     }
 
     /** The day the cock left his hen's cage. */

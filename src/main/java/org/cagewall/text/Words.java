@@ -70,6 +70,12 @@ public final class Words {
         return format("d MMM", date);
     }
 
+    /** Two days of a season, the month once where it is the same: 3 and 7 May, 28 Apr and 3 May. */
+    public String days(LocalDate from, LocalDate to) {
+        boolean oneMonth = from.getMonth() == to.getMonth() && from.getYear() == to.getYear();
+        return say("word.and", oneMonth ? String.valueOf(from.getDayOfMonth()) : shortDay(from), shortDay(to));
+    }
+
     /** A date as a heading: Tuesday 14 April. */
     public String longDay(LocalDate date) {
         return format("EEEE d MMMM", date);

@@ -46,7 +46,7 @@ class CardReaderTest {
     @BeforeEach
     void open() {
         desk = TestDesk.furnished(folder.resolve("room"));
-        reader = new CardReader(desk, new Steps(), new Sentences());
+        reader = new CardReader(desk, new Steps(), new Sentences(), cage -> false);
     }
 
     @AfterEach

@@ -1,19 +1,21 @@
 package org.cagewall.kiosk.cage;
 
 import java.time.LocalDate;
-import java.util.Comparator;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
+import org.cagewall.almanac.Almanac;
+import org.cagewall.almanac.Outlook;
 import org.cagewall.deed.BirdDeed;
 import org.cagewall.deed.CardDeed;
 import org.cagewall.deed.Deed;
-import org.cagewall.deed.NestDeed;
 import org.cagewall.deed.RoomDeed;
 import org.cagewall.deed.VisitDeed;
 import org.cagewall.desk.Desk;
+import org.cagewall.kiosk.kit.EggLook;
 import org.cagewall.kiosk.kit.RowFace;
 import org.cagewall.kiosk.shell.Answer;
 import org.cagewall.kiosk.shell.Destination;
@@ -25,23 +27,20 @@ import org.cagewall.kiosk.shell.Question;
 import org.cagewall.kiosk.shell.Seen;
 import org.cagewall.kiosk.shell.Shown;
 import org.cagewall.kiosk.shell.Watch;
-import org.cagewall.room.Bird;
 import org.cagewall.room.Cage;
-import org.cagewall.room.Condition;
-import org.cagewall.room.EggPlace;
 import org.cagewall.room.How;
 import org.cagewall.room.LogEntry;
 import org.cagewall.room.LogQuery;
+import org.cagewall.room.Permission;
 import org.cagewall.room.Person;
 import org.cagewall.room.Role;
 import org.cagewall.room.Room;
-import org.cagewall.room.Sex;
 import org.cagewall.room.Use;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 
 /** Records what is touched on a cage's page, and keeps the page as the cage is. Used on the event thread. */
-public final class CagePresenter {
+final class CagePresenter {
 
     private static final int ENTRIES = 12;
     private static final int MOST_BIRDS = 200;
@@ -55,13 +54,18 @@ public final class CagePresenter {
     private final Optional<String> scanned;
     private final Shown<CageState> shown;
     private final Watch watch;
+    private final Scribe scribe;
+    private final NestActs nestActs;
+    private final BirdActs birdActs;
+    private final PartingActs partingActs;
     private List<LogEntry> log = List.of();
 
-    public CagePresenter(
+    CagePresenter(
             Desk desk,
             Pen pen,
             Navigator navigator,
             Picking picking,
+            NestForms forms,
             Words words,
             Destination.Cage here,
             Consumer<CageState> view) {
@@ -74,6 +78,10 @@ public final class CagePresenter {
         this.scanned = here.came() == Destination.Came.BY_SCAN
                 ? Optional.of(words.say("cage.scanned", desk.time()))
                 : Optional.empty();
+        this.scribe = new Scribe(desk, pen, here.name(), this::day);
+        this.nestActs = new NestActs(scribe, picking, forms, words, NextRing::of);
+        this.birdActs = new BirdActs(scribe, picking, forms, words);
+        this.partingActs = new PartingActs(scribe, picking, forms, words, this::act);
         this.watch = new Watch(desk, this::refresh, pen, this::refresh);
         this.shown = new Shown<>(state(false), view);
     }
@@ -97,32 +105,63 @@ public final class CagePresenter {
     }
 
     private CageState state(boolean yesterday) {
+        return cage().map(cage -> known(cage, yesterday))
+                .orElseGet(() ->
+                        CageState.unknown(words.say("cage.title", here.name()), words.say("cage.unknown")));
+    }
+
+    private CageState known(Cage cage, boolean yesterday) {
         Room room = desk.room();
-        CageWords say = new CageWords(room, desk.today(), words);
-        return cage().map(cage -> new CageState(
-                        true,
-                        words.say("cage.title", cage.name()),
-                        say.subtitle(cage, scanned),
-                        say.nest(cage),
-                        say.birds(cage),
-                        say.flock(cage),
-                        say.entries(log),
-                        Actions.at(room, cage, role()).stream()
-                                .map(name -> new CageState.Action(name, words.say("cage.do." + name)))
-                                .toList(),
-                        yesterday,
-                        say.card(cage)))
-                .orElseGet(() -> new CageState(
-                        false,
-                        words.say("cage.title", here.name()),
-                        words.say("cage.unknown"),
-                        Optional.empty(),
-                        List.of(),
-                        Optional.empty(),
-                        List.of(),
-                        List.of(),
-                        false,
-                        Optional.empty()));
+        LocalDate today = desk.today();
+        Role role = role();
+        Outlook outlook = Almanac.of(room).nest(cage);
+        CageWords say = new CageWords(room, today, words);
+        NestWords nest = new NestWords(room, cage, outlook, today, words);
+        boolean mayLook = role != Role.SITTER || cage.routine().allows(Permission.LOOK_IN);
+        return new CageState(
+                true,
+                words.say("cage.title", cage.name()),
+                say.subtitle(cage, mayLook ? Optional.of(outlook) : Optional.empty(), scanned),
+                mayLook ? nest.nest(role) : say.leftAlone(cage),
+                mayLook && role != Role.SITTER ? nest.parting() : Optional.empty(),
+                say.birds(cage),
+                say.flock(cage),
+                say.entries(log.stream()
+                        .filter(entry -> mayLook || !NestEntries.holds(entry))
+                        .toList()),
+                actions(new Actions(room, cage, outlook, today), role),
+                below(new Actions(room, cage, outlook, today), role),
+                yesterday,
+                say.card(cage));
+    }
+
+    private Optional<Actions> actions() {
+        return cage().map(cage ->
+                new Actions(desk.room(), cage, Almanac.of(desk.room()).nest(cage), desk.today()));
+    }
+
+    private List<CageState.Action> actions(Actions actions, Role role) {
+        Optional<String> due = actions.due(role);
+        return actions.likeliest(role).stream()
+                .map(name -> action(name, due.filter(name::equals).isPresent()))
+                .toList();
+    }
+
+    private List<CageState.Action> below(Actions actions, Role role) {
+        List<CageState.Action> below = new ArrayList<>();
+        if (actions.mayBeginParting(role)) {
+            below.add(action("part", false));
+        } else if (role != Role.SITTER && actions.isBeingParted()) {
+            below.add(action("evidence", false));
+        }
+        if (!actions.others(role).isEmpty()) {
+            below.add(action("more", false));
+        }
+        return below;
+    }
+
+    private CageState.Action action(String name, boolean due) {
+        return new CageState.Action(name, words.say("cage.do." + name), due);
     }
 
     private Optional<Cage> cage() {
@@ -140,7 +179,7 @@ public final class CagePresenter {
     // ------------------------------------------------------------------ checks
 
     void allWell() {
-        record(check(org.cagewall.room.Answer.WELL, Optional.empty()), Message.of("cage.done.well", here.name()));
+        scribe.record(check(org.cagewall.room.Answer.WELL, Optional.empty()), Message.of("cage.done.well", here.name()));
     }
 
     void different() {
@@ -180,119 +219,86 @@ public final class CagePresenter {
     // ------------------------------------------------------------------ what happened
 
     void act(String action) {
+        if (nestActs.does(action) || birdActs.does(action) || partingActs.does(action)) {
+            return;
+        }
         String cage = here.name();
         switch (action) {
-            case "egg" -> record(new NestDeed.EggLaid(cage, Optional.empty(), Optional.empty()), did("egg"));
-            case "floor-egg" ->
-                record(new NestDeed.EggLaid(cage, Optional.empty(), Optional.of(EggPlace.FLOOR)), did("floor-egg"));
-            case "box-on" -> record(new NestDeed.BoxOn(cage), did("box-on"));
-            case "box-turned" -> record(new NestDeed.BoxTurned(cage), did("box-turned"));
-            case "box-off" -> record(new NestDeed.BoxOff(cage), did("box-off"));
-            case "box-cleaned" -> record(new NestDeed.BoxCleaned(cage), did("box-cleaned"));
-            case "round-over" -> record(new NestDeed.RoundEnded(cage), did("round-over"));
-            case "cleaned" -> record(new RoomDeed.CageCleaned(cage), did("cleaned"));
+            case "cleaned" -> scribe.record(new RoomDeed.CageCleaned(cage), scribe.did("cleaned"));
             case "count" ->
                 picking.count(
                         Message.of("cage.count", cage),
                         MOST_BIRDS,
-                        birds -> record(new RoomDeed.Counted(cage, Optional.of(birds)), did("count")));
+                        birds -> scribe.record(new RoomDeed.Counted(cage, Optional.of(birds)), scribe.did("count")));
             case "note" ->
                 picking.note(
                         Message.of("cage.note", cage),
-                        text -> pen.record(
-                                List.of(new VisitDeed.Noted(Optional.of(cage), Optional.empty())),
-                                day(),
-                                Optional.of(text),
-                                did("note"),
-                                room -> {}));
-            case "pair-up" -> pairUp();
-            case "put-in" -> putIn();
-            case "take-out" -> takeOut();
-            case "look-over" -> pickBirdHere("cage.look-over", this::lookOver);
-            case "loose" -> loose();
+                        text -> scribe.note(
+                                new VisitDeed.Noted(Optional.of(cage), Optional.empty()), text, scribe.did("note")));
+            case "change-use" -> changeUse();
+            case "more" -> more();
             default -> throw new IllegalArgumentException("nothing is recorded by " + action);
         }
     }
 
-    private Message did(String what) {
-        return Message.of("cage.done." + what, here.name());
-    }
-
-    private void record(Deed deed, Message done) {
-        pen.record(List.of(deed), day(), Optional.empty(), done, room -> {});
-    }
-
-    private void pairUp() {
+    private void more() {
         picking.pick(
-                Message.of("cage.which-cock", here.name()),
-                birds(Sex.COCK),
-                cock -> picking.pick(
-                        Message.of("cage.which-hen", cock.ring()),
-                        birds(Sex.HEN),
-                        hen -> record(
-                                new NestDeed.PairedUp(here.name(), cock.ring(), hen.ring(), Optional.empty()),
-                                did("pair-up"))));
+                Message.of("cage.more", here.name()),
+                actions().stream()
+                        .flatMap(actions -> actions.others(role()).stream())
+                        .map(name -> new Option<>(name, RowFace.of("", words.say("cage.do." + name), ""), name))
+                        .toList(),
+                this::act);
     }
 
-    private void putIn() {
-        Optional<Cage> cage = cage();
-        List<Option<Bird>> elsewhere =
-                options(desk.room().birds().stream().filter(Bird::isPresent).filter(bird -> !bird.cage()
-                        .equals(cage.map(Cage::id))));
+    private void changeUse() {
         picking.pick(
-                Message.of("cage.which-in", here.name()),
-                elsewhere,
-                bird -> record(
-                        new BirdDeed.BirdMoved(bird.ring(), here.name(), Optional.empty(), Optional.empty()),
-                        Message.of("cage.done.put-in", bird.ring(), here.name())));
+                Message.of("cage.which-use", here.name()),
+                Stream.of(Use.values())
+                        .map(use -> new Option<>(
+                                use.name().toLowerCase(Locale.ROOT),
+                                RowFace.of("", words.say("cage.as", use), ""),
+                                use))
+                        .toList(),
+                use -> scribe.record(
+                        new RoomDeed.CageUseChanged(here.name(), use, Optional.empty()), scribe.did("change-use")));
     }
 
-    private void takeOut() {
-        pickBirdHere(
-                "cage.which-out",
-                bird -> picking.pick(
-                        Message.of("cage.where-to", bird.ring()),
-                        cages(),
-                        to -> record(
-                                new BirdDeed.BirdMoved(
-                                        bird.ring(), to.name(), Optional.of(here.name()), Optional.empty()),
-                                Message.of("cage.done.moved", bird.ring(), to.name()))));
+    /** An egg or chick was touched in the box. */
+    void lying(CageState.LyingFace face) {
+        if (role() == Role.SITTER) {
+            picking.tell(Message.of("cage.an-egg", face.said()), Message.of("cage.look-and-shut"));
+            return;
+        }
+        if (face.look() == EggLook.MOVED_AWAY) {
+            face.lying()
+                    .map(lying -> desk.room().cageName(lying.egg().nest()))
+                    .ifPresent(cage -> navigator.go(Destination.Cage.byHand(cage)));
+            return;
+        }
+        List<Option<Runnable>> menu = new ArrayList<>(nestActs.menu(face));
+        face.lying()
+                .ifPresent(lying -> menu.add(new Option<>(
+                        "strike",
+                        RowFace.of("", words.say("cage.never-laid"), ""),
+                        () -> entry(entryOf(lying.egg().entry(), face)))));
+        picking.pick(Message.of("cage.an-egg", face.said()), menu, Runnable::run);
     }
 
-    private void loose() {
-        pickBirdHere(
-                "cage.which-loose",
-                bird -> record(
-                        new BirdDeed.BirdLoose(Optional.of(bird.ring()), Optional.empty()),
-                        Message.of("cage.done.loose", bird.ring())));
+    private CageState.EntryFace entryOf(long number, CageState.LyingFace face) {
+        return shown.now().entries().stream()
+                .filter(entry -> entry.number() == number)
+                .findFirst()
+                .orElseGet(() -> new CageState.EntryFace(number, number, face.line(), face.said(), false));
     }
 
-    private void lookOver(Bird bird) {
-        picking.ask(Question.of(
-                Message.of("cage.how-is", bird.ring()),
-                Message.of("cage.how-is-text"),
-                condition(bird, Condition.FIT),
-                condition(bird, Condition.WATCH),
-                condition(bird, Condition.ILL),
-                Answer.leave("leave", Message.of("cage.leave"))));
-    }
-
-    private Answer condition(Bird bird, Condition condition) {
-        String name = condition.name().toLowerCase(Locale.ROOT);
-        return Answer.plain(
-                name,
-                Message.of("cage.condition." + name),
-                () -> record(
-                        new BirdDeed.BirdLookedOver(
-                                bird.ring(),
-                                condition,
-                                Optional.empty(),
-                                Optional.empty(),
-                                Optional.empty(),
-                                Optional.empty(),
-                                Optional.empty(),
-                                Optional.empty()),
-                        Message.of("cage.done.looked-over", bird.ring())));
+    /** A stage of parting was touched in its list. */
+    void stage(CageState.StageFace stage) {
+        if (stage.state() == RowFace.State.DONE) {
+            picking.tell(Message.of("cage.stage-ask", stage.first()), Message.of("cage.stage-was", stage.second()));
+        } else {
+            partingActs.stage(stage.stage());
+        }
     }
 
     /** A bird's card was touched. */
@@ -302,7 +308,11 @@ public final class CagePresenter {
                 .ifPresent(bird -> picking.ask(Question.of(
                         Message.of("cage.bird", bird.ring()),
                         Message.of("cage.bird-text"),
-                        Answer.plain("look-over", Message.of("cage.do.look-over"), () -> lookOver(bird)),
+                        Answer.plain("look-over", Message.of("cage.do.look-over"), () -> birdActs.lookOver(bird, () -> {})),
+                        Answer.plain(
+                                "treat",
+                                Message.of("cage.do.treat"),
+                                () -> birdActs.treat(bird, BirdDeed.TreatedFor.MITES_SEEN)),
                         Answer.plain(
                                 "birds", Message.of("cage.all-birds"), () -> navigator.go(new Destination.Birds())),
                         Answer.leave("leave", Message.of("cage.leave")))));
@@ -334,74 +344,11 @@ public final class CagePresenter {
                         Message.of("cage.done.struck")));
     }
 
-    /** An egg was touched. */
-    void egg(CageState.EggFace egg) {
-        shown.now().entries().stream()
-                .filter(entry -> entry.number() == egg.entry())
-                .findFirst()
-                .ifPresentOrElse(
-                        this::entry,
-                        () -> entry(new CageState.EntryFace(egg.entry(), egg.entry(), egg.line(), egg.said(), false)));
-    }
-
     void pencilled() {
-        record(new CardDeed.CardPencilled(here.name()), did("pencilled"));
+        scribe.record(new CardDeed.CardPencilled(here.name()), scribe.did("pencilled"));
     }
 
     void printCard() {
         navigator.go(new Destination.Cards());
-    }
-
-    // ------------------------------------------------------------------ choices
-
-    private void pickBirdHere(String title, Consumer<Bird> then) {
-        List<Bird> birds = cage().map(desk.room()::birdsIn).orElse(List.of());
-        if (birds.size() == 1) {
-            then.accept(birds.get(0));
-            return;
-        }
-        picking.pick(Message.of(title, here.name()), options(birds.stream()), then);
-    }
-
-    private List<Option<Bird>> birds(Sex sex) {
-        Room room = desk.room();
-        return options(room.birds().stream()
-                .filter(bird -> bird.isPresent() && bird.out().isEmpty())
-                .filter(bird -> bird.sex() == sex || bird.sex() == Sex.UNKNOWN)
-                .filter(bird -> room.pairs().stream()
-                        .filter(room::together)
-                        .noneMatch(pair -> pair.cock() == bird.id() || pair.hen() == bird.id())));
-    }
-
-    private List<Option<Bird>> options(Stream<Bird> birds) {
-        return birds.sorted(Comparator.comparing(Bird::ring))
-                .map(bird -> new Option<>(
-                        bird.ring(),
-                        RowFace.of(
-                                bird.cage().map(desk.room()::cageName).orElse(""),
-                                bird.ring(),
-                                words.say(
-                                        "cage.bird-line",
-                                        bird.sex(),
-                                        bird.colour().orElse(""))),
-                        bird))
-                .toList();
-    }
-
-    /** Where a bird may go: flights and stock cages first. */
-    private List<Option<Cage>> cages() {
-        Room room = desk.room();
-        return room.walk()
-                .filter(cage -> !cage.name().equalsIgnoreCase(here.name()))
-                .sorted(Comparator.comparing((Cage cage) -> !isForMany(cage.use())))
-                .map(cage -> new Option<>(
-                        cage.name(),
-                        RowFace.of(cage.name(), words.say("cage.use", cage.use(), room.headsIn(cage)), ""),
-                        cage))
-                .toList();
-    }
-
-    private static boolean isForMany(Use use) {
-        return use == Use.FLIGHT || use == Use.STOCK;
     }
 }

@@ -1,7 +1,7 @@
 package org.cagewall.kiosk.cage;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import javax.swing.JComponent;
 import net.miginfocom.swing.MigLayout;
 import org.cagewall.desk.Desk;
@@ -9,7 +9,6 @@ import org.cagewall.kiosk.kit.ButtonKind;
 import org.cagewall.kiosk.kit.Card;
 import org.cagewall.kiosk.kit.Choice;
 import org.cagewall.kiosk.kit.EggButton;
-import org.cagewall.kiosk.kit.EggLook;
 import org.cagewall.kiosk.kit.EmptyState;
 import org.cagewall.kiosk.kit.ListRow;
 import org.cagewall.kiosk.kit.LogFace;
@@ -23,6 +22,7 @@ import org.cagewall.kiosk.kit.TouchScroll;
 import org.cagewall.kiosk.kit.WrapLabel;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.shell.Navigator;
+import org.cagewall.kiosk.shell.Overlays;
 import org.cagewall.kiosk.shell.Page;
 import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.Picking;
@@ -41,13 +41,27 @@ public final class CageScreen extends Page {
     /** So many where the whole page is scrolled. */
     private static final int FEW_ENTRIES = 4;
 
+    /** So many chicks, with their next date below them, stand side by side. */
+    private static final int FEW_ACROSS = 5;
+
+    private static final int SOME_ACROSS = 6;
+
+    private static final int MANY_ACROSS = 7;
+
     private final Words words;
     private final Pane left = new Pane(new MigLayout("insets 0, fill, wrap 1, gap 0 12", "[grow,fill]"));
     private final Pane right = new Pane(
             new MigLayout("insets 0, fill, wrap 2, gap 16 14", "[grow,fill,sizegroup act][grow,fill,sizegroup act]"));
     private final CagePresenter presenter;
 
-    public CageScreen(Desk desk, Pen pen, Navigator navigator, Picking picking, Words words, Destination.Cage here) {
+    public CageScreen(
+            Desk desk,
+            Pen pen,
+            Navigator navigator,
+            Picking picking,
+            Overlays overlays,
+            Words words,
+            Destination.Cage here) {
         super(new MigLayout(
                 "insets 0, fill, gap 24 0",
                 Measure.isRoomy() ? "[grow 1,fill,sizegroup half][grow 1,fill,sizegroup half]" : "[grow,fill]",
@@ -62,7 +76,8 @@ public final class CageScreen extends Page {
             page.add(left);
             view.add(new TouchScroll(words, "page", page), "wmin 0, hmin 0");
         }
-        presenter = new CagePresenter(desk, pen, navigator, picking, words, here, this::render);
+        presenter = new CagePresenter(
+                desk, pen, navigator, picking, new NestSheets(overlays, words), words, here, this::render);
     }
 
     @Override
@@ -86,12 +101,37 @@ public final class CageScreen extends Page {
     // ------------------------------------------------------------------ left: what is there
 
     private void renderLeft(CageState state) {
-        state.nest().ifPresent(nest -> left.add(nest(nest), "wmin 0"));
-        if (!state.birds().isEmpty()) {
-            left.add(birds(state), "wmin 0");
+        if (Measure.isRoomy() && isTall(state)) {
+            Stack all = new Stack(12);
+            parts(state).forEach(all::add);
+            all.add(entries(state.entries(), FEW_ENTRIES));
+            left.add(new TouchScroll(words, "there", all), "grow, wmin 0, hmin 0, push");
+            return;
         }
-        state.flock().ifPresent(sentence -> left.add(flock(sentence), "wmin 0"));
-        left.add(entries(state.entries()), "grow, wmin 0, hmin 0, push");
+        parts(state).forEach(part -> left.add(part, "wmin 0"));
+        left.add(
+                entries(state.entries(), Measure.isRoomy() ? state.entries().size() : FEW_ENTRIES),
+                "grow, wmin 0, hmin 0, push");
+    }
+
+    /** Two rows of eggs, or the stages of parting, leave no room for the rest beside them. */
+    private static boolean isTall(CageState state) {
+        long rows = state.nest().stream()
+                .flatMap(nest -> nest.lots().stream())
+                .mapToLong(lot -> rows(lot).size())
+                .sum();
+        return rows > 1 || state.parting().isPresent();
+    }
+
+    private List<JComponent> parts(CageState state) {
+        List<JComponent> parts = new ArrayList<>();
+        state.nest().ifPresent(nest -> parts.add(nest(nest)));
+        state.parting().ifPresent(parting -> parts.add(parting(parting)));
+        if (!state.birds().isEmpty()) {
+            parts.add(birds(state));
+        }
+        state.flock().ifPresent(sentence -> parts.add(flock(sentence)));
+        return parts;
     }
 
     private Card cardNotice(String sentence) {
@@ -108,31 +148,76 @@ public final class CageScreen extends Page {
         Card card = new Card(new MigLayout("insets 16 20 14 20, fillx, wrap 1, gap 0 6", "[grow,fill]"));
         Pane head = new Pane(new MigLayout("insets 0, fillx", "[]push[]"));
         head.add(new WrapLabel(nest.title(), Type.BUTTON, Tone.SOFT).lines(1));
-        head.add(new WrapLabel(nest.line(), Type.SECOND, Tone.SOFT).lines(1));
+        head.add(new WrapLabel(nest.line(), Type.SECOND, Tone.SOFT).lines(1).toTheRight());
         card.add(head);
-        if (!nest.eggs().isEmpty()) {
-            card.add(eggs(nest.eggs()), "wmin 0");
+        for (CageState.Lot lot : nest.lots()) {
+            if (!lot.title().isEmpty()) {
+                card.add(new WrapLabel(lot.title(), Type.TAG, Tone.SOFT).lines(1));
+            }
+            rows(lot).forEach(row -> card.add(row(row), "wmin 0"));
         }
-        card.add(new WrapLabel(nest.below(), Type.SECOND, Tone.INK), "wmin 0");
+        Pane below = new Pane(new MigLayout("insets 0, fillx, gap 16 0", "[grow,fill][]"));
+        below.add(new WrapLabel(String.join(" ", nest.sentences()), Type.SECOND, Tone.INK), "wmin 0, aligny center");
+        nest.allFed()
+                .ifPresent(text -> below.add(
+                        TouchButton.of(ButtonKind.OUTLINED, "do.all-fed", text, () -> presenter.act("all-fed"))
+                                .type(Type.LEAD)
+                                .tall(64),
+                        "wmin 150"));
+        card.add(below, "wmin 0");
         return card;
     }
 
-    private JComponent eggs(List<CageState.EggFace> eggs) {
-        int columns = Math.max(6, Math.min(9, eggs.size()));
-        Pane row = new Pane(new java.awt.GridLayout(0, columns));
-        for (CageState.EggFace egg : eggs) {
-            row.add(new EggButton(
-                    "egg." + egg.mark(),
-                    EggLook.NOT_CANDLED,
-                    egg.mark(),
-                    egg.line(),
-                    egg.said(),
-                    () -> presenter.egg(egg)));
+    /** Chicks have more to say and stand in rows of their own, unless all fit into one. */
+    private static List<List<CageState.LyingFace>> rows(CageState.Lot lot) {
+        if (lot.faces().size() <= FEW_ACROSS) {
+            return List.of(lot.faces());
         }
-        for (int i = eggs.size(); i < columns; i++) {
+        List<List<CageState.LyingFace>> rows = new ArrayList<>(cut(lot.chicks(), FEW_ACROSS));
+        rows.addAll(cut(lot.eggs(), lot.eggs().size() > MANY_ACROSS ? SOME_ACROSS : MANY_ACROSS));
+        return rows;
+    }
+
+    private static List<List<CageState.LyingFace>> cut(List<CageState.LyingFace> faces, int across) {
+        List<List<CageState.LyingFace>> rows = new ArrayList<>();
+        for (int from = 0; from < faces.size(); from += across) {
+            rows.add(faces.subList(from, Math.min(faces.size(), from + across)));
+        }
+        return rows;
+    }
+
+    private JComponent row(List<CageState.LyingFace> faces) {
+        boolean chicks = faces.stream().anyMatch(CageState.LyingFace::isChick);
+        int columns = Math.max(chicks ? FEW_ACROSS : SOME_ACROSS, faces.size());
+        Pane row = new Pane(new java.awt.GridLayout(0, columns));
+        for (CageState.LyingFace face : faces) {
+            row.add(new EggButton(
+                            face.name(),
+                            face.look(),
+                            face.mark(),
+                            face.line(),
+                            face.said(),
+                            () -> presenter.lying(face))
+                    .second(face.second()));
+        }
+        for (int i = faces.size(); i < columns; i++) {
             row.add(new Pane(new MigLayout()));
         }
         return row;
+    }
+
+    private Card parting(CageState.Parting parting) {
+        Card card = new Card(new MigLayout("insets 14 8 8 8, fillx, wrap 1, gap 0 2", "[grow,fill]"));
+        card.add(new WrapLabel(parting.title(), Type.BUTTON, Tone.SOFT), "gapleft 12, wmin 0");
+        for (CageState.StageFace stage : parting.stages()) {
+            card.add(
+                    new ListRow(
+                            "stage." + Actions.nameOf(stage.stage()),
+                            RowFace.of("", stage.first(), stage.second()).in(stage.state()),
+                            () -> presenter.stage(stage)),
+                    "wmin 0");
+        }
+        return card;
     }
 
     private JComponent birds(CageState state) {
@@ -161,7 +246,7 @@ public final class CageScreen extends Page {
         return card;
     }
 
-    private Card entries(List<CageState.EntryFace> entries) {
+    private Card entries(List<CageState.EntryFace> entries, int most) {
         Card card = new Card(new MigLayout("insets 12 8 8 8, fill, wrap 1, gap 0 2", "[grow,fill]", "[][grow,fill]"));
         card.add(new WrapLabel(words.say("cage.last-entries"), Type.TAG, Tone.SOFT), "gapleft 12");
         if (entries.isEmpty()) {
@@ -169,14 +254,13 @@ public final class CageScreen extends Page {
             return card;
         }
         Stack rows = new Stack(0);
-        long most = Measure.isRoomy() ? entries.size() : FEW_ENTRIES;
         entries.stream()
                 .limit(most)
                 .forEach(entry -> rows.add(new LogLine(
                         "entry." + entry.number(),
                         new LogFace(entry.when(), entry.what(), entry.struck()),
                         () -> presenter.entry(entry))));
-        card.add(Measure.isRoomy() ? new TouchScroll(words, "entries", rows) : rows, "hmin 0, wmin 0");
+        card.add(most > FEW_ENTRIES ? new TouchScroll(words, "entries", rows) : rows, "hmin 0, wmin 0");
         return card;
     }
 
@@ -186,7 +270,7 @@ public final class CageScreen extends Page {
         right.add(
                 TouchButton.of(ButtonKind.MAIN, "all-well", words.say("cage.all-well"), () -> presenter.allWell())
                         .type(Type.MAIN)
-                        .tall(110),
+                        .tall(100),
                 "grow");
         right.add(
                 TouchButton.of(
@@ -195,7 +279,7 @@ public final class CageScreen extends Page {
                                 words.say("cage.something-different"),
                                 () -> presenter.different())
                         .type(Type.ACTION)
-                        .tall(110),
+                        .tall(100),
                 "grow");
         right.add(new WrapLabel(words.say("cage.what-happened"), Type.BUTTON, Tone.SOFT).lines(1), "aligny center");
         right.add(
@@ -207,14 +291,29 @@ public final class CageScreen extends Page {
                                 yesterday -> presenter.yesterday(yesterday))
                         .choose(state.yesterday()),
                 "growx 0, alignx right");
-        Optional<CageState.Action> likely = state.actions().stream().findFirst();
         for (CageState.Action action : state.actions()) {
-            ButtonKind kind = likely.filter(action::equals).isPresent() ? ButtonKind.LIKELY : ButtonKind.PLAIN;
             right.add(
-                    TouchButton.of(kind, "do." + action.name(), action.text(), () -> presenter.act(action.name()))
+                    TouchButton.of(
+                                    action.due() ? ButtonKind.LIKELY : ButtonKind.PLAIN,
+                                    "do." + action.name(),
+                                    action.text(),
+                                    () -> presenter.act(action.name()))
                             .type(Type.ACTION)
-                            .tall(96),
+                            .tall(72),
                     "grow, push");
+        }
+        if (state.actions().size() % 2 == 1) {
+            right.add(new Pane(new MigLayout()), "grow");
+        }
+        for (CageState.Action action : state.below()) {
+            right.add(
+                    TouchButton.of(
+                                    ButtonKind.QUIET,
+                                    "do." + action.name(),
+                                    action.text(),
+                                    () -> presenter.act(action.name()))
+                            .tall(52),
+                    "grow" + (state.below().size() == 1 ? ", spanx 2" : ""));
         }
         state.card().ifPresent(sentence -> right.add(cardNotice(sentence), "spanx 2, grow, wmin 0"));
     }

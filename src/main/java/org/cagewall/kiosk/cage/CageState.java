@@ -2,16 +2,22 @@ package org.cagewall.kiosk.cage;
 
 import java.util.List;
 import java.util.Optional;
+import org.cagewall.kiosk.kit.EggLook;
+import org.cagewall.kiosk.kit.RowFace;
+import org.cagewall.room.Lying;
+import org.cagewall.room.Stage;
 
 /**
  * What a cage's page shows. Immutable; any thread.
  *
  * @param known whether there is such a cage
- * @param nest the nest box of its pair, where there is a pair
+ * @param nest what lies in its box, or what there is to say of it
+ * @param parting the stages in which its pair is parted, once that has begun
  * @param birds the birds in it, a card each
  * @param flock birds in it that are not known one by one, as a sentence
  * @param entries the last entries, the newest first
  * @param actions what can be recorded now, the likeliest first
+ * @param below quieter things to do, below those
  * @param yesterday whether what is touched is recorded for yesterday
  * @param card what is wrong with its card, where something is
  */
@@ -20,10 +26,12 @@ public record CageState(
         String title,
         String subtitle,
         Optional<Nest> nest,
+        Optional<Parting> parting,
         List<BirdFace> birds,
         Optional<String> flock,
         List<EntryFace> entries,
         List<Action> actions,
+        List<Action> below,
         boolean yesterday,
         Optional<String> card) {
 
@@ -31,13 +39,93 @@ public record CageState(
         birds = List.copyOf(birds);
         entries = List.copyOf(entries);
         actions = List.copyOf(actions);
+        below = List.copyOf(below);
     }
 
-    /** The nest box: a line about it, and its eggs. */
-    public record Nest(String title, String line, List<EggFace> eggs, String below) {}
+    static CageState unknown(String title, String sentence) {
+        return new CageState(
+                false,
+                title,
+                sentence,
+                Optional.empty(),
+                Optional.empty(),
+                List.of(),
+                Optional.empty(),
+                List.of(),
+                List.of(),
+                List.of(),
+                false,
+                Optional.empty());
+    }
 
-    /** An egg as it is drawn. */
-    public record EggFace(String mark, String line, String said, long entry) {}
+    /**
+     * The nest box.
+     *
+     * @param line the next thing the birds will do
+     * @param lots what lies in it, a round each
+     * @param sentences what comes next for the keeper, and what is to be known
+     * @param allFed what is recorded by one touch once every crop has been seen full; where there are chicks
+     */
+    public record Nest(
+            String title, String line, List<Lot> lots, List<String> sentences, Optional<String> allFed) {
+
+        public Nest {
+            lots = List.copyOf(lots);
+            sentences = List.copyOf(sentences);
+        }
+    }
+
+    /** What lies in the box of one round; the title is empty where there is but one. */
+    public record Lot(String title, List<LyingFace> faces) {
+
+        public Lot {
+            faces = List.copyOf(faces);
+        }
+
+        /** Chicks, and whatever else is not an egg of its round in this box, stand in the first row. */
+        List<LyingFace> chicks() {
+            return faces.stream().filter(LyingFace::isChick).toList();
+        }
+
+        List<LyingFace> eggs() {
+            return faces.stream().filter(face -> !face.isChick()).toList();
+        }
+    }
+
+    /**
+     * An egg or a chick as it is drawn.
+     *
+     * @param name what tests find it by
+     * @param lying what it stands for; a dummy stands for nothing
+     */
+    public record LyingFace(
+            String name,
+            EggLook look,
+            String mark,
+            String line,
+            String second,
+            String said,
+            Optional<Lying> lying) {
+
+        boolean isChick() {
+            return look == EggLook.CHICK || look == EggLook.FLEDGED;
+        }
+
+        LyingFace looking(EggLook other, String word) {
+            return new LyingFace(name, other, mark, word, second, said, lying);
+        }
+    }
+
+    /** The stages of parting a pair. */
+    public record Parting(String title, List<StageFace> stages) {
+
+        public Parting {
+            stages = List.copyOf(stages);
+        }
+    }
+
+    /** One stage of parting. */
+    public record StageFace(Stage stage, String first, String second, RowFace.State state) {}
 
     /** A bird in the cage. */
     public record BirdFace(long id, String sex, String ring, String line) {}
@@ -45,6 +133,6 @@ public record CageState(
     /** An entry of the log. */
     public record EntryFace(long number, long touch, String when, String what, boolean struck) {}
 
-    /** Something that can be recorded by one touch, or that begins with one. */
-    public record Action(String name, String text) {}
+    /** Something that can be recorded by one touch, or that begins with one; due when its time has come. */
+    public record Action(String name, String text, boolean due) {}
 }

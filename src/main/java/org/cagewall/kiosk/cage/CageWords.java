@@ -6,16 +6,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.cagewall.almanac.Outlook;
 import org.cagewall.room.Bird;
 import org.cagewall.room.Cage;
 import org.cagewall.room.CardFaces;
-import org.cagewall.room.Egg;
-import org.cagewall.room.EggPlace;
 import org.cagewall.room.LogEntry;
-import org.cagewall.room.Pair;
 import org.cagewall.room.Room;
-import org.cagewall.room.Round;
 import org.cagewall.room.Sex;
+import org.cagewall.tasks.Sight;
 import org.cagewall.text.Words;
 
 /** Puts a cage into the words of its page. Pure; any thread. */
@@ -33,56 +31,36 @@ final class CageWords {
         this.words = words;
     }
 
-    String subtitle(Cage cage, Optional<String> scanned) {
+    String subtitle(Cage cage, Optional<Outlook> nest, Optional<String> scanned) {
         List<String> parts = new ArrayList<>();
         room.pairIn(cage)
                 .ifPresentOrElse(
                         pair -> {
                             parts.add(words.say("cage.pair", pair.label()));
-                            parts.add(words.say("cage.since", words.shortDay(pair.since())));
+                            parts.add(sitting(nest)
+                                    .orElseGet(() -> words.say("cage.since", words.shortDay(pair.since()))));
                         },
                         () -> parts.add(words.say("cage.use", cage.use(), room.headsIn(cage))));
         scanned.ifPresent(parts::add);
         return String.join(DOT, parts);
     }
 
-    Optional<CageState.Nest> nest(Cage cage) {
-        return room.pairIn(cage).map(pair -> {
-            List<CageState.EggFace> eggs = pair.openRound().map(Round::eggs).orElse(List.of()).stream()
-                    .map(this::egg)
-                    .toList();
-            return new CageState.Nest(words.say("cage.in-the-box"), round(pair), eggs, box(cage, pair));
-        });
+    private Optional<String> sitting(Optional<Outlook> nest) {
+        return nest.filter(it -> !it.eggsHere().isEmpty())
+                .flatMap(Outlook::sittingFrom)
+                .filter(sat -> !sat.foreseen() && !sat.day().isAfter(today))
+                .map(sat -> words.say(sat.about() ? "cage.sitting-about" : "cage.sitting", words.shortDay(sat.day())));
     }
 
-    private String round(Pair pair) {
-        return pair.openRound()
-                .map(round ->
-                        words.say("cage.round", round.number(), round.eggs().size()))
-                .orElse(words.say("cage.no-round"));
-    }
-
-    private String box(Cage cage, Pair pair) {
-        if (room.henOut(pair).isPresent()) {
-            return words.say("cage.hen-out", room.henOut(pair).get());
-        }
-        if (room.cockOut(pair).isPresent()) {
-            return words.say("cage.cock-out", room.cockOut(pair).get());
-        }
-        if (cage.box().isTurned()) {
-            return words.say("cage.box-turned", cage.box().turned().orElseThrow());
-        }
-        if (cage.box().isOn()) {
-            return words.say("cage.box-on", cage.box().on().orElseThrow());
-        }
-        return words.say("cage.box-none");
-    }
-
-    private CageState.EggFace egg(Egg egg) {
-        String laid = words.shortDay(egg.laid());
-        String line = egg.place() == EggPlace.BOX ? laid : words.say("cage.egg-place", laid, egg.place());
-        return new CageState.EggFace(
-                egg.mark(), line, words.say("cage.egg", egg.mark(), words.date(egg.laid())), egg.entry());
+    /** What a sitter reads who is not to look into the box: what there is to see from outside. */
+    Optional<CageState.Nest> leftAlone(Cage cage) {
+        return room.pairIn(cage)
+                .map(pair -> new CageState.Nest(
+                        words.say("cage.to-see"),
+                        "",
+                        List.of(),
+                        List.of(words.say("cage.see", Sight.of(room, cage, today)), words.say("cage.leave-nest")),
+                        Optional.empty()));
     }
 
     List<CageState.BirdFace> birds(Cage cage) {

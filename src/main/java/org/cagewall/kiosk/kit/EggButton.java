@@ -9,7 +9,7 @@ import org.cagewall.kiosk.theme.Measure;
 import org.cagewall.kiosk.theme.Tone;
 import org.cagewall.kiosk.theme.Type;
 
-/** An egg in its row: its picture, its mark, and one short line below. It can be touched. Used on the event thread. */
+/** An egg or chick in its row: its picture, its mark, and one or two short lines below. It can be touched. Used on the event thread. */
 public final class EggButton extends JButton implements Legible {
 
     private static final long serialVersionUID = 1L;
@@ -17,6 +17,7 @@ public final class EggButton extends JButton implements Legible {
     private final EggLook look;
     private final String mark;
     private final String line;
+    private String second = "";
 
     /** An egg; {@code said} is its state in words, for those who cannot see the picture. */
     public EggButton(String name, EggLook look, String mark, String line, String said, Runnable onPress) {
@@ -28,6 +29,13 @@ public final class EggButton extends JButton implements Legible {
         addActionListener(event -> onPress.run());
     }
 
+    /** Another short line below. */
+    public EggButton second(String text) {
+        second = text;
+        revalidate();
+        return this;
+    }
+
     @Override
     public void updateUI() {
         setUI(new FingerUI());
@@ -35,12 +43,16 @@ public final class EggButton extends JButton implements Legible {
 
     @Override
     public Dimension getPreferredSize() {
-        return new Dimension(Measure.px(92), Measure.px(154));
+        return new Dimension(Measure.px(92), tall());
     }
 
     @Override
     public Dimension getMinimumSize() {
-        return new Dimension(Measure.px(64), Measure.px(154));
+        return new Dimension(Measure.px(64), tall());
+    }
+
+    private int tall() {
+        return Measure.px(second.isEmpty() ? 154 : 184);
     }
 
     @Override
@@ -59,17 +71,26 @@ public final class EggButton extends JButton implements Legible {
         brush.setColor(Tone.INK.color());
         Flow.of(mark, Type.LEAD.font(), getWidth(), 1).paintCentred(brush, 0, Measure.px(82f), getWidth());
         brush.setColor((isSelected() || getModel().isPressed() ? Tone.INK : Tone.SOFT).color());
-        lineFlow().paintCentred(brush, 0, Measure.px(120f), getWidth());
+        flow(line).paintCentred(brush, 0, Measure.px(118f), getWidth());
+        if (!second.isEmpty()) {
+            secondFlow().paintCentred(brush, 0, Measure.px(144f), getWidth());
+        }
         FocusRing.paint(brush, this, Tone.INK.color(), box, Measure.radius());
         brush.dispose();
     }
 
     @Override
     public boolean isWhole() {
-        return lineFlow().whole();
+        return flow(line).whole() && (second.isEmpty() || secondFlow().whole());
     }
 
-    private Flow lineFlow() {
-        return Flow.fitting(line, List.of(Type.SECOND.font(), Type.MARK.font()), getWidth() - Measure.px(4), 1);
+    /** On one line where that is wide enough, else on two small ones. */
+    private Flow secondFlow() {
+        Flow one = flow(second);
+        return one.whole() ? one : Flow.of(second, Type.MARK.font(), getWidth() - Measure.px(4), 2);
+    }
+
+    private Flow flow(String text) {
+        return Flow.fitting(text, List.of(Type.SECOND.font(), Type.MARK.font()), getWidth() - Measure.px(4), 1);
     }
 }

@@ -10,7 +10,7 @@ import org.cagewall.kiosk.theme.Type;
 
 /**
  * Paints an egg so that its state shows by line and shape: dashed when not candled, a stroke when clear, veins when
- * full, a zigzag when pipped, grey for a dummy. Used on the event thread.
+ * full, a zigzag when pipped, grey for a dummy, dots and an arrow when moved away; and the chick it becomes. Used on the event thread.
  */
 final class EggIcon {
 
@@ -18,13 +18,26 @@ final class EggIcon {
 
     static void paint(Graphics2D brush, EggLook look, Brush.Box box) {
         float line = box.width() / 18f;
+        if (look == EggLook.CHICK) {
+            ChickIcon.paintInShell(brush, box, line);
+            return;
+        }
+        if (look == EggLook.FLEDGED) {
+            ChickIcon.paintOnPerch(brush, box, line);
+            return;
+        }
         Path2D.Float egg = outline(box.inset(line / 2));
         ground(look).ifPresent(tone -> {
             brush.setColor(tone.color());
             brush.fill(egg);
         });
         brush.setColor(Tone.INK.color());
-        brush.setStroke(look == EggLook.NOT_CANDLED || look == EggLook.UNSURE ? dashed(line) : solid(line));
+        brush.setStroke(
+                switch (look) {
+                    case NOT_CANDLED, UNSURE -> dashed(line);
+                    case MOVED_AWAY -> dotted(line);
+                    default -> solid(line);
+                });
         brush.draw(egg);
         paintInside(brush, look, box, line);
     }
@@ -51,7 +64,12 @@ final class EggIcon {
                 Flow mark = Flow.of("?", Type.LEAD.font(), (int) box.width(), 1);
                 mark.paintCentred(brush, box.x(), box.y() + (box.height() - mark.height()) / 2, box.width());
             }
-            case NOT_CANDLED, DUMMY -> {
+            case MOVED_AWAY -> {
+                brush.draw(at(box, 0.26f, 0.58f, 0.72f, 0.58f));
+                brush.draw(at(box, 0.56f, 0.46f, 0.72f, 0.58f));
+                brush.draw(at(box, 0.56f, 0.70f, 0.72f, 0.58f));
+            }
+            case NOT_CANDLED, DUMMY, CHICK, FLEDGED -> {
                 // Nothing to be seen inside.
             }
         }
@@ -110,7 +128,12 @@ final class EggIcon {
         return egg;
     }
 
-    private static BasicStroke solid(float width) {
+    private static BasicStroke dotted(float width) {
+        return new BasicStroke(
+                width, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND, 1, new float[] {0.1f, width * 2.4f}, 0);
+    }
+
+    static BasicStroke solid(float width) {
         return new BasicStroke(width, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND);
     }
 

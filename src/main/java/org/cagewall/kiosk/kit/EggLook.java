@@ -1,6 +1,6 @@
 package org.cagewall.kiosk.kit;
 
-/** What an egg looks like against the light, as far as it was looked at. Immutable; any thread, and free of Swing. */
+/** What lies in a nest and how it looks, an egg as far as it was held against the light. Immutable; any thread, and free of Swing. */
 public enum EggLook {
     NOT_CANDLED,
     UNSURE,
@@ -8,5 +8,11 @@ public enum EggLook {
     FULL,
     ADDLED,
     PIPPED,
-    DUMMY
+    DUMMY,
+    /** It lies in another nest now. */
+    MOVED_AWAY,
+    /** A chick in the box. */
+    CHICK,
+    /** A young bird that has left the box. */
+    FLEDGED
 }

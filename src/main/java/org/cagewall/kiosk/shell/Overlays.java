@@ -13,6 +13,9 @@ public interface Overlays extends Asking {
     /** A sheet with a part of the screen's own, such as a month or a note; answers as in a question, or none. */
     void sheet(Message title, JComponent content, List<Answer> answers);
 
+    /** Whether the sheet with this part is open. */
+    boolean shows(JComponent content);
+
     /** Takes the sheet away. */
     void close();
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.IntConsumer;
+import javax.swing.JComponent;
 import net.miginfocom.swing.MigLayout;
 import org.cagewall.kiosk.kit.ButtonKind;
 import org.cagewall.kiosk.kit.Chips;
@@ -18,17 +19,22 @@ import org.cagewall.kiosk.kit.TouchScroll;
 import org.cagewall.kiosk.kit.WrapLabel;
 import org.cagewall.kiosk.theme.Tone;
 import org.cagewall.kiosk.theme.Type;
+import org.cagewall.room.Cage;
 import org.cagewall.tasks.Sign;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 
 /** Builds the sheets on which something is chosen or written. Used on the event thread. */
-public final class Sheets implements Picking {
+public final class Sheets implements Picking, CardTaker {
 
     private static final int LIST_HEIGHT = 430;
 
     private final Overlays overlays;
     private final Words words;
+    private Optional<AwaitedCard> awaited = Optional.empty();
+
+    /** A list of cages that is open, and what follows when the card of one is scanned. */
+    private record AwaitedCard(JComponent list, Consumer<Cage> then) {}
 
     public Sheets(Overlays overlays, Words words) {
         this.overlays = overlays;
@@ -51,6 +57,28 @@ public final class Sheets implements Picking {
             overlays.tell(title, Message.of("shell.nothing-to-pick"));
             return;
         }
+        overlays.sheet(title, list(options, then), List.of(leave()));
+    }
+
+    @Override
+    public void cage(Message title, List<Option<Cage>> options, Consumer<Cage> then) {
+        Pane list = list(options, then);
+        awaited = Optional.of(new AwaitedCard(list, then));
+        overlays.sheet(title, list, List.of(leave()));
+    }
+
+    @Override
+    public boolean takes(Cage cage) {
+        Optional<AwaitedCard> now = awaited.filter(each -> overlays.shows(each.list()));
+        awaited = Optional.empty();
+        now.ifPresent(each -> {
+            overlays.close();
+            each.then().accept(cage);
+        });
+        return now.isPresent();
+    }
+
+    private <T> Pane list(List<Option<T>> options, Consumer<T> then) {
         Stack rows = new Stack();
         for (Option<T> option : options) {
             rows.add(new ListRow("pick." + option.name(), option.face(), () -> {
@@ -60,7 +88,7 @@ public final class Sheets implements Picking {
         }
         Pane list = new Pane(new MigLayout("insets 0, fill", "[grow,fill]", "[" + LIST_HEIGHT + "!,fill]"));
         list.add(new TouchScroll(words, "options", rows));
-        overlays.sheet(title, list, List.of(leave()));
+        return list;
     }
 
     @Override

@@ -135,6 +135,12 @@ public final class Stage extends JLayeredPane implements Navigator, Overlays, No
     }
 
     @Override
+    public boolean shows(JComponent content) {
+        return sheet.filter(open -> SwingUtilities.isDescendingFrom(content, open))
+                .isPresent();
+    }
+
+    @Override
     public void close() {
         sheet.ifPresent(open -> {
             takeOut(open);

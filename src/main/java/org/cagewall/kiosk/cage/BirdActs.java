@@ -1,0 +1,258 @@
+package org.cagewall.kiosk.cage;
+
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+import org.cagewall.deed.BirdDeed;
+import org.cagewall.deed.Deed;
+import org.cagewall.deed.Lines;
+import org.cagewall.deed.NestDeed;
+import org.cagewall.kiosk.kit.RowFace;
+import org.cagewall.kiosk.shell.Answer;
+import org.cagewall.kiosk.shell.Option;
+import org.cagewall.kiosk.shell.Picking;
+import org.cagewall.kiosk.shell.Question;
+import org.cagewall.room.Bird;
+import org.cagewall.room.Cage;
+import org.cagewall.room.Condition;
+import org.cagewall.room.Keeps;
+import org.cagewall.room.LogEntry;
+import org.cagewall.room.LogQuery;
+import org.cagewall.room.Room;
+import org.cagewall.room.Sex;
+import org.cagewall.room.Use;
+import org.cagewall.text.Message;
+import org.cagewall.text.Words;
+
+/** What happens to the birds of one cage, from the touch to the record. Free of Swing; used on the event thread. */
+final class BirdActs {
+
+    /** Among so many entries the last treatment is looked for. */
+    private static final int LOOK_BACK = 2_000;
+
+    private final Scribe scribe;
+    private final Picking picking;
+    private final NestForms forms;
+    private final Words words;
+
+    BirdActs(Scribe scribe, Picking picking, NestForms forms, Words words) {
+        this.scribe = scribe;
+        this.picking = picking;
+        this.forms = forms;
+        this.words = words;
+    }
+
+    /** Whether there was something to do under this name. */
+    boolean does(String action) {
+        switch (action) {
+            case "pair-up" -> pairUp();
+            case "put-in" -> putIn();
+            case "take-out" ->
+                pickBirdHere("cage.which-out", bird -> takeOut(bird, Comparator.comparing(cage -> !isForMany(cage))));
+            case "cock-out" -> mate(Sex.COCK).ifPresent(this::leaves);
+            case "hen-out" -> mate(Sex.HEN).ifPresent(this::leaves);
+            case "look-over" -> pickBirdHere("cage.look-over", bird -> lookOver(bird, () -> {}));
+            case "treat" ->
+                pickBirdHere("cage.which-treated", bird -> treat(bird, BirdDeed.TreatedFor.MITES_SEEN));
+            case "loose" -> loose();
+            default -> {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private Optional<Bird> mate(Sex sex) {
+        return scribe.pair()
+                .flatMap(pair -> scribe.room().bird(sex == Sex.COCK ? pair.cock() : pair.hen()));
+    }
+
+    private void pairUp() {
+        picking.pick(
+                Message.of("cage.which-cock", scribe.name()),
+                birds(Sex.COCK),
+                cock -> picking.pick(
+                        Message.of("cage.which-hen", cock.ring()),
+                        birds(Sex.HEN),
+                        hen -> scribe.record(
+                                new NestDeed.PairedUp(scribe.name(), cock.ring(), hen.ring(), Optional.empty()),
+                                scribe.did("pair-up"))));
+    }
+
+    private void putIn() {
+        Optional<Long> here = scribe.cage().map(Cage::id);
+        picking.pick(
+                Message.of("cage.which-in", scribe.name()),
+                options(scribe.room().birds().stream()
+                        .filter(Bird::isPresent)
+                        .filter(bird -> !bird.cage().equals(here))),
+                bird -> scribe.record(
+                        new BirdDeed.BirdMoved(bird.ring(), scribe.name(), Optional.empty(), Optional.empty()),
+                        Message.of("cage.done.put-in", bird.ring(), scribe.name())));
+    }
+
+    private void takeOut(Bird bird, Comparator<Cage> first) {
+        picking.cage(
+                Message.of("cage.where-to", bird.ring()),
+                cages(first),
+                to -> scribe.record(moved(bird, to), Message.of("cage.done.moved", bird.ring(), to.name())));
+    }
+
+    private Deed moved(Bird bird, Cage to) {
+        return new BirdDeed.BirdMoved(bird.ring(), to.name(), Optional.of(scribe.name()), Optional.empty());
+    }
+
+    /** One of a pair leaves the breeding cage: flights of its own kind first; then it is looked over, and treated. */
+    private void leaves(Bird bird) {
+        Keeps kept = bird.sex() == Sex.HEN ? Keeps.HENS : Keeps.COCKS;
+        Comparator<Cage> first = Comparator.comparing((Cage cage) ->
+                        cage.keeps().filter(kept::equals).isEmpty())
+                .thenComparing(cage -> cage.use() != Use.FLIGHT)
+                .thenComparing(cage -> !isForMany(cage));
+        picking.cage(
+                Message.of("cage.where-to", bird.ring()),
+                cages(first),
+                to -> scribe.record(
+                        List.of(moved(bird, to)),
+                        Message.of("cage.done.moved", bird.ring(), to.name()),
+                        room -> lookOver(bird, () -> offerTreatment(bird))));
+    }
+
+    private void offerTreatment(Bird bird) {
+        picking.ask(Question.of(
+                Message.of("cage.treat-leaving", bird.ring()),
+                Message.of("cage.treat-leaving-text"),
+                Answer.main(
+                        "treat",
+                        Message.of("cage.treat-yes"),
+                        () -> treat(bird, BirdDeed.TreatedFor.LEAVING)),
+                Answer.leave("later", Message.of("cage.treat-no"))));
+    }
+
+    private void loose() {
+        pickBirdHere(
+                "cage.which-loose",
+                bird -> scribe.record(
+                        new BirdDeed.BirdLoose(Optional.of(bird.ring()), Optional.empty()),
+                        Message.of("cage.done.loose", bird.ring())));
+    }
+
+    void lookOver(Bird bird, Runnable then) {
+        picking.ask(Question.of(
+                Message.of("cage.how-is", bird.ring()),
+                Message.of("cage.how-is-text"),
+                condition(bird, Condition.FIT, then),
+                condition(bird, Condition.WATCH, then),
+                condition(bird, Condition.ILL, then),
+                Answer.leave("leave", Message.of("cage.leave"))));
+    }
+
+    private Answer condition(Bird bird, Condition condition, Runnable then) {
+        String name = condition.name().toLowerCase(Locale.ROOT);
+        return Answer.plain(
+                name,
+                Message.of("cage.condition." + name),
+                () -> scribe.record(
+                        List.of(new BirdDeed.BirdLookedOver(
+                                bird.ring(),
+                                condition,
+                                Optional.empty(),
+                                Optional.empty(),
+                                Optional.empty(),
+                                Optional.empty(),
+                                Optional.empty(),
+                                Optional.empty())),
+                        Message.of("cage.done.looked-over", bird.ring()),
+                        room -> then.run()));
+    }
+
+    /** What was given last is offered by its name; how much of it is the label's and the vet's to say. */
+    void treat(Bird bird, BirdDeed.TreatedFor reason) {
+        scribe.desk()
+                .log(
+                        LogQuery.newest(LOOK_BACK),
+                        answer -> forms.treat(
+                                Message.of("cage.treat", bird.ring()),
+                                answer.fold(BirdActs::lastProduct, refused -> Optional.empty(), failed ->
+                                        Optional.empty()),
+                                reason,
+                                treated -> scribe.record(
+                                        new BirdDeed.BirdTreated(
+                                                bird.ring(),
+                                                treated.product(),
+                                                treated.reason(),
+                                                Optional.empty(),
+                                                Optional.empty(),
+                                                Optional.empty()),
+                                        Message.of("cage.done.treated", bird.ring()))));
+    }
+
+    private static Optional<String> lastProduct(List<LogEntry> log) {
+        return log.stream()
+                .filter(entry -> entry.deed().equals("bird-treated") && !entry.isStruck())
+                .findFirst()
+                .flatMap(entry -> product(entry.line(), entry.day()));
+    }
+
+    private static Optional<String> product(String line, LocalDate day) {
+        return Lines.read(line, day) instanceof Lines.Understood read
+                        && read.line().deed() instanceof BirdDeed.BirdTreated treated
+                ? Optional.of(treated.product())
+                : Optional.empty();
+    }
+
+    private void pickBirdHere(String title, Consumer<Bird> then) {
+        List<Bird> birds = scribe.cage().map(scribe.room()::birdsIn).orElse(List.of());
+        if (birds.size() == 1) {
+            then.accept(birds.get(0));
+            return;
+        }
+        picking.pick(Message.of(title, scribe.name()), options(birds.stream()), then);
+    }
+
+    private List<Option<Bird>> birds(Sex sex) {
+        Room room = scribe.room();
+        return options(room.birds().stream()
+                .filter(bird -> bird.isPresent() && bird.out().isEmpty())
+                .filter(bird -> bird.sex() == sex || bird.sex() == Sex.UNKNOWN)
+                .filter(bird -> room.pairs().stream()
+                        .filter(room::together)
+                        .noneMatch(pair -> pair.cock() == bird.id() || pair.hen() == bird.id())));
+    }
+
+    private List<Option<Bird>> options(Stream<Bird> birds) {
+        return birds.sorted(Comparator.comparing(Bird::ring))
+                .map(bird -> new Option<>(
+                        bird.ring(),
+                        RowFace.of(
+                                bird.cage().map(scribe.room()::cageName).orElse(""),
+                                bird.ring(),
+                                words.say(
+                                        "cage.bird-line",
+                                        bird.sex(),
+                                        bird.colour().orElse(""))),
+                        bird))
+                .toList();
+    }
+
+    /** Where a bird may go. */
+    private List<Option<Cage>> cages(Comparator<Cage> first) {
+        Room room = scribe.room();
+        return room.walk()
+                .filter(cage -> !cage.name().equalsIgnoreCase(scribe.name()))
+                .sorted(first)
+                .map(cage -> new Option<>(
+                        cage.name(),
+                        RowFace.of(cage.name(), words.say("cage.use", cage.use(), room.headsIn(cage)), ""),
+                        cage))
+                .toList();
+    }
+
+    private static boolean isForMany(Cage cage) {
+        return cage.use() == Use.FLIGHT || cage.use() == Use.STOCK;
+    }
+}

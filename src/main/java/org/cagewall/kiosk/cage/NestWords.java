@@ -1,0 +1,465 @@
+package org.cagewall.kiosk.cage;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.cagewall.almanac.ChickOutlook;
+import org.cagewall.almanac.ClearEggs;
+import org.cagewall.almanac.Coming;
+import org.cagewall.almanac.Due;
+import org.cagewall.almanac.EggOutlook;
+import org.cagewall.almanac.Outlook;
+import org.cagewall.almanac.PartingOutlook;
+import org.cagewall.almanac.StageOutlook;
+import org.cagewall.almanac.Unsat;
+import org.cagewall.almanac.Window;
+import org.cagewall.kiosk.kit.EggLook;
+import org.cagewall.kiosk.kit.RowFace;
+import org.cagewall.room.Cage;
+import org.cagewall.room.Chick;
+import org.cagewall.room.Egg;
+import org.cagewall.room.EggPlace;
+import org.cagewall.room.EggState;
+import org.cagewall.room.Lying;
+import org.cagewall.room.Pair;
+import org.cagewall.room.Role;
+import org.cagewall.room.Room;
+import org.cagewall.room.Round;
+import org.cagewall.room.Stage;
+import org.cagewall.text.Words;
+
+/** Puts what lies in a nest, and what comes next there, into the words of the cage's page. Pure; any thread. */
+final class NestWords {
+
+    /** More sentences below the eggs are not read by somebody with wet hands. */
+    private static final int MOST_SENTENCES = 4;
+
+    /** So many days after the last one for a ring the foot has outgrown it. Common practice, no source. */
+    private static final int RING_GIVEN_UP_DAYS = 5;
+
+    private final Room room;
+    private final Cage cage;
+    private final Outlook outlook;
+    private final LocalDate today;
+    private final Words words;
+
+    NestWords(Room room, Cage cage, Outlook outlook, LocalDate today, Words words) {
+        this.room = room;
+        this.cage = cage;
+        this.outlook = outlook;
+        this.today = today;
+        this.words = words;
+    }
+
+    /** What a keeper sees: everything that lies in the box. Nothing where there is no pair and nothing in a nest. */
+    Optional<CageState.Nest> nest(Role role) {
+        List<CageState.Lot> lots = lots();
+        if (outlook.pair().isEmpty() && lots.isEmpty()) {
+            return Optional.empty();
+        }
+        boolean fed = role != Role.SITTER && !outlook.chicksHere().isEmpty();
+        return Optional.of(new CageState.Nest(
+                words.say("cage.in-the-box"),
+                line(),
+                lots,
+                role == Role.SITTER ? List.of(words.say("cage.look-and-shut")) : sentences(),
+                fed ? Optional.of(words.say("cage.do.all-fed")) : Optional.empty()));
+    }
+
+    // ------------------------------------------------------------------ what lies there
+
+    List<CageState.LyingFace> eggs() {
+        return outlook.eggsHere().stream().map(this::egg).toList();
+    }
+
+    List<CageState.LyingFace> chicks() {
+        return outlook.chicksHere().stream().map(this::chick).toList();
+    }
+
+    private List<CageState.Lot> lots() {
+        Map<Long, List<CageState.LyingFace>> byRound = new LinkedHashMap<>();
+        Map<Long, Round> rounds = new LinkedHashMap<>();
+        for (CageState.LyingFace face : all()) {
+            Lying lying = face.lying().orElseThrow();
+            long key = isOwn(lying) ? lying.round().id() : youngestRound();
+            byRound.computeIfAbsent(key, none -> new ArrayList<>()).add(face);
+            if (isOwn(lying)) {
+                rounds.put(key, lying.round());
+            }
+        }
+        if (cage.dummies() > 0) {
+            byRound.computeIfAbsent(youngestRound(), none -> new ArrayList<>()).addAll(dummies());
+        }
+        boolean several = byRound.size() > 1;
+        return byRound.entrySet().stream()
+                .map(lot -> new CageState.Lot(
+                        several
+                                ? Optional.ofNullable(rounds.get(lot.getKey()))
+                                        .map(round -> words.say("cage.lot", round.number()))
+                                        .orElse(words.say("cage.lot-moved-in"))
+                                : "",
+                        lot.getValue()))
+                .toList();
+    }
+
+    private List<CageState.LyingFace> all() {
+        Stream<CageState.LyingFace> away = outlook.eggs().stream()
+                .filter(egg -> !egg.here() && egg.lying().egg().isInNest() && isOwn(egg.lying()))
+                .map(this::away);
+        return Stream.of(chicks().stream(), eggs().stream(), away)
+                .flatMap(faces -> faces)
+                .toList();
+    }
+
+    private boolean isOwn(Lying lying) {
+        return lying.egg().cage() == cage.id();
+    }
+
+    private long youngestRound() {
+        return outlook.underWay().map(each -> each.round().id()).orElse(-1L);
+    }
+
+    private CageState.LyingFace egg(EggOutlook it) {
+        Lying lying = it.lying();
+        Egg egg = lying.egg();
+        EggState state = egg.state();
+        String word = words.say(state == EggState.NOT_CANDLED ? "cage.to-candle" : "word.eggstate." + hyphened(state));
+        String second = isOwn(lying)
+                ? it.hatch().map(due -> about(due.window())).orElse("")
+                : words.say("cage.from", room.cageName(egg.cage()));
+        return face(
+                "egg",
+                EggLook.valueOf(state.name()),
+                lying,
+                word,
+                second,
+                words.say("cage.egg-said", lying.name(cage.id()), words.date(egg.laid()), state)
+                        + said(lying, second)
+                        + (egg.place() == EggPlace.BOX ? "" : ", " + words.say("cage.laid-at", egg.place())));
+    }
+
+    private CageState.LyingFace chick(ChickOutlook it) {
+        Lying lying = it.lying();
+        Chick chick = it.chick();
+        boolean out = chick.outOfBox().isPresent();
+        int age = it.age(today);
+        String line = words.say(chick.about() ? "cage.about-days" : "cage.days", age);
+        String second = next(it).orElse("");
+        return face(
+                "chick",
+                out ? EggLook.FLEDGED : EggLook.CHICK,
+                lying,
+                line,
+                second,
+                words.say(
+                                out ? "cage.chick-said-out" : "cage.chick-said",
+                                lying.name(cage.id()),
+                                line,
+                                chick.ringWorn().orElse(words.say("cage.no-ring")))
+                        + said(lying, second));
+    }
+
+    private Optional<String> next(ChickOutlook chick) {
+        Optional<String> ring = chick.ringing()
+                .filter(due -> due.isOpen() && !today.isAfter(due.window().latest().plusDays(RING_GIVEN_UP_DAYS)))
+                .map(due -> words.say("cage.ring-by", day(due.window(), due.window().latest())));
+        Optional<String> check = chick.ringCheck().filter(Due::isOpen).map(due -> words.say("cage.ring-on"));
+        Optional<String> leave = chick.outOfBox()
+                .filter(Due::isOpen)
+                .map(due -> words.say("cage.out-by", day(due.window(), due.window().latest())));
+        Optional<String> wean = chick.independent()
+                .filter(Due::isOpen)
+                .map(due -> words.say("cage.wean-from", day(due.window(), due.window().expected())));
+        return ring.or(() -> check).or(() -> leave).or(() -> wean);
+    }
+
+    private CageState.LyingFace away(EggOutlook it) {
+        Lying lying = it.lying();
+        String to = words.say("cage.to", room.cageName(lying.egg().nest()));
+        return face(
+                "away",
+                EggLook.MOVED_AWAY,
+                lying,
+                words.say("cage.moved"),
+                to,
+                words.say(
+                        "cage.away-said",
+                        lying.egg().mark(),
+                        room.cageName(lying.egg().nest()),
+                        lying.egg().letter().orElse("-")));
+    }
+
+    private List<CageState.LyingFace> dummies() {
+        return IntStream.rangeClosed(1, cage.dummies())
+                .mapToObj(i -> new CageState.LyingFace(
+                        "dummy." + i,
+                        EggLook.DUMMY,
+                        "\u2013",
+                        words.say("cage.dummy"),
+                        "",
+                        words.say("cage.dummy-said"),
+                        Optional.empty()))
+                .toList();
+    }
+
+    private CageState.LyingFace face(
+            String kind, EggLook look, Lying lying, String line, String second, String said) {
+        String mark = kind.equals("away") ? lying.egg().mark() : lying.name(cage.id());
+        boolean twice = outlook.eggs().stream()
+                .filter(other -> other.lying().egg().isInNest() && other.here())
+                .map(EggOutlook::lying)
+                .anyMatch(other -> !other.equals(lying) && other.name(cage.id()).equals(mark));
+        String name = kind + "." + (twice ? lying.round().number() + "." : "") + mark;
+        return new CageState.LyingFace(name, look, mark, line, second, said, Optional.of(lying));
+    }
+
+    private String said(Lying lying, String second) {
+        String from = isOwn(lying) ? "" : ", " + words.say("cage.from", room.cageName(lying.egg().cage()));
+        return second.isEmpty() || !isOwn(lying) ? from : ", " + second;
+    }
+
+    // ------------------------------------------------------------------ what comes next
+
+    private String line() {
+        return Coming.at(outlook).stream()
+                .filter(coming -> coming.what() == Coming.What.HATCH
+                        || coming.what() == Coming.What.FIRST_EGG
+                        || coming.what() == Coming.What.NEXT_EGG
+                        || coming.what() == Coming.What.NEXT_ROUND)
+                .min(Comparator.comparing(coming -> coming.what() != Coming.What.HATCH))
+                .map(coming -> words.say("cage.line." + hyphened(coming.what()), expected(coming.window())))
+                .or(() -> outlook.underWay()
+                        .map(each -> words.say(
+                                "cage.round",
+                                each.round().number(),
+                                each.round().eggs().size())))
+                .orElse(outlook.pair().isPresent() ? words.say("cage.no-round") : "");
+    }
+
+    private List<String> sentences() {
+        List<String> all = new ArrayList<>();
+        List<Coming> toDo = Coming.at(outlook).stream()
+                .filter(coming -> coming.what().isKeepers() && !isStage(coming))
+                .toList();
+        toDo.stream().filter(coming -> coming.isDue(today)).forEach(coming -> all.add(toDo(coming)));
+        toDo.stream()
+                .filter(coming -> !coming.isDue(today))
+                .limit(1)
+                .forEach(coming -> all.add(toDo(coming)));
+        overdue().ifPresent(all::add);
+        unsat().ifPresent(all::add);
+        nothingLaid().ifPresent(all::add);
+        clear().ifPresent(all::add);
+        fledging().ifPresent(all::add);
+        if (all.size() < 2) {
+            box().ifPresent(all::add);
+        }
+        return all.subList(0, Math.min(MOST_SENTENCES, all.size()));
+    }
+
+    private static boolean isStage(Coming coming) {
+        return Stream.of(Stage.values()).anyMatch(stage -> stage.name().equals(coming.what().name()));
+    }
+
+    private String toDo(Coming coming) {
+        String what = words.say("cage.next." + hyphened(coming.what()), names(coming.whom()), coming.whom().size());
+        if (coming.isLate(today)) {
+            return words.say("cage.late", what, words.shortDay(coming.window().latest()));
+        }
+        Window window = coming.window();
+        if (window.earliest().equals(window.latest())) {
+            return words.say(
+                    "cage.sentence", what, window.latest().equals(today) ? words.say("cage.on-today") : on(window));
+        }
+        if (coming.isDue(today)) {
+            return words.say("cage.by", what, day(window, window.latest()));
+        }
+        return words.say("cage.sentence", what, between(window));
+    }
+
+    private Optional<String> overdue() {
+        List<Lying> late = outlook.eggsHere().stream()
+                .filter(egg -> egg.overdueFrom()
+                        .filter(from -> !today.isBefore(from))
+                        .isPresent())
+                .map(EggOutlook::lying)
+                .toList();
+        return late.isEmpty()
+                ? Optional.empty()
+                : Optional.of(words.say("cage.overdue", names(late), late.size()));
+    }
+
+    private Optional<String> unsat() {
+        return outlook.eggsHere().stream()
+                .filter(egg -> egg.unsat()
+                        .map(Unsat::warnFrom)
+                        .filter(from -> !today.isBefore(from))
+                        .isPresent())
+                .findFirst()
+                .map(egg -> words.say(
+                        "cage.unsat",
+                        egg.lying().name(cage.id()),
+                        words.shortDay(egg.unsat().orElseThrow().staleFrom())));
+    }
+
+    private Optional<String> nothingLaid() {
+        return outlook.nextEgg()
+                .filter(egg -> egg.tooLongFrom()
+                                .filter(from -> !today.isBefore(from))
+                                .isPresent()
+                        && today.isBefore(egg.givenUp()))
+                .flatMap(egg -> outlook.underWay().flatMap(each -> each.round().lastLaid()))
+                .map(day -> words.say("cage.no-egg-since", words.shortDay(day)));
+    }
+
+    private Optional<String> clear() {
+        Optional<ClearEggs> mayGo = outlook.clearEggs().stream()
+                .filter(clear -> !today.isBefore(clear.from()))
+                .findFirst();
+        if (mayGo.isPresent()) {
+            return Optional.of(words.say(
+                    "cage.clear-may-go",
+                    names(mayGo.get().eggs()),
+                    mayGo.get().eggs().size()));
+        }
+        List<Lying> clear = outlook.eggsHere().stream()
+                .map(EggOutlook::lying)
+                .filter(lying -> lying.egg().state() == EggState.CLEAR)
+                .toList();
+        return clear.isEmpty()
+                ? Optional.empty()
+                : Optional.of(words.say("cage.clear-stays", names(clear), clear.size()));
+    }
+
+    private Optional<String> fledging() {
+        return Coming.at(outlook).stream()
+                .filter(coming -> coming.what() == Coming.What.LEAVE_BOX && coming.isDue(today))
+                .findFirst()
+                .map(coming -> words.say(
+                        "cage.sentence",
+                        words.say("cage.next.leave-box", names(coming.whom()), coming.whom().size()),
+                        between(coming.window())));
+    }
+
+    private Optional<String> box() {
+        if (outlook.pair().isEmpty()) {
+            return Optional.empty();
+        }
+        Pair pair = outlook.pair().get();
+        if (room.henOut(pair).isPresent()) {
+            return room.henOut(pair).map(day -> words.say("cage.hen-out", words.shortDay(day)));
+        }
+        if (room.cockOut(pair).isPresent()) {
+            return room.cockOut(pair).map(day -> words.say("cage.cock-out", words.shortDay(day)));
+        }
+        if (cage.box().isTurned()) {
+            return cage.box().turned().map(day -> words.say("cage.box-turned", words.shortDay(day)));
+        }
+        if (cage.box().isOn()) {
+            return cage.box().on().map(day -> words.say("cage.box-on", words.shortDay(day)));
+        }
+        return Optional.of(words.say("cage.box-none"));
+    }
+
+    // ------------------------------------------------------------------ parting
+
+    Optional<CageState.Parting> parting() {
+        return outlook.parting()
+                .flatMap(parting -> parting.begun()
+                        .map(begun -> new CageState.Parting(
+                                words.say("cage.parting", words.shortDay(begun.day()), begun.reason()),
+                                Stream.of(Stage.values())
+                                        .map(stage -> stage(stage, parting))
+                                        .toList())));
+    }
+
+    private CageState.StageFace stage(Stage stage, PartingOutlook parting) {
+        StageOutlook outlook = parting.stage(stage);
+        String name = words.say("cage.stage." + hyphened(stage), bird(stage));
+        if (!outlook.isOpen()) {
+            String how = outlook.due()
+                    .flatMap(Due::happened)
+                    .map(day -> words.say("cage.stage-done", words.shortDay(day)))
+                    .orElseGet(() -> words.say("cage.stage-skipped", skippedFor(stage)));
+            return new CageState.StageFace(stage, name, how, RowFace.State.DONE);
+        }
+        String when = stage == Stage.HEN_OUT && parting.toFlight().isPresent()
+                ? toFlight(parting)
+                : outlook.due().map(due -> when(due.window())).orElse("");
+        return new CageState.StageFace(stage, name, when, RowFace.State.OPEN);
+    }
+
+    private String toFlight(PartingOutlook parting) {
+        return parting.toFlight()
+                .map(flight -> words.say("cage.to-flight", words.shortDay(flight.morning()))
+                        + flight.moved().map(why -> " " + words.say(why)).orElse(""))
+                .orElse("");
+    }
+
+    private String when(Window window) {
+        return window.isPast(today)
+                ? words.say("cage.stage-late", words.shortDay(window.latest()))
+                : window.earliest().equals(window.latest()) ? on(window) : between(window);
+    }
+
+    private String bird(Stage stage) {
+        return outlook.pair()
+                .map(pair -> stage == Stage.COCK_OUT
+                        ? room.ring(pair.cock())
+                        : stage == Stage.HEN_OUT ? room.ring(pair.hen()) : "")
+                .orElse("");
+    }
+
+    private String skippedFor(Stage stage) {
+        return outlook.pair().stream()
+                .flatMap(pair -> pair.skipped().stream())
+                .filter(skip -> skip.stage() == stage)
+                .map(skip -> skip.why())
+                .findFirst()
+                .orElse("");
+    }
+
+    // ------------------------------------------------------------------ words
+
+    private String names(List<Lying> lyings) {
+        return lyings.stream().map(lying -> lying.name(cage.id())).collect(Collectors.joining(", "));
+    }
+
+    private String between(Window window) {
+        if (window.about()) {
+            return words.say("cage.about", words.shortDay(window.expected()));
+        }
+        return words.say("cage.between", words.days(window.earliest(), window.latest()));
+    }
+
+    private String on(Window window) {
+        return words.say(window.about() ? "cage.about" : "cage.on", words.shortDay(window.expected()));
+    }
+
+    private String expected(Window window) {
+        return window.about() || window.earliest().equals(window.latest())
+                ? about(window)
+                : about(window) + ", " + between(window);
+    }
+
+    /** The day on which it is expected; about that day where it leans on a guess. */
+    private String about(Window window) {
+        return day(window, window.expected());
+    }
+
+    private String day(Window window, LocalDate day) {
+        return window.about() ? words.say("cage.about", words.shortDay(day)) : words.shortDay(day);
+    }
+
+    private static String hyphened(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+}
