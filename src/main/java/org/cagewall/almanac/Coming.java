@@ -17,6 +17,9 @@ import org.cagewall.room.Stage;
  */
 public record Coming(What what, Window window, List<Lying> whom) {
 
+    /** So many days past its time a ring is not thought of any more. Common practice, no source. */
+    private static final int RING_DAYS = 5;
+
     /** What comes. */
     public enum What {
         FIRST_EGG,
@@ -50,10 +53,11 @@ public record Coming(What what, Window window, List<Lying> whom) {
     }
 
     /**
-     * Everything that is still to come at a cage, the soonest first: one for each kind, with the windows that begin before
-     * the first of them is over.
+     * Everything that is still to come at a cage, the soonest first, one of each kind. What it is too late for is left out.
+     *
+     * @param today the day for which it is asked
      */
-    public static List<Coming> at(Outlook nest) {
+    public static List<Coming> at(Outlook nest, LocalDate today) {
         List<Coming> all = new ArrayList<>();
         of(all, What.FIRST_EGG, nest.firstEgg());
         nest.nextEgg().ifPresent(egg -> all.add(new Coming(What.NEXT_EGG, egg.window(), List.of())));
@@ -73,9 +77,16 @@ public record Coming(What what, Window window, List<Lying> whom) {
                 .findFirst()
                 .ifPresent(due -> all.add(new Coming(What.NEXT_ROUND, due.window(), List.of())));
         nest.parting().filter(parting -> parting.begun().isPresent()).ifPresent(parting -> stages(all, parting));
+        all.removeIf(coming -> coming.isTooLate(today));
         all.sort(Comparator.comparing((Coming each) -> each.window().expected())
                 .thenComparing(each -> each.window().latest()));
         return List.copyOf(all);
+    }
+
+    /** A foot has outgrown its ring, and a ring that would have come off has. */
+    private boolean isTooLate(LocalDate today) {
+        return (what == What.RING || what == What.RING_CHECK)
+                && today.isAfter(window.latest().plusDays(RING_DAYS));
     }
 
     private static void of(List<Coming> all, What what, Optional<Due> due) {

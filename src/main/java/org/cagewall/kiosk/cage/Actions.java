@@ -129,7 +129,7 @@ final class Actions {
 
     /** What the keeper has to do, by its last day; a look into the box, which comes round every second day, last. */
     private Optional<String> dueStep() {
-        return Coming.at(nest).stream()
+        return Coming.at(nest, today).stream()
                 .filter(coming -> coming.what().isKeepers() && coming.isDue(today))
                 .sorted(Comparator.comparing((Coming coming) -> coming.what() == Coming.What.NEST_LOOK)
                         .thenComparing(coming -> coming.window().latest()))
@@ -139,7 +139,7 @@ final class Actions {
     }
 
     private Optional<String> expected() {
-        return Coming.at(nest).stream()
+        return Coming.at(nest, today).stream()
                 .filter(coming -> !coming.what().isKeepers() && coming.isDue(today))
                 .map(Actions::step)
                 .filter(this::isPossible)
@@ -194,8 +194,12 @@ final class Actions {
         Stream<String> growing = oneIsOut || isTheEldestAlmostOut()
                 ? Stream.of("left-box", oneIsOut ? "wean" : "move-chick", "died", "ring")
                 : Stream.of("ring", "move-chick", "died", "box-cleaned");
+        boolean isLaying = nest.nextEgg()
+                .filter(egg -> today.isBefore(egg.givenUp()))
+                .isPresent();
         return Stream.concat(
-                Stream.of("nest-look", "hatched"), Stream.concat(growing, Stream.of("box-cleaned", "egg", "egg-out")));
+                isLaying ? Stream.of("nest-look", "egg") : Stream.of("nest-look", "hatched"),
+                Stream.concat(growing, Stream.of("box-cleaned", "egg", "egg-out")));
     }
 
     private boolean isTheEldestAlmostOut() {

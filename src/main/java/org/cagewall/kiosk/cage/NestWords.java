@@ -229,7 +229,7 @@ final class NestWords {
     // ------------------------------------------------------------------ what comes next
 
     private String line() {
-        return Coming.at(outlook).stream()
+        return Coming.at(outlook, today).stream()
                 .filter(coming -> coming.what() == Coming.What.HATCH
                         || coming.what() == Coming.What.FIRST_EGG
                         || coming.what() == Coming.What.NEXT_EGG
@@ -246,7 +246,7 @@ final class NestWords {
 
     private List<String> sentences() {
         List<String> all = new ArrayList<>();
-        List<Coming> toDo = Coming.at(outlook).stream()
+        List<Coming> toDo = Coming.at(outlook, today).stream()
                 .filter(coming -> coming.what().isKeepers() && !isStage(coming))
                 .toList();
         toDo.stream().filter(coming -> coming.isDue(today)).forEach(coming -> all.add(toDo(coming)));
@@ -340,7 +340,7 @@ final class NestWords {
     }
 
     private Optional<String> fledging() {
-        return Coming.at(outlook).stream()
+        return Coming.at(outlook, today).stream()
                 .filter(coming -> coming.what() == Coming.What.LEAVE_BOX && coming.isDue(today))
                 .findFirst()
                 .map(coming -> words.say(

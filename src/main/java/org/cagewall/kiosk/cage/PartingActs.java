@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
+import org.cagewall.almanac.Almanac;
 import org.cagewall.deed.NestDeed;
 import org.cagewall.deed.PartingDeed;
 import org.cagewall.deed.VisitDeed;
@@ -55,7 +56,8 @@ final class PartingActs {
 
     private List<String> evidence() {
         return scribe.pair()
-                .map(pair -> new EvidenceWords(words).of(scribe.room(), pair, scribe.day()))
+                .map(pair -> new EvidenceWords(words)
+                        .of(Almanac.of(scribe.room()).evidence(pair, scribe.day())))
                 .orElse(List.of());
     }
 

@@ -71,8 +71,8 @@ class NestPicturesTest {
         room.tell(z.toString().strip());
         Nests.page(room, "Ines", "Z1").png("nest-two-rounds").assertFit();
         Nests.page(room, "Ines", "Z1").press("do.nest-look").png("nest-look").assertFit();
-        Nests.page(room, "Ines", "Z1").press("chick.2").png("nest-chick-menu").assertFit();
-        Nests.page(room, "Ines", "Z1").press("do.more").press("pick.ring").png("nest-ring").assertFit();
+        Nests.page(room, "Ines", "Z1").press("chick.1.2").png("nest-chick-menu").assertFit();
+        Nests.page(room, "Ines", "Z1").press("do.ring").png("nest-ring").assertFit();
         room.tell(Nests.at("Z1", 1, "parting-begun", "\"reason\":\"rounds\"").strip());
         Nests.page(room, "Ines", "Z1").png("nest-parting").assertFit();
         assertThat(room.room().cage("Z1")).isPresent();
