@@ -131,11 +131,9 @@ public record Coming(What what, Window window, List<Lying> whom) {
     }
 
     private static void stages(List<Coming> all, PartingOutlook parting) {
-        Stream.of(Stage.values())
-                .filter(stage -> parting.stage(stage).isOpen())
-                .forEach(stage -> parting.stage(stage)
-                        .due()
-                        .ifPresent(due -> all.add(new Coming(What.valueOf(stage.name()), due.window(), List.of()))));
+        Stream.of(Stage.values()).filter(stage -> parting.stage(stage).isOpen()).forEach(stage -> parting.stage(stage)
+                .due()
+                .ifPresent(due -> all.add(new Coming(What.valueOf(stage.name()), due.window(), List.of()))));
     }
 
     public boolean isLate(LocalDate today) {

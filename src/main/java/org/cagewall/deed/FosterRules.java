@@ -73,7 +73,8 @@ final class FosterRules {
                     .filter(wanted::equalsIgnoreCase)
                     .isPresent();
             boolean taken = scene.room().lettersInUse().stream().anyMatch(wanted::equalsIgnoreCase);
-            return Ruling.refusesIf(taken && !itsOwn, "nest.letter-taken", wanted, scene.room().nextLetter());
+            return Ruling.refusesIf(
+                    taken && !itsOwn, "nest.letter-taken", wanted, scene.room().nextLetter());
         };
     }
 

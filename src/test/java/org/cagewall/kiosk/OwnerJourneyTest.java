@@ -54,7 +54,7 @@ class OwnerJourneyTest {
         live.press("do.egg").read("A1: egg recorded").picture("owner-2-cage");
         live.press("notice.undo").read("Taken back");
         live.press("do.floor-egg").press("answer.sure").read("A1: egg on the floor recorded");
-        live.press("when.yesterday").press("do.box-turned").press("answer.no");
+        live.press("when.yesterday").press("do.more").press("pick.box-turned").press("answer.no");
 
         live.press("nav.wall")
                 .press("tile.A4")

@@ -113,10 +113,8 @@ final class Actions {
     /** The one whose time has come; else the first, where there is no other clue. */
     Optional<String> due(Role role) {
         List<String> names = likeliest(role);
-        return dueStep()
-                .or(this::expected)
-                .filter(names::contains)
-                .or(() -> names.stream().findFirst());
+        return dueStep().or(this::expected).filter(names::contains).or(() -> names.stream()
+                .findFirst());
     }
 
     boolean mayBeginParting(Role role) {
@@ -194,9 +192,8 @@ final class Actions {
         Stream<String> growing = oneIsOut || isTheEldestAlmostOut()
                 ? Stream.of("left-box", oneIsOut ? "wean" : "move-chick", "died", "ring")
                 : Stream.of("ring", "move-chick", "died", "box-cleaned");
-        boolean isLaying = nest.nextEgg()
-                .filter(egg -> today.isBefore(egg.givenUp()))
-                .isPresent();
+        boolean isLaying =
+                nest.nextEgg().filter(egg -> today.isBefore(egg.givenUp())).isPresent();
         return Stream.concat(
                 isLaying ? Stream.of("nest-look", "egg") : Stream.of("nest-look", "hatched"),
                 Stream.concat(growing, Stream.of("box-cleaned", "egg", "egg-out")));
@@ -244,8 +241,9 @@ final class Actions {
             case "floor-egg" -> pair.isPresent();
             case "broken", "hatched", "egg-out", "move-egg", "hen-off" ->
                 !nest.eggsHere().isEmpty();
-            case "candle" -> nest.eggsHere().stream()
-                    .anyMatch(egg -> egg.lying().egg().pipped().isEmpty());
+            case "candle" ->
+                nest.eggsHere().stream()
+                        .anyMatch(egg -> egg.lying().egg().pipped().isEmpty());
             case "sitting" ->
                 hasRound(round -> !round.eggs().isEmpty() && round.sitting().isEmpty());
             case "round-over" -> hasRound(round -> !round.eggs().isEmpty());
@@ -255,9 +253,9 @@ final class Actions {
             case "dummies" -> pair.isPresent() || cage.dummies() > 0;
             case "nest-look", "wean", "move-chick", "died" -> chicks().findAny().isPresent();
             case "ring" -> chicks().anyMatch(chick -> chick.ring().isEmpty());
-            case "ring-on" -> chicks().anyMatch(chick -> chick.ring()
-                    .filter(ring -> ring.checked().isEmpty())
-                    .isPresent());
+            case "ring-on" ->
+                chicks().anyMatch(chick ->
+                        chick.ring().filter(ring -> ring.checked().isEmpty()).isPresent());
             case "left-box" -> chicks().anyMatch(chick -> chick.outOfBox().isEmpty());
             case "put-back" -> chicks().anyMatch(chick -> chick.outOfBox().isPresent());
             case "box-on" -> !cage.box().isOn() && cage.use() == Use.BREEDING;

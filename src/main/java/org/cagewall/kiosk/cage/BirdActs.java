@@ -56,8 +56,7 @@ final class BirdActs {
             case "cock-out" -> mate(Sex.COCK).ifPresent(this::leaves);
             case "hen-out" -> mate(Sex.HEN).ifPresent(this::leaves);
             case "look-over" -> pickBirdHere("cage.look-over", bird -> lookOver(bird, () -> {}));
-            case "treat" ->
-                pickBirdHere("cage.which-treated", bird -> treat(bird, BirdDeed.TreatedFor.MITES_SEEN));
+            case "treat" -> pickBirdHere("cage.which-treated", bird -> treat(bird, BirdDeed.TreatedFor.MITES_SEEN));
             case "loose" -> loose();
             default -> {
                 return false;
@@ -67,8 +66,7 @@ final class BirdActs {
     }
 
     private Optional<Bird> mate(Sex sex) {
-        return scribe.pair()
-                .flatMap(pair -> scribe.room().bird(sex == Sex.COCK ? pair.cock() : pair.hen()));
+        return scribe.pair().flatMap(pair -> scribe.room().bird(sex == Sex.COCK ? pair.cock() : pair.hen()));
     }
 
     private void pairUp() {
@@ -87,9 +85,8 @@ final class BirdActs {
         Optional<Long> here = scribe.cage().map(Cage::id);
         picking.pick(
                 Message.of("cage.which-in", scribe.name()),
-                options(scribe.room().birds().stream()
-                        .filter(Bird::isPresent)
-                        .filter(bird -> !bird.cage().equals(here))),
+                options(scribe.room().birds().stream().filter(Bird::isPresent).filter(bird -> !bird.cage()
+                        .equals(here))),
                 bird -> scribe.record(
                         new BirdDeed.BirdMoved(bird.ring(), scribe.name(), Optional.empty(), Optional.empty()),
                         Message.of("cage.done.put-in", bird.ring(), scribe.name())));
@@ -109,8 +106,8 @@ final class BirdActs {
     /** One of a pair leaves the breeding cage: flights of its own kind first; then it is looked over, and treated. */
     private void leaves(Bird bird) {
         Keeps kept = bird.sex() == Sex.HEN ? Keeps.HENS : Keeps.COCKS;
-        Comparator<Cage> first = Comparator.comparing((Cage cage) ->
-                        cage.keeps().filter(kept::equals).isEmpty())
+        Comparator<Cage> first = Comparator.comparing(
+                        (Cage cage) -> cage.keeps().filter(kept::equals).isEmpty())
                 .thenComparing(cage -> cage.use() != Use.FLIGHT)
                 .thenComparing(cage -> !isForMany(cage));
         picking.cage(
@@ -126,10 +123,7 @@ final class BirdActs {
         picking.ask(Question.of(
                 Message.of("cage.treat-leaving", bird.ring()),
                 Message.of("cage.treat-leaving-text"),
-                Answer.main(
-                        "treat",
-                        Message.of("cage.treat-yes"),
-                        () -> treat(bird, BirdDeed.TreatedFor.LEAVING)),
+                Answer.main("treat", Message.of("cage.treat-yes"), () -> treat(bird, BirdDeed.TreatedFor.LEAVING)),
                 Answer.leave("later", Message.of("cage.treat-no"))));
     }
 
@@ -177,8 +171,8 @@ final class BirdActs {
                         LogQuery.newest(LOOK_BACK),
                         answer -> forms.treat(
                                 Message.of("cage.treat", bird.ring()),
-                                answer.fold(BirdActs::lastProduct, refused -> Optional.empty(), failed ->
-                                        Optional.empty()),
+                                answer.fold(
+                                        BirdActs::lastProduct, refused -> Optional.empty(), failed -> Optional.empty()),
                                 reason,
                                 treated -> scribe.record(
                                         new BirdDeed.BirdTreated(

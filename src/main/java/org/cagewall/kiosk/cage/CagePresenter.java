@@ -79,7 +79,7 @@ final class CagePresenter {
                 ? Optional.of(words.say("cage.scanned", desk.time()))
                 : Optional.empty();
         this.scribe = new Scribe(desk, pen, here.name(), this::day);
-        this.nestActs = new NestActs(scribe, picking, forms, words, NextRing::of);
+        this.nestActs = new NestActs(scribe, picking, forms, words);
         this.birdActs = new BirdActs(scribe, picking, forms, words);
         this.partingActs = new PartingActs(scribe, picking, forms, words, this::act);
         this.watch = new Watch(desk, this::refresh, pen, this::refresh);
@@ -106,8 +106,7 @@ final class CagePresenter {
 
     private CageState state(boolean yesterday) {
         return cage().map(cage -> known(cage, yesterday))
-                .orElseGet(() ->
-                        CageState.unknown(words.say("cage.title", here.name()), words.say("cage.unknown")));
+                .orElseGet(() -> CageState.unknown(words.say("cage.title", here.name()), words.say("cage.unknown")));
     }
 
     private CageState known(Cage cage, boolean yesterday) {
@@ -179,7 +178,8 @@ final class CagePresenter {
     // ------------------------------------------------------------------ checks
 
     void allWell() {
-        scribe.record(check(org.cagewall.room.Answer.WELL, Optional.empty()), Message.of("cage.done.well", here.name()));
+        scribe.record(
+                check(org.cagewall.room.Answer.WELL, Optional.empty()), Message.of("cage.done.well", here.name()));
     }
 
     void different() {
@@ -308,7 +308,8 @@ final class CagePresenter {
                 .ifPresent(bird -> picking.ask(Question.of(
                         Message.of("cage.bird", bird.ring()),
                         Message.of("cage.bird-text"),
-                        Answer.plain("look-over", Message.of("cage.do.look-over"), () -> birdActs.lookOver(bird, () -> {})),
+                        Answer.plain(
+                                "look-over", Message.of("cage.do.look-over"), () -> birdActs.lookOver(bird, () -> {})),
                         Answer.plain(
                                 "treat",
                                 Message.of("cage.do.treat"),

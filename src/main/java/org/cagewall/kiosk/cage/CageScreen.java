@@ -17,6 +17,7 @@ import org.cagewall.kiosk.kit.Pane;
 import org.cagewall.kiosk.kit.RowFace;
 import org.cagewall.kiosk.kit.Segment;
 import org.cagewall.kiosk.kit.Stack;
+import org.cagewall.kiosk.kit.Tall;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.kit.TouchScroll;
 import org.cagewall.kiosk.kit.WrapLabel;
@@ -37,6 +38,12 @@ public final class CageScreen extends Page {
 
     /** A ring and two lines below it. */
     private static final int BIRD_HEIGHT = 114;
+
+    /** What the shell leaves to one of two columns, and what the last entries need of it. */
+    private static final int COLUMN_WIDTH = 604;
+
+    private static final int COLUMN_HEIGHT = 620;
+    private static final int LEAST_ENTRIES = 178;
 
     /** So many where the whole page is scrolled. */
     private static final int FEW_ENTRIES = 4;
@@ -68,7 +75,7 @@ public final class CageScreen extends Page {
                 "[0:0,grow,fill]"));
         this.words = words;
         if (Measure.isRoomy()) {
-            view.add(left, "wmin 0");
+            view.add(left, "wmin 0, hmin 0");
             view.add(right, "wmin 0");
         } else {
             Stack page = new Stack(24);
@@ -101,32 +108,33 @@ public final class CageScreen extends Page {
     // ------------------------------------------------------------------ left: what is there
 
     private void renderLeft(CageState state) {
-        if (Measure.isRoomy() && isTall(state)) {
+        List<JComponent> parts = parts(state);
+        if (Measure.isRoomy() && isTall(parts)) {
             Stack all = new Stack(12);
-            parts(state).forEach(all::add);
+            parts.forEach(all::add);
             all.add(entries(state.entries(), FEW_ENTRIES));
             left.add(new TouchScroll(words, "there", all), "grow, wmin 0, hmin 0, push");
             return;
         }
-        parts(state).forEach(part -> left.add(part, "wmin 0"));
+        parts.forEach(part -> left.add(part, "wmin 0"));
         left.add(
                 entries(state.entries(), Measure.isRoomy() ? state.entries().size() : FEW_ENTRIES),
                 "grow, wmin 0, hmin 0, push");
     }
 
-    /** Two rows of eggs, or the stages of parting, leave no room for the rest beside them. */
-    private static boolean isTall(CageState state) {
-        long rows = state.nest().stream()
-                .flatMap(nest -> nest.lots().stream())
-                .mapToLong(lot -> rows(lot).size())
+    /** Two rows of eggs, or the stages of parting, leave no room below them for the last entries. */
+    private static boolean isTall(List<JComponent> parts) {
+        int width = Measure.px(COLUMN_WIDTH);
+        int height = parts.stream()
+                .mapToInt(part -> Tall.of(part, width) + Measure.gap())
                 .sum();
-        return rows > 1 || state.parting().isPresent();
+        return height > Measure.px(COLUMN_HEIGHT - LEAST_ENTRIES);
     }
 
     private List<JComponent> parts(CageState state) {
         List<JComponent> parts = new ArrayList<>();
-        state.nest().ifPresent(nest -> parts.add(nest(nest)));
         state.parting().ifPresent(parting -> parts.add(parting(parting)));
+        state.nest().ifPresent(nest -> parts.add(nest(nest)));
         if (!state.birds().isEmpty()) {
             parts.add(birds(state));
         }
@@ -156,15 +164,13 @@ public final class CageScreen extends Page {
             }
             rows(lot).forEach(row -> card.add(row(row), "wmin 0"));
         }
-        Pane below = new Pane(new MigLayout("insets 0, fillx, gap 16 0", "[grow,fill][]"));
-        below.add(new WrapLabel(String.join(" ", nest.sentences()), Type.SECOND, Tone.INK), "wmin 0, aligny center");
         nest.allFed()
-                .ifPresent(text -> below.add(
+                .ifPresent(text -> card.add(
                         TouchButton.of(ButtonKind.OUTLINED, "do.all-fed", text, () -> presenter.act("all-fed"))
                                 .type(Type.LEAD)
-                                .tall(64),
-                        "wmin 150"));
-        card.add(below, "wmin 0");
+                                .tall(60),
+                        "gaptop 4"));
+        card.add(new WrapLabel(String.join(" ", nest.sentences()), Type.SECOND, Tone.INK), "wmin 0");
         return card;
     }
 

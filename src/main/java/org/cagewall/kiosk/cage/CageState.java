@@ -66,8 +66,7 @@ public record CageState(
      * @param sentences what comes next for the keeper, and what is to be known
      * @param allFed what is recorded by one touch once every crop has been seen full; where there are chicks
      */
-    public record Nest(
-            String title, String line, List<Lot> lots, List<String> sentences, Optional<String> allFed) {
+    public record Nest(String title, String line, List<Lot> lots, List<String> sentences, Optional<String> allFed) {
 
         public Nest {
             lots = List.copyOf(lots);
@@ -99,13 +98,7 @@ public record CageState(
      * @param lying what it stands for; a dummy stands for nothing
      */
     public record LyingFace(
-            String name,
-            EggLook look,
-            String mark,
-            String line,
-            String second,
-            String said,
-            Optional<Lying> lying) {
+            String name, EggLook look, String mark, String line, String second, String said, Optional<Lying> lying) {
 
         boolean isChick() {
             return look == EggLook.CHICK || look == EggLook.FLEDGED;

@@ -45,15 +45,17 @@ final class CandledEgg {
     }
 
     private EggButton egg(EggLook look, String line) {
-        return new EggButton("candle." + face.mark(), look, face.mark(), line, face.said(), () ->
-                found(EggFinding.FULL));
+        return new EggButton(
+                "candle." + face.mark(), look, face.mark(), line, face.said(), () -> found(EggFinding.FULL));
     }
 
     private TouchButton button(EggFinding finding, ButtonKind kind) {
         String name = NestSheets.name(finding);
         TouchButton button = TouchButton.of(
-                        kind, "candle." + face.mark() + "." + name, words.say("cage.light." + name), () ->
-                                found(finding))
+                        kind,
+                        "candle." + face.mark() + "." + name,
+                        words.say("cage.light." + name),
+                        () -> found(finding))
                 .tall(52);
         button.getAccessibleContext().setAccessibleName(words.say("cage.light-said", face.mark(), finding));
         return button;
@@ -65,8 +67,7 @@ final class CandledEgg {
         EggButton egg = egg(EggLook.valueOf(finding.name()), words.say("cage.light." + NestSheets.name(finding)));
         egg.setSelected(true);
         column.add(egg, 0);
-        buttons.forEach((each, button) ->
-                button.kind(each == finding ? ButtonKind.LIKELY : ButtonKind.PLAIN));
+        buttons.forEach((each, button) -> button.kind(each == finding ? ButtonKind.LIKELY : ButtonKind.PLAIN));
         column.revalidate();
         column.repaint();
     }

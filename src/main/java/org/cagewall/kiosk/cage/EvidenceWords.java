@@ -29,8 +29,7 @@ record EvidenceWords(Words words) {
         if (pair.of() > 0) {
             String room = measure.room().share().isPresent()
                     ? words.say(
-                            "cage.evidence.room",
-                            percent(measure.room().share().getAsDouble()))
+                            "cage.evidence.room", percent(measure.room().share().getAsDouble()))
                     : "";
             all.add(words.say(
                     "cage.evidence." + what,

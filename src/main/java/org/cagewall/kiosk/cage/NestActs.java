@@ -6,12 +6,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.cagewall.almanac.Almanac;
 import org.cagewall.almanac.NestState;
 import org.cagewall.almanac.Outlook;
+import org.cagewall.almanac.RingLedger;
 import org.cagewall.deed.ChickDeed;
 import org.cagewall.deed.Deed;
 import org.cagewall.deed.EggDeed;
@@ -46,19 +46,12 @@ final class NestActs {
     private final Picking picking;
     private final NestForms forms;
     private final Words words;
-    private final Function<Room, Optional<String>> nextRing;
 
-    NestActs(
-            Scribe scribe,
-            Picking picking,
-            NestForms forms,
-            Words words,
-            Function<Room, Optional<String>> nextRing) {
+    NestActs(Scribe scribe, Picking picking, NestForms forms, Words words) {
         this.scribe = scribe;
         this.picking = picking;
         this.forms = forms;
         this.words = words;
-        this.nextRing = nextRing;
     }
 
     /** Whether there was something to do under this name. */
@@ -83,9 +76,7 @@ final class NestActs {
                 pickChick("cage.which-ring-on", NestActs::hasUncheckedRing, chick -> chick("ring-on", chick));
             case "left-box" ->
                 pickChick(
-                        "cage.which-left-box",
-                        chick -> chick.outOfBox().isEmpty(),
-                        chick -> chick("left-box", chick));
+                        "cage.which-left-box", chick -> chick.outOfBox().isEmpty(), chick -> chick("left-box", chick));
             case "put-back" ->
                 pickChick(
                         "cage.which-put-back",
@@ -249,14 +240,15 @@ final class NestActs {
     }
 
     private void ring(List<CageState.LyingFace> chicks) {
-        forms.ring(
-                title("cage.ring"),
-                nextRing.apply(scribe.room()),
-                chicks,
-                (face, ring) -> face.lying()
-                        .ifPresent(chick -> scribe.record(
-                                new ChickDeed.ChickRinged(scribe.name(), mark(chick), round(chick), ring),
-                                Message.of("cage.done.ringed", scribe.name(), mark(chick), ring))));
+        forms.ring(title("cage.ring"), nextRing(), chicks, (face, ring) -> face.lying()
+                .ifPresent(chick -> scribe.record(
+                        new ChickDeed.ChickRinged(scribe.name(), mark(chick), round(chick), ring),
+                        Message.of("cage.done.ringed", scribe.name(), mark(chick), ring))));
+    }
+
+    private Optional<String> nextRing() {
+        Room room = scribe.room();
+        return RingLedger.of(room).next(scribe.day(), room.settings().ringsIssued());
     }
 
     private static boolean hasUncheckedRing(Chick chick) {
@@ -287,9 +279,7 @@ final class NestActs {
 
     private static boolean isForYoung(Cage cage) {
         return cage.use() == Use.NURSERY
-                || cage.keeps()
-                        .filter(kept -> kept == Keeps.YOUNG)
-                        .isPresent();
+                || cage.keeps().filter(kept -> kept == Keeps.YOUNG).isPresent();
     }
 
     private void died(Lying chick) {
@@ -302,8 +292,7 @@ final class NestActs {
                         "missing",
                         Message.of("cage.likely.missing"),
                         () -> scribe.record(
-                                new ChickDeed.ChickMissing(
-                                        scribe.name(), mark(chick), round(chick), Optional.empty()),
+                                new ChickDeed.ChickMissing(scribe.name(), mark(chick), round(chick), Optional.empty()),
                                 done("missing", chick))),
                 Answer.leave("leave", Message.of("cage.leave"))));
     }
@@ -326,8 +315,7 @@ final class NestActs {
                 Message.of("cage.move-to", mark(egg), letter),
                 hosts(),
                 to -> scribe.record(
-                        new EggDeed.EggMoved(
-                                scribe.name(), mark(egg), round(egg), to.name(), Optional.of(letter)),
+                        new EggDeed.EggMoved(scribe.name(), mark(egg), round(egg), to.name(), Optional.of(letter)),
                         Message.of("cage.done.egg-moved", mark(egg), to.name(), letter)));
     }
 
@@ -352,8 +340,7 @@ final class NestActs {
         Almanac almanac = Almanac.of(room);
         return room.walk()
                 .filter(cage -> !isHere(cage) && isHost(room, cage))
-                .sorted(Comparator.comparing((Cage cage) ->
-                                almanac.nest(cage).state(scribe.day()) != NestState.SITTING)
+                .sorted(Comparator.comparing((Cage cage) -> almanac.nest(cage).state(scribe.day()) != NestState.SITTING)
                         .thenComparing(cage -> room.nest(cage).eggs().size()
                                 + room.nest(cage).chicks().size()))
                 .map(cage -> option(cage, host(room, cage, almanac.nest(cage))))
@@ -416,8 +403,7 @@ final class NestActs {
         menu.add(does(
                 "pipped",
                 "cage.do.pipped",
-                () -> scribe.record(
-                        new EggDeed.EggPipped(scribe.name(), mark(egg), round(egg)), done("pipped", egg))));
+                () -> scribe.record(new EggDeed.EggPipped(scribe.name(), mark(egg), round(egg)), done("pipped", egg))));
         Stream.of(EggFinding.FULL, EggFinding.CLEAR, EggFinding.ADDLED, EggFinding.UNSURE)
                 .filter(finding -> !(given && finding == EggFinding.FULL))
                 .filter(finding -> !egg.egg().finding().equals(Optional.of(finding)))

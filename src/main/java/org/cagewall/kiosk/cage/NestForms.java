@@ -21,16 +21,11 @@ interface NestForms {
     void choose(Message title, List<CageState.LyingFace> faces, Consumer<CageState.LyingFace> then);
 
     /** What each egg shows against the light; those not looked at are left out. */
-    void candle(
-            Message title,
-            List<CageState.LyingFace> eggs,
-            Consumer<Map<CageState.LyingFace, EggFinding>> then);
+    void candle(Message title, List<CageState.LyingFace> eggs, Consumer<Map<CageState.LyingFace, EggFinding>> then);
 
     /** Which egg is taken out, and why if that is not plain from what is known of it. */
     void takeOut(
-            Message title,
-            List<CageState.LyingFace> eggs,
-            BiConsumer<CageState.LyingFace, Optional<WhyRemoved>> then);
+            Message title, List<CageState.LyingFace> eggs, BiConsumer<CageState.LyingFace, Optional<WhyRemoved>> then);
 
     /** Which chick gets this ring, or another. */
     void ring(

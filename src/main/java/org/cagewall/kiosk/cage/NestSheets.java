@@ -78,9 +78,7 @@ final class NestSheets implements NestForms {
 
     @Override
     public void candle(
-            Message title,
-            List<CageState.LyingFace> eggs,
-            Consumer<Map<CageState.LyingFace, EggFinding>> then) {
+            Message title, List<CageState.LyingFace> eggs, Consumer<Map<CageState.LyingFace, EggFinding>> then) {
         Map<CageState.LyingFace, EggFinding> found = new LinkedHashMap<>();
         Row row = new Row();
         for (CageState.LyingFace egg : eggs) {
@@ -94,9 +92,7 @@ final class NestSheets implements NestForms {
 
     @Override
     public void takeOut(
-            Message title,
-            List<CageState.LyingFace> eggs,
-            BiConsumer<CageState.LyingFace, Optional<WhyRemoved>> then) {
+            Message title, List<CageState.LyingFace> eggs, BiConsumer<CageState.LyingFace, Optional<WhyRemoved>> then) {
         Chips<WhyRemoved> why = Chips.oneOf("why", choices(WhyRemoved.values()), chosen -> {});
         Stack both = new Stack(16);
         both.add(sentence("cage.take-out-text"));
@@ -225,11 +221,9 @@ final class NestSheets implements NestForms {
     }
 
     @Override
-    public void treat(
-            Message title, Optional<String> lastProduct, BirdDeed.TreatedFor reason, Consumer<Treated> then) {
+    public void treat(Message title, Optional<String> lastProduct, BirdDeed.TreatedFor reason, Consumer<Treated> then) {
         Field product = Field.line("product", words.say("cage.product"), lastProduct.orElse(""));
-        Chips<BirdDeed.TreatedFor> why =
-                Chips.oneOf("reason", choices(BirdDeed.TreatedFor.values()), chosen -> {});
+        Chips<BirdDeed.TreatedFor> why = Chips.oneOf("reason", choices(BirdDeed.TreatedFor.values()), chosen -> {});
         why.choose(List.of(reason));
         Stack all = new Stack(12);
         all.add(product);

@@ -169,15 +169,22 @@ final class NestWords {
 
     private Optional<String> next(ChickOutlook chick) {
         Optional<String> ring = chick.ringing()
-                .filter(due -> due.isOpen() && !today.isAfter(due.window().latest().plusDays(RING_GIVEN_UP_DAYS)))
-                .map(due -> words.say("cage.ring-by", day(due.window(), due.window().latest())));
-        Optional<String> check = chick.ringCheck().filter(Due::isOpen).map(due -> words.say("cage.ring-on"));
+                .filter(due ->
+                        due.isOpen() && !today.isAfter(due.window().latest().plusDays(RING_GIVEN_UP_DAYS)))
+                .map(due ->
+                        words.say("cage.ring-by", day(due.window(), due.window().latest())));
+        Optional<String> check = chick.ringCheck()
+                .filter(due ->
+                        due.isOpen() && !today.isAfter(due.window().latest().plusDays(RING_GIVEN_UP_DAYS)))
+                .map(due -> words.say("cage.ring-on"));
         Optional<String> leave = chick.outOfBox()
                 .filter(Due::isOpen)
-                .map(due -> words.say("cage.out-by", day(due.window(), due.window().latest())));
+                .map(due ->
+                        words.say("cage.out-by", day(due.window(), due.window().latest())));
         Optional<String> wean = chick.independent()
                 .filter(Due::isOpen)
-                .map(due -> words.say("cage.wean-from", day(due.window(), due.window().expected())));
+                .map(due -> words.say(
+                        "cage.wean-from", day(due.window(), due.window().expected())));
         return ring.or(() -> check).or(() -> leave).or(() -> wean);
     }
 
@@ -210,8 +217,7 @@ final class NestWords {
                 .toList();
     }
 
-    private CageState.LyingFace face(
-            String kind, EggLook look, Lying lying, String line, String second, String said) {
+    private CageState.LyingFace face(String kind, EggLook look, Lying lying, String line, String second, String said) {
         String mark = kind.equals("away") ? lying.egg().mark() : lying.name(cage.id());
         boolean twice = outlook.eggs().stream()
                 .filter(other -> other.lying().egg().isInNest() && other.here())
@@ -222,7 +228,9 @@ final class NestWords {
     }
 
     private String said(Lying lying, String second) {
-        String from = isOwn(lying) ? "" : ", " + words.say("cage.from", room.cageName(lying.egg().cage()));
+        String from = isOwn(lying)
+                ? ""
+                : ", " + words.say("cage.from", room.cageName(lying.egg().cage()));
         return second.isEmpty() || !isOwn(lying) ? from : ", " + second;
     }
 
@@ -246,14 +254,14 @@ final class NestWords {
 
     private List<String> sentences() {
         List<String> all = new ArrayList<>();
-        List<Coming> toDo = Coming.at(outlook, today).stream()
-                .filter(coming -> coming.what().isKeepers() && !isStage(coming))
+        List<Coming> coming = Coming.at(outlook, today);
+        boolean backs = coming.stream().anyMatch(each -> each.what() == Coming.What.BACKS && each.isDue(today));
+        List<Coming> toDo = coming.stream()
+                .filter(each -> each.what().isKeepers() && !isStage(each))
+                .filter(each -> !(backs && each.what() == Coming.What.NEST_LOOK))
                 .toList();
-        toDo.stream().filter(coming -> coming.isDue(today)).forEach(coming -> all.add(toDo(coming)));
-        toDo.stream()
-                .filter(coming -> !coming.isDue(today))
-                .limit(1)
-                .forEach(coming -> all.add(toDo(coming)));
+        toDo.stream().filter(each -> each.isDue(today)).forEach(each -> all.add(toDo(each)));
+        toDo.stream().filter(each -> !each.isDue(today)).limit(1).forEach(each -> all.add(toDo(each)));
         overdue().ifPresent(all::add);
         unsat().ifPresent(all::add);
         nothingLaid().ifPresent(all::add);
@@ -266,11 +274,15 @@ final class NestWords {
     }
 
     private static boolean isStage(Coming coming) {
-        return Stream.of(Stage.values()).anyMatch(stage -> stage.name().equals(coming.what().name()));
+        return Stream.of(Stage.values())
+                .anyMatch(stage -> stage.name().equals(coming.what().name()));
     }
 
     private String toDo(Coming coming) {
-        String what = words.say("cage.next." + hyphened(coming.what()), names(coming.whom()), coming.whom().size());
+        String what = words.say(
+                "cage.next." + hyphened(coming.what()),
+                names(coming.whom()),
+                coming.whom().size());
         if (coming.isLate(today)) {
             return words.say("cage.late", what, words.shortDay(coming.window().latest()));
         }
@@ -287,14 +299,11 @@ final class NestWords {
 
     private Optional<String> overdue() {
         List<Lying> late = outlook.eggsHere().stream()
-                .filter(egg -> egg.overdueFrom()
-                        .filter(from -> !today.isBefore(from))
-                        .isPresent())
+                .filter(egg ->
+                        egg.overdueFrom().filter(from -> !today.isBefore(from)).isPresent())
                 .map(EggOutlook::lying)
                 .toList();
-        return late.isEmpty()
-                ? Optional.empty()
-                : Optional.of(words.say("cage.overdue", names(late), late.size()));
+        return late.isEmpty() ? Optional.empty() : Optional.of(words.say("cage.overdue", names(late), late.size()));
     }
 
     private Optional<String> unsat() {
@@ -312,10 +321,9 @@ final class NestWords {
 
     private Optional<String> nothingLaid() {
         return outlook.nextEgg()
-                .filter(egg -> egg.tooLongFrom()
-                                .filter(from -> !today.isBefore(from))
-                                .isPresent()
-                        && today.isBefore(egg.givenUp()))
+                .filter(egg ->
+                        egg.tooLongFrom().filter(from -> !today.isBefore(from)).isPresent()
+                                && today.isBefore(egg.givenUp()))
                 .flatMap(egg -> outlook.underWay().flatMap(each -> each.round().lastLaid()))
                 .map(day -> words.say("cage.no-egg-since", words.shortDay(day)));
     }
@@ -345,7 +353,10 @@ final class NestWords {
                 .findFirst()
                 .map(coming -> words.say(
                         "cage.sentence",
-                        words.say("cage.next.leave-box", names(coming.whom()), coming.whom().size()),
+                        words.say(
+                                "cage.next.leave-box",
+                                names(coming.whom()),
+                                coming.whom().size()),
                         between(coming.window())));
     }
 
@@ -372,13 +383,12 @@ final class NestWords {
     // ------------------------------------------------------------------ parting
 
     Optional<CageState.Parting> parting() {
-        return outlook.parting()
-                .flatMap(parting -> parting.begun()
-                        .map(begun -> new CageState.Parting(
-                                words.say("cage.parting", words.shortDay(begun.day()), begun.reason()),
-                                Stream.of(Stage.values())
-                                        .map(stage -> stage(stage, parting))
-                                        .toList())));
+        return outlook.parting().flatMap(parting -> parting.begun()
+                .map(begun -> new CageState.Parting(
+                        words.say("cage.parting", words.shortDay(begun.day()), begun.reason()),
+                        Stream.of(Stage.values())
+                                .map(stage -> stage(stage, parting))
+                                .toList())));
     }
 
     private CageState.StageFace stage(Stage stage, PartingOutlook parting) {
@@ -430,7 +440,7 @@ final class NestWords {
     // ------------------------------------------------------------------ words
 
     private String names(List<Lying> lyings) {
-        return lyings.stream().map(lying -> lying.name(cage.id())).collect(Collectors.joining(", "));
+        return lyings.stream().map(lying -> lying.name(cage.id())).collect(Collectors.joining(",\u00A0"));
     }
 
     private String between(Window window) {

@@ -56,8 +56,8 @@ final class PartingActs {
 
     private List<String> evidence() {
         return scribe.pair()
-                .map(pair -> new EvidenceWords(words)
-                        .of(Almanac.of(scribe.room()).evidence(pair, scribe.day())))
+                .map(pair ->
+                        new EvidenceWords(words).of(Almanac.of(scribe.room()).evidence(pair, scribe.day())))
                 .orElse(List.of());
     }
 

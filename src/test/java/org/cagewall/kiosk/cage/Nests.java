@@ -50,4 +50,39 @@ final class Nests {
         }
         room.tell(lines.toString().strip());
     }
+
+    /** The same clutch sat on for twelve days: two eggs are full, one is clear, two were not looked at. */
+    static void sitting(Birdroom room) {
+        clutch(room, 14);
+        room.tell((ago(2, "egg-candled", "\"mark\":\"1\",\"finding\":\"full\"")
+                        + ago(2, "egg-candled", "\"mark\":\"2\",\"finding\":\"full\"")
+                        + ago(2, "egg-candled", "\"mark\":\"3\",\"finding\":\"clear\""))
+                .strip());
+    }
+
+    /** Cage Z1: four chicks of the first round, the eldest out of the box, a clear egg, and three eggs of the second. */
+    static void twoRounds(Birdroom room) {
+        StringBuilder lines = new StringBuilder("""
+                {"deed":"cage-added","cage":"Z1","wall":"North wall","row":3,"column":6,"use":"breeding","by":"Ines"}
+                {"deed":"bird-added","bird":"Z 1","sex":"cock","cage":"Z1","by":"Ines"}
+                {"deed":"bird-added","bird":"Z 2","sex":"hen","cage":"Z1","by":"Ines"}
+                {"deed":"paired-up","cage":"Z1","cock":"Z 1","hen":"Z 2","on":"2026-01-20","by":"Ines"}
+                {"deed":"box-on","cage":"Z1","on":"2026-01-22","by":"Ines"}
+                """);
+        for (int egg = 0; egg < 5; egg++) {
+            lines.append(at("Z1", 52 - 2 * egg, "egg-laid", ""));
+        }
+        for (int egg = 1; egg <= 4; egg++) {
+            lines.append(at("Z1", 33 - 2 * (egg - 1), "chick-hatched", "\"mark\":\"" + egg + "\""));
+        }
+        lines.append(at("Z1", 40, "egg-candled", "\"mark\":\"5\",\"finding\":\"clear\""))
+                .append(at("Z1", 25, "chick-ringed", "\"mark\":\"1\",\"ring\":\"HB 26-090\""))
+                .append(at("Z1", 1, "chick-left-box", "\"mark\":\"1\""))
+                .append(at("Z1", 5, "round-begun", ""));
+        for (int days = 5; days > 0; days -= 2) {
+            lines.append(at("Z1", days, "egg-laid", ""));
+        }
+        lines.append(at("Z1", 1, "dummies", "\"count\":1"));
+        room.tell(lines.toString().strip());
+    }
 }
