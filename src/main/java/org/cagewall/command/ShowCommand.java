@@ -26,7 +26,7 @@ final class ShowCommand implements Callable<Integer> {
 
     private int show(AtDesk desk) {
         Cage cage = desk.cage(name);
-        ShownCage shown = new ShownCage(
+        ShownCage shown = ShownCage.of(
                 desk.room(),
                 cage,
                 desk.log(LogQuery.newest(ENTRIES).ofCage(cage.id())),

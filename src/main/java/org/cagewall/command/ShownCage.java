@@ -9,24 +9,21 @@ import java.util.stream.Stream;
 import org.cagewall.room.Bird;
 import org.cagewall.room.Cage;
 import org.cagewall.room.CardFaces;
-import org.cagewall.room.Egg;
 import org.cagewall.room.LogEntry;
 import org.cagewall.room.Pair;
 import org.cagewall.room.Place;
 import org.cagewall.room.PrintedCard;
 import org.cagewall.room.Room;
-import org.cagewall.room.Round;
 import org.cagewall.room.Stay;
 import org.cagewall.room.Visit;
 import org.cagewall.text.Words;
 
-/**
- * What is known of one cage, as sentences and as JSON. What is expected is not worked out yet, so every window is null.
- * Immutable; any thread.
- */
-record ShownCage(Room room, Cage cage, List<LogEntry> entries, Words words) {
+/** What is known of one cage, as sentences and as JSON. Immutable; any thread. */
+record ShownCage(Room room, Cage cage, List<LogEntry> entries, Words words, ShownNest nest) {
 
-    private static final Optional<String> NOT_KNOWN = Optional.empty();
+    static ShownCage of(Room room, Cage cage, List<LogEntry> entries, Words words) {
+        return new ShownCage(room, cage, entries, words, ShownNest.of(room, cage, words));
+    }
 
     List<String> lines() {
         List<String> lines = new ArrayList<>();
@@ -35,8 +32,7 @@ record ShownCage(Room room, Cage cage, List<LogEntry> entries, Words words) {
                 "command.show.pair", pair.label(), room.ring(pair.cock()), room.ring(pair.hen()), pair.since())));
         lines.add(birds());
         box().forEach(lines::add);
-        pair().ifPresent(
-                        pair -> pair.rounds().stream().filter(Round::isOpen).forEach(round -> lines.add(round(round))));
+        lines.addAll(nest.lines());
         lines.add(card());
         cage.lastVisit().ifPresent(visit -> lines.add(visit(visit)));
         if (!entries.isEmpty()) {
@@ -61,10 +57,13 @@ record ShownCage(Room room, Cage cage, List<LogEntry> entries, Words words) {
                 .with("unnamed", cage.flock())
                 .with("count", room.headsIn(cage))
                 .with("box", boxJson())
-                .with("sittingFrom", NOT_KNOWN)
-                .with("eggs", eggs())
-                .with("chicks", List.of())
-                .with("parting", parting())
+                .with("state", nest.state())
+                .with("sittingFrom", nest.sittingFrom())
+                .with("eggs", nest.eggs())
+                .with("chicks", nest.chicks())
+                .with("dummies", cage.dummies())
+                .with("next", nest.next())
+                .with("parting", nest.parting())
                 .with("card", cardJson())
                 .with("lastCheck", cage.lastVisit().map(this::visitJson))
                 .with("unread", room.unreadAt(cage).map(this::visitJson))
@@ -109,15 +108,6 @@ record ShownCage(Room room, Cage cage, List<LogEntry> entries, Words words) {
                                 .map(day -> words.say("command.show.box-turned", day)))
                 .flatMap(Optional::stream)
                 .toList();
-    }
-
-    private String round(Round round) {
-        List<String> eggs = round.eggs().stream()
-                .map(egg -> words.say("command.show.egg", egg.mark(), egg.laid()))
-                .toList();
-        return eggs.isEmpty()
-                ? words.say("command.show.round-empty", round.number(), round.begun())
-                : words.say("command.show.round", round.number(), eggs);
     }
 
     private String card() {
@@ -189,51 +179,6 @@ record ShownCage(Room room, Cage cage, List<LogEntry> entries, Words words) {
                 .with("off", cage.box().off())
                 .with("cleaned", cage.box().cleaned())
                 .with("hanging", cage.box().isOn() || cage.box().isTurned());
-    }
-
-    private List<Json> eggs() {
-        return pair().stream()
-                .flatMap(pair -> pair.rounds().stream().filter(Round::isOpen))
-                .flatMap(round -> round.eggs().stream().map(egg -> egg(round, egg)))
-                .toList();
-    }
-
-    private Json egg(Round round, Egg egg) {
-        return Json.object()
-                .with("round", round.number())
-                .with("mark", egg.mark())
-                .with("letter", NOT_KNOWN)
-                .with("from", NOT_KNOWN)
-                .with("laid", egg.laid())
-                .with("about", egg.about())
-                .with("place", egg.place())
-                .with("satFrom", NOT_KNOWN)
-                .with("state", "laid")
-                .with("look", NOT_KNOWN)
-                .with("hatch", NOT_KNOWN);
-    }
-
-    /** Only what was done since this pair was put together is part of its parting. */
-    private Json parting() {
-        return Json.object()
-                .with("begun", NOT_KNOWN)
-                .with("boxTurned", stage(sincePaired(cage.box().turned())))
-                .with("boxOff", stage(sincePaired(cage.box().off())))
-                .with("cockOut", stage(pair().flatMap(room::cockOut)))
-                .with("henOut", stage(pair().flatMap(room::henOut)));
-    }
-
-    private Optional<LocalDate> sincePaired(Optional<LocalDate> done) {
-        return done.filter(
-                day -> pair().filter(pair -> !day.isBefore(pair.since())).isPresent());
-    }
-
-    private static Json stage(Optional<LocalDate> happened) {
-        return Json.object()
-                .with("happened", happened)
-                .with("earliest", NOT_KNOWN)
-                .with("expected", NOT_KNOWN)
-                .with("latest", NOT_KNOWN);
     }
 
     private Json cardJson() {

@@ -29,9 +29,19 @@ class ShowCommandTest {
         assertThat(shown.at("/eggs/1").propertyNames())
                 .contains("round", "mark", "letter", "from", "laid", "satFrom", "state", "look", "hatch");
         assertThat(shown.at("/eggs/1/mark").stringValue()).isEqualTo("2");
-        assertThat(shown.at("/eggs/1/hatch").isNull()).isTrue();
+        assertThat(shown.get("sittingFrom").stringValue()).isEqualTo("2026-04-04");
+        assertThat(shown.at("/eggs/1/state").stringValue()).isEqualTo("not-candled");
+        // Sat from 4 April: 17, 18, 21 days to hatching, and 4, 5, 7 to the first look.
+        assertThat(shown.at("/eggs/0/hatch").toString())
+                .isEqualTo("{\"earliest\":\"2026-04-21\",\"expected\":\"2026-04-22\",\"latest\":\"2026-04-25\","
+                        + "\"about\":false}");
+        assertThat(shown.at("/eggs/1/look").toString())
+                .isEqualTo("{\"earliest\":\"2026-04-08\",\"expected\":\"2026-04-09\",\"latest\":\"2026-04-11\","
+                        + "\"about\":false}");
+        // Hatched 21 to 25 April, 28, 32, 38 days in the box.
         assertThat(shown.at("/parting/boxTurned").toString())
-                .isEqualTo("{\"happened\":null,\"earliest\":null,\"expected\":null,\"latest\":null}");
+                .isEqualTo("{\"happened\":null,\"earliest\":\"2026-05-19\",\"expected\":\"2026-05-24\","
+                        + "\"latest\":\"2026-06-02\",\"skipped\":false}");
         assertThat(shown.get("parting").propertyNames()).contains("begun", "boxTurned", "boxOff", "cockOut", "henOut");
         assertThat(shown.at("/card/code").stringValue()).matches("C[0-9A-Z]{9}");
         assertThat(shown.at("/card/printed").isNull()).isTrue();
@@ -57,10 +67,44 @@ class ShowCommandTest {
                         "Pair 1: HB 26-041 and HB 25-117, since 20 March 2026",
                         "2 birds: HB 26-041 (cock), HB 25-117 (hen)",
                         "Nest box on since 20 March 2026",
-                        "Round 1: egg 1 laid 2 April 2026, egg 2 laid 4 April 2026",
+                        "Round 1, sat on from 4 April 2026",
+                        "Egg 1, laid 2 April 2026: not candled, to hatch between 21 and 25 April 2026",
+                        "Egg 2, laid 4 April 2026: not candled, to hatch between 21 and 25 April 2026",
+                        "Look at egg 1, 2 against the light between 8 and 11 April 2026",
+                        "Next round expected between 17 May 2026 and 1 June 2026",
                         "No card printed yet",
                         "Last check 14 April 2026 by Tom, by hand: something different. Note: hen quiet")
                 .contains("  14  14 April 2026  Tom: something different. Note: hen quiet");
+    }
+
+    @Test
+    void anEggThatWasMovedStandsInBothNestsWithItsLetter() {
+        Cli cli = Cli.furnished(folder.resolve("birds"));
+        String lines = """
+                {"deed":"bird-added","bird":"HB 25-001","sex":"cock","cage":"F1","by":"Ines"}
+                {"deed":"bird-added","bird":"HB 25-002","sex":"hen","cage":"F1","by":"Ines"}
+                {"deed":"paired-up","cage":"A2","cock":"HB 25-001","hen":"HB 25-002","on":"2026-03-20","by":"Ines","sure":true}
+                {"deed":"box-on","cage":"A2","on":"2026-03-20","by":"Ines"}
+                {"deed":"egg-laid","cage":"A2","on":"2026-04-03","by":"Ines"}
+                {"deed":"egg-laid","cage":"A2","on":"2026-04-05","by":"Ines"}
+                {"deed":"egg-moved","cage":"A1","mark":"2","to":"A2","on":"2026-04-06","by":"Ines"}
+                """;
+        Ran ran = cli.record(lines);
+        assertThat(ran.out()).as(ran.out()).doesNotContain("refused");
+
+        JsonNode home = json(cli.run("show", "A1", "--json"));
+        JsonNode host = json(cli.run("show", "A2", "--json"));
+
+        assertThat(home.at("/eggs/1/state").stringValue()).isEqualTo("moved-away");
+        assertThat(home.at("/eggs/1/lies").stringValue()).isEqualTo("A2");
+        assertThat(home.at("/eggs/1/from").isNull()).isTrue();
+        assertThat(host.get("eggs").findValuesAsString("from")).containsOnlyOnce("A1");
+        assertThat(host.get("eggs").findValuesAsString("letter")).containsOnlyOnce("A");
+        assertThat(cli.run("show", "A2").lines())
+                .contains("Egg A, laid 4 April 2026, from A1 where it was egg 2: not candled,"
+                        + " to hatch between 21 and 25 April 2026");
+        assertThat(cli.run("show", "A1").lines())
+                .contains("Egg 2, laid 4 April 2026: moved to A2 as A, to hatch between 21 and 25 April 2026");
     }
 
     @Test
