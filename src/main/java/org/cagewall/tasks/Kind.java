@@ -23,7 +23,41 @@ public enum Kind {
     /** The owner is back, and what happened is to be read. */
     BACK,
     /** New birds that are kept apart. */
-    QUARANTINE;
+    QUARANTINE,
+    /** No egg has come since the box was put on. */
+    FIRST_EGG,
+    /** The next egg has not come for too long. */
+    EGG_GAP,
+    /** A nest's eggs are held against the light. */
+    CANDLE,
+    /** Eggs that have lain unsat for long. */
+    UNSAT,
+    /** Eggs are about to hatch, or overdue. */
+    HATCH,
+    /** Chicks are ringed. */
+    RING,
+    /** Whether yesterday's ring is still on. */
+    RING_CHECK,
+    /** The look into a box with chicks, every second day. */
+    NEST_LOOK,
+    /** Backs and napes are looked at for plucking. */
+    BACKS,
+    /** Chicks are about to leave the box. */
+    OUT_OF_BOX,
+    /** Chicks feed themselves and are taken away. */
+    WEAN,
+    /** Eggs that will not hatch may come out. */
+    CLEAR_EGGS,
+    /** Stages of parting a pair. */
+    BOX_TURNED,
+    BOX_OFF,
+    COCK_OUT,
+    HEN_OUT;
+
+    /** Whether it follows from what is expected of a nest. */
+    public boolean isOfANest() {
+        return compareTo(FIRST_EGG) >= 0;
+    }
 
     /** The word in an id: {@code evening-row}. */
     public String word() {

@@ -47,12 +47,15 @@ final class OwnersList {
         tasks.addAll(reports());
         back().ifPresent(tasks::add);
         away().ifPresent(tasks::add);
+        List<Task> nests = NestTasks.of(room, date);
+        nests.stream().filter(NestTasks::presses).forEach(tasks::add);
         List<Task> quarantine =
                 room.walk().flatMap(cage -> quarantine(cage).stream()).toList();
         quarantine.stream().filter(Task::late).forEach(tasks::add);
         room.walk().flatMap(cage -> card(cage).stream()).forEach(tasks::add);
         room.walk().map(this::check).forEach(tasks::add);
         quarantine.stream().filter(task -> !task.late()).forEach(tasks::add);
+        nests.stream().filter(task -> !NestTasks.presses(task)).forEach(tasks::add);
         return tasks;
     }
 

@@ -42,7 +42,7 @@ class ArchitectureTest {
             part("room").uses().because("the birdroom leans on nothing, so that everything may lean on it"),
             part("deed").uses("room").because("what a person records is judged by the room alone"),
             part("almanac").uses("room").because("what comes next follows from what was recorded and nothing else"),
-            part("tasks").uses("room").because("a day's list follows from the room and the date alone"),
+            part("tasks").uses("room", "almanac").because("a day's list follows from the room and the date alone"),
             part("handover")
                     .uses("room", "tasks")
                     .because("what was missed follows from the record and the list, and is never recorded"),

@@ -126,6 +126,7 @@ final class TodaysWords {
             case CARD -> List.of(Act.PENCILLED, Act.OPEN_CARDS);
             case AWAY, BACK -> List.of(Act.OPEN_HANDOVER, Act.TICK);
             case QUARANTINE -> List.of(Act.OPEN_CAGE);
+            default -> List.of(Act.OPEN_CAGE, Act.DONE, Act.NOT_DONE);
         };
     }
 

@@ -1,0 +1,165 @@
+package org.cagewall.tasks;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.cagewall.almanac.NestSketch;
+import org.cagewall.room.BoxStep;
+import org.cagewall.room.EggFinding;
+import org.cagewall.room.Room;
+import org.cagewall.text.Words;
+import org.junit.jupiter.api.Test;
+
+/** What the nests ask for, day by day, by the design's arithmetic for the budgerigar. */
+class NestTasksTest {
+
+    private static final Words WORDS = Words.english();
+
+    /** The first egg was laid on the first of May, four more two days apart: she sits from the third on. */
+    private static final LocalDate FIRST = LocalDate.of(2026, 5, 1);
+
+    private static final LocalDate SAT = FIRST.plusDays(2);
+
+    private final NestSketch sketch = new NestSketch();
+    private final NestSketch.Home home = home("A1");
+
+    @Test
+    void aNestIsCandledOnceForTheFirstEggsAndOnceWhenTheLastIsDue() {
+        home.round().eggs(5, FIRST, 2);
+
+        assertThat(kinds(SAT.plusDays(1))).isEmpty();
+        assertThat(task(SAT.plusDays(2), Kind.CANDLE).why().key()).isEqualTo("tasks.why-soon");
+        assertThat(task(SAT.plusDays(4), Kind.CANDLE).id()).isEqualTo("2026-05-08/A1/candle");
+        assertThat(task(SAT.plusDays(4), Kind.CANDLE).late()).isFalse();
+        assertThat(task(SAT.plusDays(8), Kind.CANDLE).late()).isTrue();
+        assertThat(WORDS.say(task(SAT.plusDays(8), Kind.CANDLE).why()))
+                .isEqualTo("It was to be done by 10 May 2026, 1 day ago");
+    }
+
+    @Test
+    void aTaskIsGoneOnceWhatItAsksForWasRecorded() {
+        NestSketch.Clutch clutch = home.round().eggs(2, FIRST, 2);
+        assertThat(kinds(SAT.plusDays(5))).contains(Kind.CANDLE);
+
+        clutch.egg(1).candled(EggFinding.FULL, SAT.plusDays(5));
+        clutch.egg(2).candled(EggFinding.FULL, SAT.plusDays(5));
+        assertThat(kinds(SAT.plusDays(5))).doesNotContain(Kind.CANDLE);
+    }
+
+    @Test
+    void chicksAreRingedFromDayFiveAndTheRingIsLookedForTheDayAfter() {
+        LocalDate hatched = SAT.plusDays(18);
+        NestSketch.Clutch clutch = home.round().eggs(1, FIRST, 2);
+        clutch.egg(1).hatched(hatched);
+
+        assertThat(kinds(hatched.plusDays(2))).doesNotContain(Kind.RING);
+        Task soon = task(hatched.plusDays(3), Kind.RING);
+        assertThat(WORDS.say(soon.words())).isEqualTo("Ring chick 1");
+        assertThat(WORDS.say(soon.why())).startsWith("Soon: between");
+        assertThat(soon.due()).isEqualTo(hatched.plusDays(8));
+        assertThat(task(hatched.plusDays(10), Kind.RING).late()).isFalse();
+        assertThat(task(hatched.plusDays(11), Kind.RING).late()).isTrue();
+
+        clutch.egg(1).ringed(hatched.plusDays(8));
+        assertThat(kinds(hatched.plusDays(8))).doesNotContain(Kind.RING);
+        assertThat(task(hatched.plusDays(9), Kind.RING_CHECK).due()).isEqualTo(hatched.plusDays(9));
+    }
+
+    @Test
+    void aBoxWithChicksIsLookedIntoEverySecondDay() {
+        LocalDate hatched = SAT.plusDays(18);
+        home.round().eggs(1, FIRST, 2).egg(1).hatched(hatched);
+        assertThat(kinds(hatched.plusDays(2))).contains(Kind.NEST_LOOK);
+
+        home.nestLook(hatched.plusDays(2));
+        assertThat(kinds(hatched.plusDays(3))).doesNotContain(Kind.NEST_LOOK);
+        assertThat(kinds(hatched.plusDays(4))).contains(Kind.NEST_LOOK);
+    }
+
+    @Test
+    void anEggThatIsOverdueIsSaidAndIsNotCalledLateBefore() {
+        home.round().eggs(2, FIRST, 2);
+
+        Task near = task(SAT.plusDays(18), Kind.HATCH);
+        assertThat(WORDS.say(near.words())).isEqualTo("About to hatch: egg 1, 2");
+        assertThat(task(SAT.plusDays(21), Kind.HATCH).late()).isFalse();
+        Task overdue = task(FIRST.plusDays(25), Kind.HATCH);
+        assertThat(WORDS.say(overdue.words())).startsWith("Overdue: egg 1");
+        assertThat(overdue.late()).isTrue();
+    }
+
+    @Test
+    void aHenWhoseNextEggDoesNotComeIsLookedAt() {
+        home.round().eggs(2, FIRST, 2);
+
+        assertThat(kinds(FIRST.plusDays(6))).doesNotContain(Kind.EGG_GAP);
+        Task gap = task(FIRST.plusDays(7), Kind.EGG_GAP);
+        assertThat(WORDS.say(gap.how().get(0))).contains("needs a vet today").doesNotContain("drop");
+    }
+
+    @Test
+    void clearEggsAreNotNaggedAbout() {
+        NestSketch.Clutch clutch = home.round().eggs(3, FIRST, 2);
+        clutch.egg(1).candled(EggFinding.CLEAR, SAT.plusDays(7));
+        clutch.egg(2).candled(EggFinding.FULL, SAT.plusDays(7));
+        clutch.egg(3).candled(EggFinding.FULL, SAT.plusDays(9));
+        for (int day = 7; day < 18; day++) {
+            assertThat(kinds(SAT.plusDays(day))).as("day " + day).doesNotContain(Kind.CLEAR_EGGS);
+        }
+
+        clutch.egg(2).hatched(SAT.plusDays(18));
+        clutch.egg(3).hatched(SAT.plusDays(20));
+        Task offered = task(SAT.plusDays(21), Kind.CLEAR_EGGS);
+        assertThat(WORDS.say(offered.words())).isEqualTo("May come out: egg 1");
+        assertThat(task(SAT.plusDays(60), Kind.CLEAR_EGGS).late()).isFalse();
+    }
+
+    @Test
+    void aPairIsPartedStageByStage() {
+        LocalDate turned = FIRST.plusDays(10);
+        home.parting(turned.minusDays(1)).box(BoxStep.TURNED, turned);
+
+        assertThat(task(turned.plusDays(2), Kind.BOX_OFF).due()).isEqualTo(turned.plusDays(2));
+        assertThat(kinds(turned.plusDays(2))).doesNotContain(Kind.BOX_TURNED, Kind.HEN_OUT);
+
+        home.box(BoxStep.OFF, turned.plusDays(2));
+        assertThat(task(turned.plusDays(4), Kind.COCK_OUT).due()).isEqualTo(turned.plusDays(4));
+
+        home.cockOut(turned.plusDays(4));
+        assertThat(task(turned.plusDays(18), Kind.HEN_OUT).due()).isEqualTo(turned.plusDays(18));
+    }
+
+    @Test
+    void whatIsLateComesFirstAndWhatIsSoonLast() {
+        home.round().eggs(5, FIRST, 2);
+        LocalDate hatched = SAT.plusDays(3);
+        home("A2").round().eggs(1, hatched.minusDays(18), 2).egg(1).hatched(hatched);
+
+        List<Task> tasks = nests(SAT.plusDays(8));
+        assertThat(tasks.get(0).late()).isTrue();
+        assertThat(tasks.get(tasks.size() - 1).late()).isFalse();
+    }
+
+    private NestSketch.Home home(String name) {
+        return sketch.home(name, FIRST.minusDays(12)).box(BoxStep.ON, FIRST.minusDays(10));
+    }
+
+    private List<Kind> kinds(LocalDate day) {
+        return nests(day).stream().map(Task::kind).toList();
+    }
+
+    private Task task(LocalDate day, Kind kind) {
+        List<Task> found =
+                nests(day).stream().filter(task -> task.kind() == kind).toList();
+        assertThat(found).as("%s on %s", kind, day).hasSize(1);
+        return found.get(0);
+    }
+
+    private List<Task> nests(LocalDate day) {
+        Room room = sketch.room();
+        return DailyList.of(room, day, Audience.OWNER).stream()
+                .filter(task -> task.kind().isOfANest())
+                .toList();
+    }
+}
