@@ -112,6 +112,11 @@ final class FactTables {
         return table(kind).read(handle, " WHERE " + where + " ORDER BY day, entry, n", args);
     }
 
+    /** The rows of one entry, in their order; all are of its day, so that Derby need not sort them by days. */
+    static <F extends Fact> List<Row<F>> of(Handle handle, Class<F> kind, long entry) {
+        return table(kind).read(handle, " WHERE entry = ? ORDER BY entry, n", entry);
+    }
+
     static <F extends Fact> List<Row<F>> all(Handle handle, Class<F> kind) {
         return select(handle, kind, "1 = 1");
     }

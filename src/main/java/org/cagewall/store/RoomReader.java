@@ -138,8 +138,10 @@ final class RoomReader {
             replace(parts.birds, id, readBirds(Scope.of(id)), Bird::id);
             pairs.addAll(pairsOf(id));
         });
-        parts.readPairs(pairs);
-        parts.settle();
+        if (!pairs.isEmpty() || !touched.birds().isEmpty()) {
+            parts.readPairs(pairs);
+            parts.settle();
+        }
         if (!parts.since.equals(before.since())) {
             parts.readSince();
         } else if (visits) {
@@ -168,7 +170,7 @@ final class RoomReader {
         Map<Long, List<Visit>> told = new TreeMap<>();
         entries.forEach(entry -> told.put(
                 entry,
-                FactTables.select(handle, Fact.Visit.class, "entry = ?", entry).stream()
+                FactTables.of(handle, Fact.Visit.class, entry).stream()
                         .map(RoomReader::visit)
                         .toList()));
         return told;
@@ -581,12 +583,12 @@ final class RoomReader {
         }
 
         /** What is told by these entries now, in the place of what they told before. */
-        private static List<Visit> withNews(List<Visit> known, Map<Long, List<Visit>> told, Predicate<Visit> which) {
+        private List<Visit> withNews(List<Visit> known, Map<Long, List<Visit>> told, Predicate<Visit> which) {
             List<Visit> all = new ArrayList<>(known.size() + told.size());
-            for (Visit visit : known) {
-                if (!told.containsKey(visit.entry())) {
-                    all.add(visit);
-                }
+            all.addAll(known);
+            boolean toldBefore = told.keySet().stream().anyMatch(entry -> entry < head);
+            if (toldBefore) {
+                all.removeIf(visit -> told.containsKey(visit.entry()));
             }
             told.values().stream()
                     .flatMap(List::stream)
