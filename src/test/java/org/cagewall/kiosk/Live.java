@@ -66,17 +66,19 @@ public final class Live implements AutoCloseable {
 
     /** Presses the button of this name once it can be seen, is not covered, and is on. */
     public Live press(String name) {
-        waitUntil(
-                name + " can be pressed",
-                () -> maybe(name).filter(this::canBePressed).isPresent());
-        EVENTS.finish(() -> {
-            AbstractButton button = (AbstractButton) maybe(name).orElseThrow();
-            button.getModel().setArmed(true);
-            button.getModel().setPressed(true);
-            button.getModel().setPressed(false);
-            button.getModel().setArmed(false);
+        return waitUntil(name + " can be pressed", () -> {
+            Optional<Component> part = maybe(name).filter(this::canBePressed);
+            part.ifPresent(Live::press);
+            return part.isPresent();
         });
-        return this;
+    }
+
+    private static void press(Component part) {
+        AbstractButton button = (AbstractButton) part;
+        button.getModel().setArmed(true);
+        button.getModel().setPressed(true);
+        button.getModel().setPressed(false);
+        button.getModel().setArmed(false);
     }
 
     /** Writes into the field of this name, in place of what is there. */

@@ -195,8 +195,12 @@ final class Actions {
         boolean isLaying =
                 nest.nextEgg().filter(egg -> today.isBefore(egg.givenUp())).isPresent();
         return Stream.concat(
-                isLaying ? Stream.of("nest-look", "egg") : Stream.of("nest-look", "hatched"),
+                Stream.of("nest-look", isLaying ? "egg" : mayHatch() ? "hatched" : "egg-out"),
                 Stream.concat(growing, Stream.of("box-cleaned", "egg", "egg-out")));
+    }
+
+    private boolean mayHatch() {
+        return nest.eggsHere().stream().anyMatch(egg -> egg.lying().egg().mayHatch());
     }
 
     private boolean isTheEldestAlmostOut() {

@@ -171,21 +171,26 @@ final class NestWords {
         Optional<String> ring = chick.ringing()
                 .filter(due ->
                         due.isOpen() && !today.isAfter(due.window().latest().plusDays(RING_GIVEN_UP_DAYS)))
-                .map(due ->
-                        words.say("cage.ring-by", day(due.window(), due.window().latest())));
+                .map(due -> words.say(
+                        by("cage.ring-by", due), day(due.window(), due.window().latest())));
         Optional<String> check = chick.ringCheck()
                 .filter(due ->
                         due.isOpen() && !today.isAfter(due.window().latest().plusDays(RING_GIVEN_UP_DAYS)))
                 .map(due -> words.say("cage.ring-on"));
         Optional<String> leave = chick.outOfBox()
                 .filter(Due::isOpen)
-                .map(due ->
-                        words.say("cage.out-by", day(due.window(), due.window().latest())));
+                .map(due -> words.say(
+                        by("cage.out-by", due), day(due.window(), due.window().latest())));
         Optional<String> wean = chick.independent()
                 .filter(Due::isOpen)
                 .map(due -> words.say(
                         "cage.wean-from", day(due.window(), due.window().expected())));
         return ring.or(() -> check).or(() -> leave).or(() -> wean);
+    }
+
+    /** A guessed day is about, and not by. */
+    private static String by(String key, Due due) {
+        return due.window().about() ? key + "-about" : key;
     }
 
     private CageState.LyingFace away(EggOutlook it) {

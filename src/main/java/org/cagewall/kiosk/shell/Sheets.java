@@ -62,7 +62,9 @@ public final class Sheets implements Picking, CardTaker {
 
     @Override
     public void cage(Message title, List<Option<Cage>> options, Consumer<Cage> then) {
-        Pane list = list(options, then);
+        JComponent list = options.isEmpty()
+                ? new WrapLabel(words.say("shell.no-cage-to-touch"), Type.LINE, Tone.INK)
+                : list(options, then);
         awaited = Optional.of(new AwaitedCard(list, then));
         overlays.sheet(title, list, List.of(leave()));
     }

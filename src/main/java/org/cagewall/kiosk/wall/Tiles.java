@@ -3,12 +3,18 @@ package org.cagewall.kiosk.wall;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import org.cagewall.almanac.Almanac;
+import org.cagewall.almanac.Coming;
+import org.cagewall.almanac.Outlook;
 import org.cagewall.kiosk.kit.TileFace;
 import org.cagewall.room.Bird;
 import org.cagewall.room.Cage;
 import org.cagewall.room.CardFaces;
+import org.cagewall.room.EggState;
 import org.cagewall.room.Keeps;
 import org.cagewall.room.Pair;
 import org.cagewall.room.Room;
@@ -29,11 +35,16 @@ final class Tiles {
     /** Beside a longer sign the time finds no place on a tile. */
     private static final int SHORT_SIGN = 12;
 
+    /** In a longer tag the days find no place in the largest letters. */
+    private static final int SHORT_TAG = 16;
+
     private final Room room;
     private final LocalDate today;
     private final Words words;
+    private final Almanac almanac;
 
     Tiles(Room room, LocalDate today, Words words) {
+        this.almanac = Almanac.of(room);
         this.room = room;
         this.today = today;
         this.words = words;
@@ -51,7 +62,7 @@ final class Tiles {
                     Optional.empty(),
                     TileFace.State.EMPTY);
         }
-        if (room.headsIn(cage) == 0) {
+        if (room.headsIn(cage) == 0 && almanac.nest(cage).chicksHere().isEmpty()) {
             return face(
                     cage,
                     Message.of("wall.empty"),
@@ -62,29 +73,98 @@ final class Tiles {
     }
 
     private TileFace occupied(Cage cage) {
-        Message big = room.pairIn(cage).map(pair -> ofPair(cage, pair)).orElseGet(() -> ofOthers(cage));
+        Outlook nest = almanac.nest(cage);
+        Message big = nest.pair().map(pair -> ofPair(cage, pair, nest)).orElseGet(() -> ofNestAlone(cage, nest));
         long unseen = cage.lastVisit()
                 .map(visit -> ChronoUnit.DAYS.between(visit.day(), today))
                 .orElse(0L);
         if (unseen >= LATE_DAYS) {
             return face(cage, big, Optional.of(Message.of("wall.not-seen", unseen)), TileFace.State.LATE);
         }
+        Optional<Coming> toDo = toDo(nest);
+        if (toDo.isPresent()) {
+            boolean late = isLate(toDo.get());
+            return face(cage, big, Optional.of(due(toDo.get())), late ? TileFace.State.LATE : TileFace.State.DUE);
+        }
         if (CardFaces.isOutOfDate(room, cage)) {
             return face(cage, big, Optional.of(Message.of("wall.card-changed")), TileFace.State.DUE);
         }
-        return face(cage, big, foot(cage), TileFace.State.CALM);
+        return face(cage, big, foot(cage, nest), TileFace.State.CALM);
     }
 
-    private Message ofPair(Cage cage, Pair pair) {
+    // ------------------------------------------------------------------ what comes next
+
+    /** What its keeper has to do now, by its last day; a look into the box, which comes round every second day, last. */
+    private Optional<Coming> toDo(Outlook nest) {
+        return Coming.at(nest, today).stream()
+                .filter(coming -> coming.what().isKeepers() && coming.isDue(today))
+                .min(Comparator.comparing((Coming coming) -> isLook(coming))
+                        .thenComparing(coming -> coming.window().latest()));
+    }
+
+    private static boolean isLook(Coming coming) {
+        return coming.what() == Coming.What.NEST_LOOK;
+    }
+
+    private boolean isLate(Coming coming) {
+        return coming.isLate(today) && !isLook(coming);
+    }
+
+    private Message due(Coming coming) {
+        Message what = Message.of("wall.next." + hyphened(coming), coming.whom().size());
+        LocalDate last = coming.window().latest();
+        if (isLate(coming)) {
+            return shortOf(
+                    Message.of("wall.late", what, ChronoUnit.DAYS.between(last, today)),
+                    Message.of("wall.late-alone", what));
+        }
+        return isLook(coming) || !last.isAfter(today)
+                ? Message.of("wall.now", what)
+                : shortOf(Message.of("wall.by", what, words.shortDay(last)), Message.of("wall.due-alone", what));
+    }
+
+    private Message shortOf(Message whole, Message shorter) {
+        return words.say(whole).length() > SHORT_TAG ? shorter : whole;
+    }
+
+    private Optional<Message> awaited(Outlook nest) {
+        return Coming.at(nest, today).stream()
+                .filter(coming -> coming.what() != Coming.What.CLEAR_EGGS && !isLook(coming))
+                .findFirst()
+                .map(this::awaited);
+    }
+
+    private Message awaited(Coming coming) {
+        if (coming.window().isPast(today)) {
+            return Message.of("wall.was-due", words.shortDay(coming.window().latest()));
+        }
+        boolean begins = coming.what() == Coming.What.HATCH || coming.what().isKeepers();
+        LocalDate day = coming.what() == Coming.What.FIRST_EGG
+                ? coming.window().latest()
+                : begins ? coming.window().earliest() : coming.window().expected();
+        return Message.of("wall.await." + hyphened(coming), words.shortDay(day));
+    }
+
+    private static String hyphened(Coming coming) {
+        return coming.what().name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    // ------------------------------------------------------------------ what is in it
+
+    private Message ofPair(Cage cage, Pair pair, Outlook nest) {
+        int eggs = nest.eggsHere().size();
+        int chicks = nest.chicksHere().size();
+        if (chicks > 0) {
+            return eggs > 0 ? Message.of("wall.chicks-and-eggs", chicks, eggs) : Message.of("wall.chicks", chicks);
+        }
         if (room.henOut(pair).isPresent()) {
             return Message.of("wall.cock-alone");
         }
-        int eggs = pair.eggs();
         if (room.cockOut(pair).isPresent()) {
             return eggs > 0 ? Message.of("wall.hen-and-eggs", eggs) : Message.of("wall.hen-alone");
         }
         if (eggs > 0) {
-            return Message.of("wall.eggs", eggs);
+            return eggs(nest);
         }
         if (cage.box().isTurned()) {
             return Message.of("wall.box-turned");
@@ -97,6 +177,24 @@ final class Tiles {
             return Message.of("wall.box-day", day);
         }
         return Message.of("wall.no-box");
+    }
+
+    private static Message eggs(Outlook nest) {
+        int eggs = nest.eggsHere().size();
+        long full = nest.eggsHere().stream()
+                .filter(egg -> egg.lying().egg().mayHatch() && egg.lying().egg().wasFull())
+                .count();
+        boolean allClear =
+                nest.eggsHere().stream().allMatch(egg -> egg.lying().egg().state() == EggState.CLEAR);
+        if (allClear) {
+            return Message.of("wall.all-clear", eggs);
+        }
+        return full > 0 ? Message.of("wall.eggs-full", eggs, full) : Message.of("wall.eggs", eggs);
+    }
+
+    private Message ofNestAlone(Cage cage, Outlook nest) {
+        int chicks = nest.chicksHere().size();
+        return chicks > 0 ? Message.of("wall.chicks", chicks) : ofOthers(cage);
     }
 
     private Message ofOthers(Cage cage) {
@@ -140,18 +238,14 @@ final class Tiles {
         return "birds";
     }
 
-    private Optional<Message> foot(Cage cage) {
-        Optional<Message> lastEgg = room.pairIn(cage)
-                .flatMap(Pair::openRound)
-                .flatMap(round -> round.eggs().stream().map(egg -> egg.laid()).max(LocalDate::compareTo))
-                .map(day -> Message.of("wall.last-egg", words.shortDay(day)));
+    private Optional<Message> foot(Cage cage, Outlook nest) {
         Optional<Message> seen = cage.lastVisit()
                 .map(visit -> visit.day().equals(today)
                         ? visit.time()
                                 .map(time -> Message.of("wall.seen-at", time))
                                 .orElse(Message.of("wall.seen-today"))
                         : Message.of("wall.seen-yesterday"));
-        return lastEgg.or(() -> seen);
+        return awaited(nest).or(() -> seen);
     }
 
     private Optional<Message> seen(Visit visit) {

@@ -1,0 +1,253 @@
+package org.cagewall.kiosk.cage;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import org.cagewall.kiosk.Birdroom;
+import org.cagewall.kiosk.Painted;
+import org.cagewall.room.EggState;
+import org.cagewall.room.Lying;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** How many touches it takes from an open page to what stands in the record. */
+class NestTouchesTest {
+
+    @TempDir
+    Path folder;
+
+    private Birdroom room;
+
+    @BeforeEach
+    void open() {
+        room = Nests.room(folder);
+    }
+
+    @AfterEach
+    void close() {
+        room.close();
+    }
+
+    @Test
+    void anEggOfTodayIsOneTouch() {
+        room.tell(Nests.ago(24, "box-on", "").strip());
+
+        touch("A1", "do.egg");
+
+        assertThat(last()).contains("\"deed\":\"egg-laid\"").contains("\"mark\":\"1\"");
+    }
+
+    @Test
+    void eachStageOfTheBoxIsOneTouch() {
+        touch("A1", "do.box-on");
+        assertThat(last()).contains("box-on");
+        room.tell(Nests.ago(0, "parting-begun", "\"reason\":\"season\"").strip());
+
+        touch("A1", "do.box-turned");
+        assertThat(last()).contains("box-turned");
+        touch("A1", "do.box-off");
+        assertThat(last()).contains("box-off");
+    }
+
+    @Test
+    void anEggTakenOutIsTwoTouchesAndItsReasonIsWhatItShows() {
+        Nests.sitting(room);
+
+        touch("A1", "do.egg-out", "choose.3");
+
+        assertThat(last()).contains("egg-removed").contains("\"why\":\"clear\"");
+    }
+
+    @Test
+    void aHatchingIsTwoTouches() {
+        Nests.sitting(room);
+
+        touch("A1", "do.hatched", "choose.1");
+
+        assertThat(last()).contains("chick-hatched").contains("\"mark\":\"1\"");
+    }
+
+    @Test
+    void aWholeClutchIsCandledByOneTouchAnEgg() {
+        Nests.clutch(room, 14);
+
+        touch("A1", "do.candle", "candle.1", "candle.2", "candle.3.clear", "candle.4", "candle.5", "answer.keep");
+
+        assertThat(room.newest(5)).allMatch(line -> line.contains("egg-candled"));
+        assertThat(state("3")).isEqualTo(EggState.CLEAR);
+        assertThat(state("5")).isEqualTo(EggState.FULL);
+    }
+
+    @Test
+    void aClearEggThatHatchesWasFullAfterAllByOneMoreTouch() {
+        Nests.sitting(room);
+
+        touch("A1", "do.hatched", "choose.3", "answer.sure");
+
+        assertThat(state("3")).isEqualTo(EggState.HATCHED);
+    }
+
+    @Test
+    void allFedIsOneTouch() {
+        Nests.twoRounds(room);
+
+        touch("Z1", "do.all-fed");
+
+        assertThat(last()).contains("nest-looked-at").contains("\"chicks\":4").contains("\"crops\":\"full\"");
+    }
+
+    @Test
+    void aChickLeavesTheBoxByTwoTouches() {
+        Nests.twoRounds(room);
+
+        touch("Z1", "do.left-box", "choose.2");
+
+        assertThat(last()).contains("chick-left-box").contains("\"mark\":\"2\"");
+    }
+
+    @Test
+    void theOfferedRingGoesOnByTwoTouches() {
+        Nests.sitting(room);
+        room.tell("""
+                {"deed":"rings-bought","year":2026,"size":"4.2","first":101,"last":150,"by":"Ines"}
+                {"deed":"chick-hatched","cage":"A1","mark":"1","on":"2026-04-06","by":"Ines"}
+                {"deed":"chick-hatched","cage":"A1","mark":"2","on":"2026-04-08","by":"Ines"}""");
+
+        touch("A1", "do.ring", "choose.1");
+
+        assertThat(last()).contains("chick-ringed").contains("\"mark\":\"1\"").contains("26-101");
+    }
+
+    @Test
+    void aWeaningIsThreeTouches() {
+        Nests.twoRounds(room);
+
+        Painted page = touch("Z1", "do.wean", "choose.1", "pick.Flight 1");
+
+        assertThat(last()).contains("chick-weaned").contains("\"to\":\"Flight 1\"");
+        assertThat(page.maybe("chick.1.1")).isEmpty();
+    }
+
+    @Test
+    void aDeadChickIsThreeTouches() {
+        Nests.twoRounds(room);
+
+        touch("Z1", "do.died", "choose.4", "answer.empty-crop");
+
+        assertThat(last()).contains("chick-died").contains("Its crop was empty");
+    }
+
+    @Test
+    void aLookOverIsThreeTouchesAndATreatmentNamesWhatWasGivenLast() {
+        room.tell("""
+                {"deed":"bird-treated","bird":"HB 24-008","product":"Drops from the green bottle","reason":"yearly","by":"Ines"}""");
+
+        touch("A1", "do.look-over", "pick.HB 25-117", "answer.fit");
+        assertThat(last()).contains("bird-looked-over").contains("fit");
+
+        touch("A1", "do.treat", "pick.HB 26-041", "answer.keep");
+        assertThat(last()).contains("bird-treated").contains("HB 26-041").contains("Drops from the green bottle");
+    }
+
+    @Test
+    void anEggMovesByThreeTouchesAndBothPagesShowIt() {
+        Nests.sitting(room);
+        Nests.twoRounds(room);
+
+        touch("A1", "do.move-egg", "choose.4", "pick.Z1");
+
+        assertThat(last()).contains("egg-moved").contains("\"letter\":\"A\"");
+        Painted from = Nests.page(room, "Ines", "A1").png("nest-moved-away").assertFit();
+        Painted to = Nests.page(room, "Ines", "Z1").png("nest-moved-in").assertFit();
+        assertThat(from.names()).contains("away.4");
+        assertThat(to.names()).contains("egg.A");
+    }
+
+    @Test
+    void aSeasonUnderWayIsToldInOneGo() {
+        room.tell(Nests.ago(24, "box-on", "").strip());
+        Painted page = Nests.page(room, "Ines", "A1").press("do.eggs-found");
+        times(page, 3, "eggs.more");
+        times(page, 20, "ago.more");
+        times(page, 2, "chicks.more");
+        times(page, 3, "age.more");
+
+        page.press("answer.keep").png("nest-found-kept").assertFit();
+
+        assertThat(last())
+                .contains("eggs-found")
+                .contains("\"count\":3")
+                .contains("\"first\":\"2026-03-25\"")
+                .contains("\"chicks\":2")
+                .contains("\"age\":3");
+        assertThat(room.room().nest(room.room().cage("A1").orElseThrow()).chicks())
+                .hasSize(2);
+    }
+
+    @Test
+    void clearEggsAreNotNaggedAboutWhileOthersMayHatch() {
+        Nests.sitting(room);
+        assertThat(said("A1")).contains("Clear egg 3 can stay");
+
+        room.tell((Nests.ago(1, "egg-removed", "\"mark\":\"4\"")
+                        + Nests.ago(1, "egg-removed", "\"mark\":\"5\"")
+                        + Nests.ago(0, "chick-hatched", "\"mark\":\"1\"")
+                        + Nests.ago(0, "chick-hatched", "\"mark\":\"2\""))
+                .strip());
+        assertThat(said("A1")).contains("Clear egg 3 can go now");
+    }
+
+    @Test
+    void aSitterSeesNoNestUnlessItIsAllowed() {
+        Nests.sitting(room);
+
+        assertThat(Nests.page(room, "Tomas", "A1").names())
+                .noneMatch(name -> name.startsWith("egg."))
+                .doesNotContain("do.candle", "do.more", "do.part");
+
+        room.tell("{\"deed\":\"routine-set\",\"cage\":\"A1\",\"feed\":[],\"allowed\":[\"look-in\"],\"by\":\"Ines\"}");
+        assertThat(Nests.page(room, "Tomas", "A1").names()).contains("egg.1").doesNotContain("do.candle");
+    }
+
+    private Painted touch(String cage, String... touches) {
+        Painted page = Nests.page(room, "Ines", cage);
+        for (String touch : touches) {
+            page.press(touch);
+        }
+        return page;
+    }
+
+    private static void times(Painted page, int times, String name) {
+        for (int i = 0; i < times; i++) {
+            page.press(name);
+        }
+    }
+
+    private String last() {
+        return room.newest(1).get(0);
+    }
+
+    private EggState state(String mark) {
+        return room.room().nest(room.room().cage("A1").orElseThrow()).all().stream()
+                .map(Lying::egg)
+                .filter(egg -> egg.mark().equals(mark))
+                .findFirst()
+                .orElseThrow()
+                .state();
+    }
+
+    private String said(String cage) {
+        StringBuilder all = new StringBuilder();
+        for (java.awt.Component part : Nests.page(room, "Ines", cage).all()) {
+            if (part instanceof javax.swing.JLabel label) {
+                all.append(label.getText()).append('\n');
+            } else if (part.getAccessibleContext() != null
+                    && part.getAccessibleContext().getAccessibleName() != null) {
+                all.append(part.getAccessibleContext().getAccessibleName()).append('\n');
+            }
+        }
+        return all.toString().replace('\u00A0', ' ');
+    }
+}
