@@ -16,6 +16,8 @@ import javax.imageio.ImageIO;
 import javax.swing.AbstractButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
+import org.cagewall.almanac.Almanac;
+import org.cagewall.almanac.NestState;
 import org.cagewall.desk.Desk;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.shell.EventThread;
@@ -72,6 +74,9 @@ public final class Pictures {
             asOwner("cage", Destination.Cage.byScan(cage.name()));
             asOwner("different", Destination.Cage.byHand(cage.name()), "different");
         });
+        at(NestState.CHICKS_IN_BOX).ifPresent(cage -> asOwner("nest", Destination.Cage.byScan(cage.name())));
+        at(NestState.SITTING).ifPresent(cage -> asOwner("candling", Destination.Cage.byScan(cage.name()), "do.candle"));
+        at(NestState.PARTING).ifPresent(cage -> asOwner("parting", Destination.Cage.byScan(cage.name())));
         asOwner("today-owner", new Destination.Today());
         asOwner("handover", new Destination.Handover());
         asOwner("cards", new Destination.Cards());
@@ -83,6 +88,16 @@ public final class Pictures {
         Light.QUIET.start(TextSize.NORMAL);
         asOwner("wall-quiet-hours", new Destination.Wall());
         Light.DAY.start(TextSize.NORMAL);
+    }
+
+    /** Of the cages that are so far, the one in whose nest most lies. */
+    private Optional<Cage> at(NestState state) {
+        Room room = desk.room();
+        Almanac almanac = Almanac.of(room);
+        return room.cages().stream()
+                .filter(cage -> almanac.nest(cage).state(desk.today()) == state)
+                .max(Comparator.comparingInt(cage ->
+                        room.nest(cage).eggs().size() + room.nest(cage).chicks().size()));
     }
 
     /** The cage with the most eggs shows its page best. */
