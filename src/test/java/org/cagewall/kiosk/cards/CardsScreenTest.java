@@ -140,7 +140,8 @@ class CardsScreenTest extends WithBirdroom {
         assertThat(again.find("sheet." + other, javax.swing.AbstractButton.class)
                         .isSelected())
                 .isTrue();
-        assertThat(KioskSettings.read(settings)).isEqualTo(new KioskSettings(TextSize.LARGE, other, ""));
+        assertThat(KioskSettings.read(settings).sheet()).isEqualTo(other);
+        assertThat(KioskSettings.read(settings).textSize()).isEqualTo(TextSize.LARGE);
     }
 
     @Test
