@@ -7,22 +7,30 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.cagewall.room.Bird;
 import org.cagewall.room.Cage;
+import org.cagewall.room.Candling;
+import org.cagewall.room.Chick;
+import org.cagewall.room.ChickLoss;
+import org.cagewall.room.ChickRing;
 import org.cagewall.room.Departure;
 import org.cagewall.room.Egg;
 import org.cagewall.room.Headcount;
 import org.cagewall.room.LogEntry;
 import org.cagewall.room.Look;
+import org.cagewall.room.Lying;
+import org.cagewall.room.NestMove;
 import org.cagewall.room.Outing;
 import org.cagewall.room.Pair;
 import org.cagewall.room.Place;
 import org.cagewall.room.PrintedCard;
+import org.cagewall.room.Removal;
 import org.cagewall.room.Room;
-import org.cagewall.room.Round;
 import org.cagewall.room.Stay;
 import org.cagewall.room.Visit;
 import org.cagewall.room.Wall;
+import org.cagewall.room.Weaning;
 import org.cagewall.text.Message;
 
 /**
@@ -40,6 +48,7 @@ record Tables(Room room, List<LogEntry> log, Function<Message, String> words) {
         tables.put("cages.csv", cages());
         tables.put("pairs.csv", pairs());
         tables.put("eggs.csv", eggs());
+        tables.put("chicks.csv", chicks());
         tables.put("checks.csv", checks());
         tables.put("entries.csv", entries());
         return tables;
@@ -168,23 +177,92 @@ record Tables(Room room, List<LogEntry> log, Function<Message, String> words) {
     }
 
     private String eggs() {
-        Csv csv = new Csv(List.of("pair", "cage", "round", "mark", "laid", "about", "place", "entry"));
-        for (Pair pair : room.pairs()) {
-            for (Round round : pair.rounds()) {
-                for (Egg egg : round.eggs()) {
-                    csv.row(
-                            pair.label(),
-                            room.cageName(egg.cage()),
-                            round.number(),
-                            egg.mark(),
-                            egg.laid(),
-                            egg.about(),
-                            egg.place(),
-                            egg.entry());
-                }
-            }
-        }
+        Csv csv = new Csv(List.of(
+                "pair",
+                "cage",
+                "round",
+                "mark",
+                "laid",
+                "about",
+                "place",
+                "entry",
+                "state",
+                "candled",
+                "findings",
+                "pipped",
+                "hatched",
+                "removed",
+                "why",
+                "letter",
+                "moved",
+                "nest"));
+        laid().forEach(each -> {
+            Egg egg = each.egg();
+            csv.row(
+                    each.pair().label(),
+                    room.cageName(egg.cage()),
+                    each.round().number(),
+                    egg.mark(),
+                    egg.laid(),
+                    egg.about(),
+                    egg.place(),
+                    egg.entry(),
+                    egg.state(),
+                    egg.candlings().stream().map(Candling::day).toList(),
+                    egg.candlings().stream().map(Candling::finding).toList(),
+                    egg.pipped(),
+                    egg.chick().map(Chick::hatched),
+                    egg.removed().map(Removal::day),
+                    egg.removed().map(Removal::why),
+                    egg.letter(),
+                    egg.moves().stream().map(NestMove::day).toList(),
+                    room.cageName(egg.nest()));
+        });
         return csv.text();
+    }
+
+    private String chicks() {
+        Csv csv = new Csv(List.of(
+                "pair",
+                "round",
+                "mark",
+                "hatched",
+                "about",
+                "nest",
+                "ring",
+                "ringed",
+                "ring-checked",
+                "left-box",
+                "weaned",
+                "bird",
+                "lost",
+                "how",
+                "likely",
+                "traits"));
+        laid().forEach(each -> each.egg().chick().ifPresent(chick -> csv.row(
+                each.pair().label(),
+                each.round().number(),
+                each.egg().mark(),
+                chick.hatched(),
+                chick.about(),
+                room.cageName(each.egg().nest()),
+                chick.ringWorn(),
+                chick.ring().map(ChickRing::day),
+                chick.ring().flatMap(ChickRing::checked),
+                chick.outOfBox(),
+                chick.weaned().map(Weaning::day),
+                chick.weaned().map(Weaning::bird).map(room::ring),
+                chick.lost().map(ChickLoss::day),
+                chick.lost().map(loss -> loss.dead() ? "died" : "missing"),
+                chick.lost().flatMap(ChickLoss::likely),
+                chick.traits())));
+        return csv.text();
+    }
+
+    /** Every egg, by its pair and its round. */
+    private Stream<Lying> laid() {
+        return room.pairs().stream().flatMap(pair -> pair.rounds().stream()
+                .flatMap(round -> round.eggs().stream().map(egg -> new Lying(pair, round, egg))));
     }
 
     private String checks() {

@@ -14,7 +14,7 @@ import org.cagewall.room.Room;
  *     the unvisited
  * @param unvisited cages that nobody looked at, each with its day
  * @param births chicks hatched
- * @param deaths birds that died
+ * @param deaths birds and chicks that died, and chicks that are missing
  * @param phoned calls, with what was agreed
  * @param entries all other entries
  */

@@ -27,6 +27,9 @@ final class Reviewing {
 
     private static final String NOT_DONE = "task-not-done";
 
+    /** A chick that is missing from its nest is looked for among the dead. */
+    private static final Set<String> LOST_CHICKS = Set.of("chick-died", "chick-missing");
+
     private final Room room;
     private final List<LogEntry> entries;
     private final LocalDate from;
@@ -73,7 +76,7 @@ final class Reviewing {
     private static boolean isDeath(LogEntry entry) {
         boolean left = entry.deed().equals("bird-left")
                 && entry.what().args().stream().anyMatch(arg -> arg == Way.DIED || arg == Way.PUT_TO_SLEEP);
-        return left || entry.deed().equals("chick-died");
+        return left || LOST_CHICKS.contains(entry.deed());
     }
 
     private List<Unvisited> unvisited() {
@@ -95,9 +98,10 @@ final class Reviewing {
             }
         }
         days().flatMap(day -> DailyList.of(thoseDays, day, Audience.SITTER).stream())
-                .filter(task -> task.isOpen() && !answered.contains(task.id()))
+                .filter(Task::isOpen)
                 .filter(task -> task.kind() != Kind.MORNING
                         || !unseen.contains(new Unvisited(task.cage().orElseThrow(), task.due())))
+                .filter(task -> answered.add(task.id()))
                 .map(task -> new Undone(
                         task.id(),
                         task.cage().orElseThrow(),

@@ -167,9 +167,28 @@ class ExportCommandTest {
                 .contains(",2026-04-14,sold,\"Club, \"\"the show\"\"\",\r\n");
         assertThat(table("cages")).contains("A1,1,North wall,1,1,breeding,,,,2,0,1,2026-03-20");
         assertThat(table("pairs")).contains("1,A1,HB 26-041,HB 25-117,2026-03-20,,,1,2\r\n");
-        assertThat(table("eggs")).contains("1,A1,1,2,2026-04-04,false,box,13\r\n");
+        assertThat(table("eggs")).contains("1,A1,1,2,2026-04-04,false,box,13,not-candled,,,,,,,,,A1\r\n");
         assertThat(table("checks")).isEqualTo("entry,on,at,cage,by,answer,how,when,signs,note\r\n");
         assertThat(table("entries")).contains(",check,A1,all well,\"two\nlines\",17,wrong cage\r\n");
+    }
+
+    @Test
+    void tablesTellWhatBecameOfEachEggAndChick() throws IOException {
+        Cli cli = Cli.furnished(folder.resolve("birds"));
+        cli.record("""
+                {"deed":"egg-candled","cage":"A1","mark":"1","finding":"unsure","on":"2026-04-08","by":"Ines"}
+                {"deed":"egg-candled","cage":"A1","mark":"1","finding":"full","on":"2026-04-10","by":"Ines"}
+                {"deed":"egg-removed","cage":"A1","mark":"2","why":"broken","on":"2026-04-11","by":"Ines"}
+                {"deed":"chick-hatched","cage":"A1","mark":"1","on":"2026-04-14","by":"Ines","sure":true}
+                {"deed":"chick-missing","cage":"A1","mark":"1","likely":"cold","on":"2026-04-14","by":"Ines"}
+                """);
+
+        cli.run("export", folder.resolve("out").toString());
+
+        assertThat(table("eggs"))
+                .contains(",hatched,2026-04-08; 2026-04-10,unsure; full,,2026-04-14,,,,,A1\r\n")
+                .contains(",removed,,,,,2026-04-11,broken,,,A1\r\n");
+        assertThat(table("chicks")).endsWith("\r\n1,1,1,2026-04-14,false,A1,,,,,,,2026-04-14,missing,cold,\r\n");
     }
 
     @Test

@@ -69,6 +69,25 @@ class ReviewTest {
     }
 
     @Test
+    void chicksThatHatchedDiedOrAreMissingAreToldOfOnTheirOwn() {
+        book = book.on(BACK).tell("""
+                {"deed":"paired-up","cage":"A2","cock":"HB 24-006","hen":"HB 25-118","on":"2026-03-10","by":"Ines"}
+                {"deed":"eggs-found","cage":"A2","count":3,"first":"2026-03-22","on":"2026-04-09","by":"Ines"}
+                {"deed":"chick-hatched","cage":"A2","mark":"1","on":"2026-04-10","by":"Tomas"}
+                {"deed":"chick-hatched","cage":"A2","mark":"2","on":"2026-04-11","by":"Tomas"}
+                {"deed":"chick-died","cage":"A2","mark":"1","likely":"cold","on":"2026-04-11","by":"Tomas"}
+                {"deed":"chick-missing","cage":"A2","mark":"2","on":"2026-04-12","by":"Tomas"}
+                """);
+
+        Review review = review();
+
+        assertThat(review.births().stream().map(Item::day)).containsExactly(LEAVES, LEAVES.plusDays(1));
+        assertThat(review.deaths().stream().map(Item::deed)).containsExactly("chick-died", "chick-missing");
+        assertThat(review.deaths()).allMatch(item -> item.cages().equals(List.of("A2")));
+        assertThat(review.entries().stream().map(Item::deed)).doesNotContain("chick-hatched", "chick-died");
+    }
+
+    @Test
     void aCageThatNobodyLookedAtIsWorkedOutForEachDayThatIsOver() {
         tellOf(LEAVES);
         book = book.on(BACK).tell("""
