@@ -239,23 +239,25 @@ record Tables(Room room, List<LogEntry> log, Function<Message, String> words) {
                 "how",
                 "likely",
                 "traits"));
-        laid().forEach(each -> each.egg().chick().ifPresent(chick -> csv.row(
-                each.pair().label(),
-                each.round().number(),
-                each.egg().mark(),
-                chick.hatched(),
-                chick.about(),
-                room.cageName(each.egg().nest()),
-                chick.ringWorn(),
-                chick.ring().map(ChickRing::day),
-                chick.ring().flatMap(ChickRing::checked),
-                chick.outOfBox(),
-                chick.weaned().map(Weaning::day),
-                chick.weaned().map(Weaning::bird).map(room::ring),
-                chick.lost().map(ChickLoss::day),
-                chick.lost().map(loss -> loss.dead() ? "died" : "missing"),
-                chick.lost().flatMap(ChickLoss::likely),
-                chick.traits())));
+        laid().forEach(each -> each.egg()
+                .chick()
+                .ifPresent(chick -> csv.row(
+                        each.pair().label(),
+                        each.round().number(),
+                        each.egg().mark(),
+                        chick.hatched(),
+                        chick.about(),
+                        room.cageName(each.egg().nest()),
+                        chick.ringWorn(),
+                        chick.ring().map(ChickRing::day),
+                        chick.ring().flatMap(ChickRing::checked),
+                        chick.outOfBox(),
+                        chick.weaned().map(Weaning::day),
+                        chick.weaned().map(Weaning::bird).map(room::ring),
+                        chick.lost().map(ChickLoss::day),
+                        chick.lost().map(loss -> loss.dead() ? "died" : "missing"),
+                        chick.lost().flatMap(ChickLoss::likely),
+                        chick.traits())));
         return csv.text();
     }
 

@@ -48,6 +48,8 @@ public enum Kind {
     WEAN,
     /** Eggs that will not hatch may come out. */
     CLEAR_EGGS,
+    /** The first egg of the round that follows. */
+    NEXT_ROUND,
     /** Stages of parting a pair. */
     BOX_TURNED,
     BOX_OFF,

@@ -7,7 +7,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.cagewall.almanac.Almanac;
 import org.cagewall.almanac.ChickOutlook;
 import org.cagewall.almanac.ClearEggs;
@@ -57,10 +59,14 @@ final class NestTasks {
         this.almanac = Almanac.of(room);
     }
 
-    /** Those that are late first, then those that are due, then those that are soon; each in the order of the walk. */
+    /**
+     * Those that are late first, then those that are due, then those that are soon; each in the order of the walk. What
+     * was done on that day is among them.
+     */
     static List<Task> of(Room room, LocalDate date) {
         NestTasks made = new NestTasks(room, date);
-        room.walk().forEach(cage -> made.add(cage, made.almanac.nest(cage)));
+        made.addAll();
+        made.addDone(new Eve(room, date));
         made.tasks.sort(Comparator.comparing((Task task) -> !task.late()).thenComparing(task -> !presses(task)));
         return List.copyOf(made.tasks);
     }
@@ -68,6 +74,28 @@ final class NestTasks {
     /** Whether it is for today, and not for one of the days that come. */
     static boolean presses(Task task) {
         return !task.why().key().equals(SOON);
+    }
+
+    private void addAll() {
+        room.walk().forEach(cage -> add(cage, almanac.nest(cage)));
+    }
+
+    /** What was asked for before it was recorded, and is no more. */
+    private void addDone(Eve eve) {
+        if (eve.isQuiet()) {
+            return;
+        }
+        Set<String> asked = tasks.stream().map(Task::id).collect(Collectors.toSet());
+        NestTasks before = new NestTasks(eve.room(), date);
+        before.addAll();
+        before.tasks.stream()
+                .filter(task -> !asked.contains(task.id()))
+                .filter(task -> task.cage()
+                        .flatMap(room::cage)
+                        .filter(cage -> eve.answered(cage).contains(task.kind()))
+                        .isPresent())
+                .map(Task::recorded)
+                .forEach(tasks::add);
     }
 
     private void add(Cage cage, Outlook nest) {
@@ -87,6 +115,7 @@ final class NestTasks {
         chicks(cage, nest, Kind.OUT_OF_BOX, ChickOutlook::outOfBox);
         chicks(cage, nest, Kind.WEAN, ChickOutlook::independent);
         clearEggs(cage, nest);
+        goesOn(cage, nest);
         nest.parting().filter(parting -> parting.begun().isPresent()).ifPresent(parting -> parted(cage, parting));
     }
 
@@ -204,6 +233,17 @@ final class NestTasks {
                         1,
                         new Window(from, from, date, false),
                         Message.of("tasks.do-clear-eggs", names(cage, eggs))));
+    }
+
+    /** Told while it may begin, and not after: not every pair goes on. */
+    private void goesOn(Cage cage, Outlook nest) {
+        nest.rounds().stream()
+                .flatMap(round -> round.nextRound().stream())
+                .filter(Due::isOpen)
+                .map(Due::window)
+                .filter(window -> !window.isPast(date))
+                .findFirst()
+                .ifPresent(window -> add(cage, Kind.NEXT_ROUND, 1, window, Message.of("tasks.do-next-round")));
     }
 
     private void parted(Cage cage, PartingOutlook parting) {

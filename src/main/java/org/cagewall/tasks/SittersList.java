@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.cagewall.almanac.Almanac;
 import org.cagewall.room.Cage;
 import org.cagewall.room.DayPart;
 import org.cagewall.room.Permission;
@@ -42,6 +43,7 @@ final class SittersList {
                 .sorted(Comparator.comparingInt(this::turn))
                 .map(this::morning)
                 .forEach(tasks::add);
+        tasks.addAll(looksIn());
         tasks.addAll(evening());
         return tasks;
     }
@@ -77,6 +79,46 @@ final class SittersList {
                 errand.why(),
                 errand.how(),
                 errand.brief(),
+                Optional.of(DayPart.MORNING),
+                Optional.empty(),
+                verdict.state(),
+                verdict.closing());
+    }
+
+    /** Only into the boxes into which the owner lets the sitter look, and only when the chicks are due a look. */
+    private List<Task> looksIn() {
+        List<Cage> allowed = room.walk()
+                .filter(cage -> cage.routine().allows(Permission.LOOK_IN) && !isAlone(cage))
+                .toList();
+        if (allowed.isEmpty()) {
+            return List.of();
+        }
+        Almanac almanac = Almanac.of(room);
+        return allowed.stream()
+                .flatMap(
+                        cage -> almanac
+                                .nest(cage)
+                                .nestLook()
+                                .filter(day -> !day.isAfter(date))
+                                .map(day -> looksIn(cage, day))
+                                .stream())
+                .toList();
+    }
+
+    private Task looksIn(Cage cage, LocalDate due) {
+        String id = Task.id(due, cage.name(), Kind.NEST_LOOK);
+        Closed.Verdict verdict = closed.byOutcome(id);
+        return new Task(
+                id,
+                Optional.of(cage.name()),
+                Kind.NEST_LOOK,
+                due,
+                verdict.state() == Task.State.OPEN && due.isBefore(date.minusDays(1)),
+                say("do-look-in"),
+                Optional.empty(),
+                say("why-look-in"),
+                List.of(say("how-look-in-count"), say("how-look-in-shut"), say("how-look-in-phone")),
+                List.of(say("brief-look-in")),
                 Optional.of(DayPart.MORNING),
                 Optional.empty(),
                 verdict.state(),

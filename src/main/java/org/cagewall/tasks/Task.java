@@ -23,7 +23,7 @@ import org.cagewall.text.Message;
  * @param brief the same in a few words each, for a line that is read while walking
  * @param part the round of the day it belongs to
  * @param row the row it is about
- * @param closing what closed it, unless it is open
+ * @param closing the answer that closed it; empty where it is open, or the deed that it asks for closed it
  */
 public record Task(
         String id,
@@ -89,6 +89,12 @@ public record Task(
 
     public boolean isOpen() {
         return state == State.OPEN;
+    }
+
+    /** The same task once the deed that it asks for was recorded. */
+    Task recorded() {
+        return new Task(
+                id, cage, kind, due, false, words, see, why, how, brief, part, row, State.DONE, Optional.empty());
     }
 
     /** Whether it was closed by a report of something different. */

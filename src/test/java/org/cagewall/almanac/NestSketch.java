@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.Set;
 import org.cagewall.room.Absence;
 import org.cagewall.room.Bird;
 import org.cagewall.room.Box;
@@ -28,6 +29,7 @@ import org.cagewall.room.Pair;
 import org.cagewall.room.PartedFor;
 import org.cagewall.room.PartingBegun;
 import org.cagewall.room.PastEgg;
+import org.cagewall.room.Permission;
 import org.cagewall.room.Removal;
 import org.cagewall.room.Room;
 import org.cagewall.room.Round;
@@ -82,6 +84,7 @@ public final class NestSketch {
         private Optional<LocalDate> henOut = Optional.empty();
         private Optional<PartingBegun> parting = Optional.empty();
         private Optional<NestLook> look = Optional.empty();
+        private Routine routine = Routine.NONE;
 
         private Home(String name, LocalDate since) {
             this.name = name;
@@ -124,6 +127,12 @@ public final class NestSketch {
             return this;
         }
 
+        /** The sitter may do this here. */
+        public Home allowed(Permission permission) {
+            routine = new Routine(List.of(), Set.of(permission));
+            return this;
+        }
+
         public Clutch round() {
             Clutch clutch = new Clutch(this, rounds.size() + 1);
             rounds.add(clutch);
@@ -145,7 +154,7 @@ public final class NestSketch {
                     Optional.empty(),
                     Optional.empty(),
                     Optional.empty(),
-                    Routine.NONE,
+                    routine,
                     0,
                     new Box(boxOn, boxTurned, boxOff, Optional.empty(), hanging),
                     0,

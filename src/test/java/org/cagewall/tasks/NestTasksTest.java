@@ -4,9 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.stream.Stream;
 import org.cagewall.almanac.NestSketch;
 import org.cagewall.room.BoxStep;
 import org.cagewall.room.EggFinding;
+import org.cagewall.room.Permission;
 import org.cagewall.room.Room;
 import org.cagewall.text.Words;
 import org.junit.jupiter.api.Test;
@@ -131,6 +133,49 @@ class NestTasksTest {
     }
 
     @Test
+    void aTaskShowsAsDoneOnTheDayOnWhichItsDeedWasRecordedAndIsGoneTheDayAfter() {
+        NestSketch.Clutch clutch = home.round().eggs(2, FIRST, 2);
+        clutch.egg(1).candled(EggFinding.FULL, SAT.plusDays(5));
+        clutch.egg(2).candled(EggFinding.CLEAR, SAT.plusDays(5));
+        assertThat(done(SAT.plusDays(5))).containsExactly("2026-05-08/A1/candle");
+        assertThat(done(SAT.plusDays(6))).isEmpty();
+
+        LocalDate hatched = SAT.plusDays(18);
+        clutch.egg(1).hatched(hatched);
+        assertThat(done(hatched)).containsExactly(hatched + "/A1/hatch");
+
+        clutch.egg(1).ringed(hatched.plusDays(7));
+        assertThat(done(hatched.plusDays(7)))
+                .as("the day on which it was expected stays in its name")
+                .containsExactly(hatched.plusDays(8) + "/A1/ring");
+    }
+
+    @Test
+    void eachStageOfAPartingShowsAsDoneOnItsDay() {
+        LocalDate turned = FIRST.plusDays(10);
+        home.parting(turned.minusDays(1)).box(BoxStep.TURNED, turned);
+        home.box(BoxStep.OFF, turned.plusDays(3));
+        assertThat(done(turned.plusDays(3))).containsExactly(turned.plusDays(2) + "/A1/box-off");
+
+        home.cockOut(turned.plusDays(5));
+        assertThat(done(turned.plusDays(5))).containsExactly(turned.plusDays(5) + "/A1/cock-out");
+
+        home.henOut(turned.plusDays(20));
+        assertThat(done(turned.plusDays(20))).containsExactly(turned.plusDays(19) + "/A1/hen-out");
+    }
+
+    @Test
+    void theNextRoundIsToldOfWhileItMayBegin() {
+        NestSketch.Clutch clutch = home.round().eggs(1, FIRST, 2);
+        clutch.egg(1).hatched(SAT.plusDays(18));
+
+        assertThat(kinds(FIRST.plusDays(42))).doesNotContain(Kind.NEXT_ROUND);
+        assertThat(task(FIRST.plusDays(45), Kind.NEXT_ROUND).due()).isEqualTo(FIRST.plusDays(50));
+        assertThat(task(FIRST.plusDays(60), Kind.NEXT_ROUND).late()).isFalse();
+        assertThat(kinds(FIRST.plusDays(61))).doesNotContain(Kind.NEXT_ROUND);
+    }
+
+    @Test
     void whatIsLateComesFirstAndWhatIsSoonLast() {
         home.round().eggs(5, FIRST, 2);
         LocalDate hatched = SAT.plusDays(3);
@@ -141,19 +186,58 @@ class NestTasksTest {
         assertThat(tasks.get(tasks.size() - 1).late()).isFalse();
     }
 
+    @Test
+    void theSitterLooksIntoABoxOnlyWhereTheOwnerAllowedItAndIsToldSoInPlainSentences() {
+        LocalDate hatched = SAT.plusDays(18);
+        home.round().eggs(1, FIRST, 2).egg(1).hatched(hatched);
+        assertThat(sitters(hatched.plusDays(2))).isEmpty();
+
+        home.allowed(Permission.LOOK_IN);
+        assertThat(sitters(hatched.plusDays(1))).isEmpty();
+        List<Task> looks = sitters(hatched.plusDays(3));
+        assertThat(looks)
+                .singleElement()
+                .matches(task -> task.kind() == Kind.NEST_LOOK)
+                .matches(task -> task.id().equals(hatched.plusDays(2) + "/A1/nest-look"));
+        Task look = looks.get(0);
+        Stream.of(look.how().stream(), look.brief().stream(), Stream.of(look.words(), look.why()))
+                .flatMap(messages -> messages)
+                .flatMap(message -> ReadingGrade.sentences(WORDS.say(message)).stream())
+                .forEach(sentence -> assertThat(ReadingGrade.ofSentence(sentence))
+                        .as(sentence)
+                        .isLessThanOrEqualTo(6));
+
+        home.nestLook(hatched.plusDays(3));
+        assertThat(sitters(hatched.plusDays(4))).isEmpty();
+    }
+
+    private List<Task> sitters(LocalDate day) {
+        return DailyList.of(sketch.room(), day, Audience.SITTER).stream()
+                .filter(task -> task.kind().isOfANest())
+                .toList();
+    }
+
     private NestSketch.Home home(String name) {
         return sketch.home(name, FIRST.minusDays(12)).box(BoxStep.ON, FIRST.minusDays(10));
     }
 
     private List<Kind> kinds(LocalDate day) {
-        return nests(day).stream().map(Task::kind).toList();
+        return nests(day).stream().filter(Task::isOpen).map(Task::kind).toList();
     }
 
     private Task task(LocalDate day, Kind kind) {
-        List<Task> found =
-                nests(day).stream().filter(task -> task.kind() == kind).toList();
+        List<Task> found = nests(day).stream()
+                .filter(task -> task.isOpen() && task.kind() == kind)
+                .toList();
         assertThat(found).as("%s on %s", kind, day).hasSize(1);
         return found.get(0);
+    }
+
+    private List<String> done(LocalDate day) {
+        return nests(day).stream()
+                .filter(task -> task.state() == Task.State.DONE)
+                .map(Task::id)
+                .toList();
     }
 
     private List<Task> nests(LocalDate day) {

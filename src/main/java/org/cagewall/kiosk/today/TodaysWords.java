@@ -72,7 +72,11 @@ final class TodaysWords {
             RowFace face = RowFace.of(lead(task), first(task), sentences(task.brief()));
             return task.late() ? face.tagged(TagKind.LATE, words.say("today.late", lateBy(task))) : face;
         }
-        Task.Closing closing = task.closing().orElseThrow();
+        if (task.closing().isEmpty()) {
+            return RowFace.of(lead(task), words.say(task.words()), words.say("today.recorded"))
+                    .in(RowFace.State.DONE);
+        }
+        Task.Closing closing = task.closing().get();
         String what = task.see().map(words::say).orElseGet(() -> words.say(task.words()));
         if (task.isDifferent()) {
             return RowFace.of(lead(task), what, words.say("today.reported", closed(closing), closing.signs()))
