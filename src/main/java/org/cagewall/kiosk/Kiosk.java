@@ -218,6 +218,9 @@ public final class Kiosk {
     }
 
     private void pulse(Shell shell) {
+        if (!shell.isOpen()) {
+            return;
+        }
         if (beats++ == 0) {
             desk.readAnew();
         }

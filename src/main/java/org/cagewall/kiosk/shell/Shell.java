@@ -136,6 +136,11 @@ public final class Shell {
         frame.dispose();
     }
 
+    /** Whether its window is still there. */
+    public boolean isOpen() {
+        return frame.isDisplayable();
+    }
+
     /** What is done when someone wants to leave and says so again. */
     public void onLeave(Runnable then) {
         stage.onLeave(then);
