@@ -1,5 +1,6 @@
 package org.cagewall.kiosk.cage;
 
+import java.awt.GridLayout;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -26,6 +27,7 @@ import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.kit.WrapLabel;
 import org.cagewall.kiosk.shell.Answer;
 import org.cagewall.kiosk.shell.Overlays;
+import org.cagewall.kiosk.theme.Measure;
 import org.cagewall.kiosk.theme.Tone;
 import org.cagewall.kiosk.theme.Type;
 import org.cagewall.room.Crops;
@@ -39,6 +41,10 @@ import org.cagewall.text.Words;
 /** Builds the sheets on which nests are told of. Used on the event thread. */
 final class NestSheets implements NestForms {
 
+    /** So many eggs stand side by side on a sheet. */
+    private static final int MOST_ACROSS = 6;
+
+    private static final int FEW_ACROSS = 4;
     private static final int MOST_EGGS = 20;
     private static final int MOST_CHICKS = 20;
     private static final int OLDEST_CHICK_DAYS = 60;
@@ -80,7 +86,8 @@ final class NestSheets implements NestForms {
     public void candle(
             Message title, List<CageState.LyingFace> eggs, Consumer<Map<CageState.LyingFace, EggFinding>> then) {
         Map<CageState.LyingFace, EggFinding> found = new LinkedHashMap<>();
-        Row row = new Row();
+        int columns = Math.max(1, Math.min(Measure.isRoomy() ? MOST_ACROSS : FEW_ACROSS, eggs.size()));
+        Pane row = new Pane(new GridLayout(0, columns, Measure.px(8), Measure.px(16)));
         for (CageState.LyingFace egg : eggs) {
             row.add(new CandledEgg(words, egg, finding -> found.put(egg, finding)).part());
         }
