@@ -189,7 +189,13 @@ public final class Birdroom implements AutoCloseable {
     }
 
     public Painted painted(TextSize size, String person, Destination here, BiFunction<Pen, Stage, Screen> maker) {
-        return Painted.of(Light.DAY, size, 1280, 800, () -> {
+        return painted(size, 800, person, here, maker);
+    }
+
+    /** In a window of this height, such as one with a title bar. */
+    public Painted painted(
+            TextSize size, int height, String person, Destination here, BiFunction<Pen, Stage, Screen> maker) {
+        return Painted.of(Light.DAY, size, 1280, height, () -> {
             Stage stage = new Stage(WORDS);
             Pen pen = new Pen(desk, stage, stage);
             if (!person.isEmpty()) {

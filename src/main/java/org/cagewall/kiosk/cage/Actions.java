@@ -169,9 +169,13 @@ final class Actions {
             case PAIRED -> Stream.of("box-on", "eggs-found", "look-over", "treat", "not-agreeing", "take-out", "note");
             case BOX_ON ->
                 Stream.of("egg", "floor-egg", "eggs-found", "box-off", "not-agreeing", "take-out", "look-over");
-            case LAYING -> Stream.of("egg", "broken", "floor-egg", "move-egg", "candle", "sitting", "hen-off");
+            case LAYING ->
+                besideYoung(
+                        Stream.of("egg", "broken"), Stream.of("floor-egg", "move-egg", "candle", "sitting", "hen-off"));
             case SITTING ->
-                Stream.of("candle", "hatched", "egg-out", "move-egg", "dummies", "hen-off", "egg", "floor-egg");
+                besideYoung(
+                        Stream.of("candle", "hatched"),
+                        Stream.of("egg-out", "move-egg", "dummies", "hen-off", "egg", "floor-egg"));
             case CHICKS_IN_BOX -> ofChicksInBox();
             case CHICKS_OUT -> Stream.of("wean", "egg", "hen-out", "box-turned", "put-back", "died", "nest-look");
             case PARTING -> ofParting();
@@ -201,6 +205,11 @@ final class Actions {
 
     private boolean mayHatch() {
         return nest.eggsHere().stream().anyMatch(egg -> egg.lying().egg().mayHatch());
+    }
+
+    /** The young of the last round are weaned while the next one is laid and sat on. */
+    private static Stream<String> besideYoung(Stream<String> first, Stream<String> then) {
+        return Stream.of(first, Stream.of("wean"), then).flatMap(names -> names);
     }
 
     private boolean isTheEldestAlmostOut() {

@@ -48,6 +48,9 @@ public final class CageScreen extends Page {
     /** So many where the whole page is scrolled. */
     private static final int FEW_ENTRIES = 4;
 
+    /** In columns narrower than those of four, a chick's next date finds no room on one line. */
+    private static final int LEAST_ACROSS = 4;
+
     /** So many chicks, with their next date below them, stand side by side. */
     private static final int FEW_ACROSS = 5;
 
@@ -193,8 +196,7 @@ public final class CageScreen extends Page {
     }
 
     private JComponent row(List<CageState.LyingFace> faces) {
-        boolean chicks = faces.stream().anyMatch(CageState.LyingFace::isChick);
-        int columns = Math.max(chicks ? FEW_ACROSS : SOME_ACROSS, faces.size());
+        int columns = Math.max(LEAST_ACROSS, faces.size());
         Pane row = new Pane(new java.awt.GridLayout(0, columns));
         for (CageState.LyingFace face : faces) {
             row.add(new EggButton(
@@ -213,15 +215,17 @@ public final class CageScreen extends Page {
     }
 
     private Card parting(CageState.Parting parting) {
-        Card card = new Card(new MigLayout("insets 14 8 8 8, fillx, wrap 1, gap 0 2", "[grow,fill]"));
-        card.add(new WrapLabel(parting.title(), Type.BUTTON, Tone.SOFT), "gapleft 12, wmin 0");
+        Card card = new Card(new MigLayout(
+                "insets 14 16 16 16, fillx, gap 8 8, wrap " + (Measure.isRoomy() ? 2 : 1),
+                "[grow,fill,sizegroup stage]"));
+        card.add(new WrapLabel(parting.title(), Type.BUTTON, Tone.SOFT), "gapleft 4, wmin 0, span, wrap");
         for (CageState.StageFace stage : parting.stages()) {
             card.add(
                     new ListRow(
                             "stage." + Actions.nameOf(stage.stage()),
                             RowFace.of("", stage.first(), stage.second()).in(stage.state()),
                             () -> presenter.stage(stage)),
-                    "wmin 0");
+                    "grow, wmin 0");
         }
         return card;
     }
@@ -305,7 +309,7 @@ public final class CageScreen extends Page {
                                     action.text(),
                                     () -> presenter.act(action.name()))
                             .type(Type.ACTION)
-                            .tall(72),
+                            .tall(64),
                     "grow, push");
         }
         if (state.actions().size() % 2 == 1) {

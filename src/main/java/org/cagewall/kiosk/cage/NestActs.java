@@ -270,7 +270,9 @@ final class NestActs {
     private void wean(Lying chick) {
         picking.cage(
                 Message.of("cage.wean-to", mark(chick)),
-                cages(Comparator.comparing((Cage cage) -> !isForYoung(cage))),
+                cages(Comparator.comparing((Cage cage) -> !isForYoung(cage))
+                        .thenComparing(cage -> cage.use() != Use.FLIGHT)
+                        .thenComparing(cage -> cage.use() != Use.STOCK)),
                 to -> scribe.record(
                         new ChickDeed.ChickWeaned(
                                 scribe.name(), mark(chick), round(chick), to.name(), Optional.empty()),

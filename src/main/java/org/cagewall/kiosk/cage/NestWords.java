@@ -67,11 +67,19 @@ final class NestWords {
         }
         boolean fed = role != Role.SITTER && !outlook.chicksHere().isEmpty();
         return Optional.of(new CageState.Nest(
-                words.say("cage.in-the-box"),
+                words.say(isOnlyYoungOut() ? "cage.young-out" : "cage.in-the-box"),
                 line(),
                 lots,
                 role == Role.SITTER ? List.of(words.say("cage.look-and-shut")) : sentences(),
                 fed ? Optional.of(words.say("cage.do.all-fed")) : Optional.empty()));
+    }
+
+    private boolean isOnlyYoungOut() {
+        return outlook.eggsHere().isEmpty()
+                && cage.dummies() == 0
+                && !outlook.chicksHere().isEmpty()
+                && outlook.chicksHere().stream()
+                        .allMatch(chick -> chick.chick().outOfBox().isPresent());
     }
 
     // ------------------------------------------------------------------ what lies there
@@ -285,7 +293,7 @@ final class NestWords {
 
     private String toDo(Coming coming) {
         String what = words.say(
-                "cage.next." + hyphened(coming.what()),
+                "cage.next." + (isSecondLook(coming) ? "candle-again" : hyphened(coming.what())),
                 names(coming.whom()),
                 coming.whom().size());
         if (coming.isLate(today)) {
@@ -300,6 +308,12 @@ final class NestWords {
             return words.say("cage.by", what, day(window, window.latest()));
         }
         return words.say("cage.sentence", what, between(window));
+    }
+
+    private boolean isSecondLook(Coming coming) {
+        return coming.what() == Coming.What.CANDLE
+                && coming.whom().stream()
+                        .allMatch(lying -> lying.egg().finding().isPresent());
     }
 
     private Optional<String> overdue() {
@@ -430,6 +444,7 @@ final class NestWords {
                 .map(pair -> stage == Stage.COCK_OUT
                         ? room.ring(pair.cock())
                         : stage == Stage.HEN_OUT ? room.ring(pair.hen()) : "")
+                .map(ring -> ring.replace(' ', '\u00A0'))
                 .orElse("");
     }
 

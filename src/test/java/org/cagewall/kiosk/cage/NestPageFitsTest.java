@@ -1,5 +1,7 @@
 package org.cagewall.kiosk.cage;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.nio.file.Path;
 import org.cagewall.kiosk.Birdroom;
 import org.cagewall.kiosk.Painted;
@@ -11,6 +13,9 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** A nest's page and every sheet on it: whole words, targets for wet fingers, names, in any size of letters. */
 class NestPageFitsTest {
+
+    /** What a title bar of 30 leaves of a screen 800 high. */
+    private static final int BELOW_A_TITLE_BAR = 770;
 
     @TempDir
     Path folder;
@@ -39,6 +44,17 @@ class NestPageFitsTest {
         fits("A1", "nest-part", "do.part");
         fits("A1", "nest-more", "do.more");
         Nests.page(room, "Tomas", "A1").png("nest-sitter").assertFit();
+    }
+
+    @Test
+    void aCardOutOfDateFitsBelowATitleBar() {
+        Nests.sitting(room);
+
+        Painted page = Nests.page(room, TextSize.NORMAL, BELOW_A_TITLE_BAR, "Ines", "A1")
+                .png("nest-title-bar");
+
+        assertThat(page.names()).contains("pencilled");
+        page.assertFit();
     }
 
     @Test

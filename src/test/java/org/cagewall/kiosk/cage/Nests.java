@@ -22,9 +22,14 @@ final class Nests {
     }
 
     static Painted page(Birdroom room, TextSize size, String person, String cage) {
+        return page(room, size, 800, person, cage);
+    }
+
+    static Painted page(Birdroom room, TextSize size, int height, String person, String cage) {
         Destination.Cage here = Destination.Cage.byHand(cage);
         return room.painted(
                 size,
+                height,
                 person,
                 here,
                 (pen, stage) -> new CageScreen(
