@@ -22,9 +22,7 @@ public sealed interface ChickDeed extends Deed, EggDeed.AboutEgg {
 
         @Override
         public List<Fact> facts(Scene scene) {
-            Lying chick = theEgg(scene);
-            return List.of(new Fact.Ringing(
-                    chick.pair().id(), chick.round().id(), chick.egg().mark(), ring));
+            return tells(scene, (pair, round, egg) -> new Fact.Ringing(pair, round, egg, ring));
         }
 
         @Override
@@ -42,9 +40,7 @@ public sealed interface ChickDeed extends Deed, EggDeed.AboutEgg {
 
         @Override
         public List<Fact> facts(Scene scene) {
-            Lying chick = theEgg(scene);
-            return List.of(new Fact.RingCheck(
-                    chick.pair().id(), chick.round().id(), chick.egg().mark()));
+            return tells(scene, Fact.RingCheck::new);
         }
 
         @Override
@@ -102,9 +98,7 @@ public sealed interface ChickDeed extends Deed, EggDeed.AboutEgg {
 
         @Override
         public List<Fact> facts(Scene scene) {
-            Lying chick = theEgg(scene);
-            return List.of(new Fact.ChickLoss(
-                    chick.pair().id(), chick.round().id(), chick.egg().mark(), false, likely));
+            return tells(scene, (pair, round, egg) -> new Fact.ChickLoss(pair, round, egg, false, likely));
         }
 
         @Override
@@ -126,9 +120,7 @@ public sealed interface ChickDeed extends Deed, EggDeed.AboutEgg {
 
         @Override
         public List<Fact> facts(Scene scene) {
-            Lying chick = theEgg(scene);
-            return List.of(new Fact.ChickLoss(
-                    chick.pair().id(), chick.round().id(), chick.egg().mark(), true, likely));
+            return tells(scene, (pair, round, egg) -> new Fact.ChickLoss(pair, round, egg, true, likely));
         }
 
         @Override
@@ -146,9 +138,7 @@ public sealed interface ChickDeed extends Deed, EggDeed.AboutEgg {
 
         @Override
         public List<Fact> facts(Scene scene) {
-            Lying chick = theEgg(scene);
-            return List.of(new Fact.ChickMark(
-                    chick.pair().id(), chick.round().id(), chick.egg().mark(), trait));
+            return tells(scene, (pair, round, egg) -> new Fact.ChickMark(pair, round, egg, trait));
         }
 
         @Override
@@ -178,13 +168,10 @@ public sealed interface ChickDeed extends Deed, EggDeed.AboutEgg {
 
         @Override
         public List<Fact> facts(Scene scene) {
-            Lying chick = theEgg(scene);
-            return List.of(new Fact.NestMove(
-                    chick.pair().id(),
-                    chick.round().id(),
-                    chick.egg().mark(),
-                    scene.theCage(to).id(),
-                    letter.orElseThrow()));
+            return tells(
+                    scene,
+                    (pair, round, egg) -> new Fact.NestMove(
+                            pair, round, egg, scene.theCage(to).id(), letter.orElseThrow()));
         }
 
         @Override

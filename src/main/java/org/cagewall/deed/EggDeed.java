@@ -22,9 +22,7 @@ public sealed interface EggDeed extends Deed {
 
         @Override
         public List<Fact> facts(Scene scene) {
-            Lying egg = theEgg(scene);
-            return List.of(new Fact.Candling(
-                    egg.pair().id(), egg.round().id(), egg.egg().mark(), finding));
+            return tells(scene, (pair, round, egg) -> new Fact.Candling(pair, round, egg, finding));
         }
 
         @Override
@@ -42,9 +40,7 @@ public sealed interface EggDeed extends Deed {
 
         @Override
         public List<Fact> facts(Scene scene) {
-            Lying egg = theEgg(scene);
-            return List.of(
-                    new Fact.Pip(egg.pair().id(), egg.round().id(), egg.egg().mark()));
+            return tells(scene, Fact.Pip::new);
         }
 
         @Override
@@ -61,15 +57,18 @@ public sealed interface EggDeed extends Deed {
             return EggRules.ofAnEgg(this, EggRules.notFullAndWhole(this, reason()));
         }
 
+        @Override
+        public boolean endsTheEgg() {
+            return true;
+        }
+
         private WhyRemoved reason() {
             return why.orElse(WhyRemoved.OTHER);
         }
 
         @Override
         public List<Fact> facts(Scene scene) {
-            Lying egg = theEgg(scene);
-            return List.of(new Fact.Removal(
-                    egg.pair().id(), egg.round().id(), egg.egg().mark(), reason()));
+            return tells(scene, (pair, round, egg) -> new Fact.Removal(pair, round, egg, reason()));
         }
 
         @Override
@@ -100,13 +99,10 @@ public sealed interface EggDeed extends Deed {
 
         @Override
         public List<Fact> facts(Scene scene) {
-            Lying egg = theEgg(scene);
-            return List.of(new Fact.NestMove(
-                    egg.pair().id(),
-                    egg.round().id(),
-                    egg.egg().mark(),
-                    scene.theCage(to).id(),
-                    letter.orElseThrow()));
+            return tells(
+                    scene,
+                    (pair, round, egg) -> new Fact.NestMove(
+                            pair, round, egg, scene.theCage(to).id(), letter.orElseThrow()));
         }
 
         @Override
@@ -128,7 +124,7 @@ public sealed interface EggDeed extends Deed {
             if (mark.isEmpty()) {
                 return List.of(CageRules.inUse(cage), EggRules.oneIsDue(cage));
             }
-            Which which = new Which(cage, mark.get(), round);
+            Hatching which = new Hatching(cage, mark.get(), round);
             return EggRules.ofAnEgg(which, EggRules.mayHatch(which), EggRules.notTooSoon(which));
         }
 
@@ -146,7 +142,7 @@ public sealed interface EggDeed extends Deed {
 
         @Override
         public List<Fact> facts(Scene scene) {
-            Lying egg = new Which(cage, mark.orElseThrow(), round).theEgg(scene);
+            Lying egg = new Hatching(cage, mark.orElseThrow(), round).theEgg(scene);
             return List.of(new Fact.Hatching(
                     egg.pair().id(),
                     egg.round().id(),
@@ -174,12 +170,35 @@ public sealed interface EggDeed extends Deed {
                     .find(mark(), round(), scene.on()));
         }
 
+        /** What the deed tells of it. */
+        default List<Fact> tells(Scene scene, Telling telling) {
+            Lying egg = theEgg(scene);
+            return List.of(
+                    telling.fact(egg.pair().id(), egg.round().id(), egg.egg().mark()));
+        }
+
+        /** Whether there is no egg after it: it is taken out, or it hatches. */
+        default boolean endsTheEgg() {
+            return false;
+        }
+
         /** The egg or chick, which the rules have made sure of. */
         default Lying theEgg(Scene scene) {
             return egg(scene).orElseThrow(() -> new IllegalStateException("no egg " + mark()));
         }
     }
 
-    /** Which egg or chick of which cage. */
-    record Which(String cage, String mark, Optional<String> round) implements AboutEgg {}
+    /** A fact about the egg that is known by these three. */
+    interface Telling {
+        Fact fact(long pair, long round, String mark);
+    }
+
+    /** Which egg of which cage hatches. */
+    record Hatching(String cage, String mark, Optional<String> round) implements AboutEgg {
+
+        @Override
+        public boolean endsTheEgg() {
+            return true;
+        }
+    }
 }

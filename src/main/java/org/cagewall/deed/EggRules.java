@@ -87,7 +87,7 @@ final class EggRules {
     private static Rule notOutYet(EggDeed.AboutEgg which) {
         return scene -> which.egg(scene)
                 .flatMap(lying -> lying.egg().removed())
-                .filter(gone -> gone.day().isBefore(scene.on()) || endsIt(which))
+                .filter(gone -> gone.day().isBefore(scene.on()) || which.endsTheEgg())
                 .map(gone -> Ruling.refuses("nest.egg-out", which.mark(), gone.day(), gone.why()))
                 .orElse(Ruling.ALLOWED);
     }
@@ -95,14 +95,9 @@ final class EggRules {
     private static Rule notHatchedYet(EggDeed.AboutEgg which) {
         return scene -> which.egg(scene)
                 .flatMap(Lying::chick)
-                .filter(chick -> chick.hatched().isBefore(scene.on()) || endsIt(which))
+                .filter(chick -> chick.hatched().isBefore(scene.on()) || which.endsTheEgg())
                 .map(chick -> Ruling.refuses("nest.hatched-already", which.mark(), chick.hatched()))
                 .orElse(Ruling.ALLOWED);
-    }
-
-    /** Whether there is no egg after it: it is taken out, or it hatches. */
-    private static boolean endsIt(EggDeed.AboutEgg which) {
-        return which instanceof EggDeed.EggRemoved || which instanceof EggDeed.Which;
     }
 
     private static Rule hatchedByThen(EggDeed.AboutEgg which) {

@@ -67,8 +67,9 @@ final class FosterRules {
             if (!wanted.matches("\\p{L}{1,3}")) {
                 return Ruling.refuses("nest.no-letter", wanted);
             }
-            boolean itsOwn = new EggDeed.Which(cage, mark, Optional.empty())
-                    .egg(scene)
+            boolean itsOwn = scene.room()
+                    .cage(cage)
+                    .flatMap(from -> scene.nest(from.id()).find(mark, Optional.empty(), scene.on()))
                     .flatMap(lying -> lying.egg().letter())
                     .filter(wanted::equalsIgnoreCase)
                     .isPresent();

@@ -1,7 +1,6 @@
 package org.cagewall.tasks;
 
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -308,16 +307,16 @@ final class NestTasks {
         }
         String id = Task.id(window.expected(), cage.name(), kind, n);
         Closed.Verdict verdict = closed.byOutcome(id);
-        boolean late = verdict.state() == Task.State.OPEN && window.isPast(date);
-        Message why = late
-                ? Message.of("tasks.why-late", window.latest(), ChronoUnit.DAYS.between(window.latest(), date))
+        int lateBy = verdict.state() == Task.State.OPEN ? Task.lateBy(window.latest(), date) : 0;
+        Message why = lateBy > 0
+                ? Message.of("tasks.why-late", window.latest(), lateBy)
                 : Message.of(window.earliest().isAfter(date) ? SOON : "tasks.why-due", WindowWords.of(window));
         tasks.add(new Task(
                 id,
                 Optional.of(cage.name()),
                 kind,
                 window.expected(),
-                late,
+                lateBy,
                 words,
                 Optional.of(Sight.of(room, cage, date)),
                 why,

@@ -211,7 +211,7 @@ final class OwnersList {
                 cage.map(Cage::name),
                 kind,
                 due,
-                verdict.state() == Task.State.OPEN && due.isBefore(date),
+                verdict.state() == Task.State.OPEN ? Task.lateBy(due, date) : 0,
                 words,
                 cage.map(it -> Sight.of(room, it, date)),
                 why,

@@ -2,6 +2,7 @@ package org.cagewall.tasks;
 
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import org.cagewall.room.Answer;
@@ -15,7 +16,7 @@ import org.cagewall.text.Message;
  * @param id DATE/CAGE/KIND, and /n for the second and later of a kind; a function of those alone
  * @param cage the cage it is at, or the first of its row; empty where it is about the whole room
  * @param due the day by which it is to be done
- * @param late whether that day had gone by on the day of the list
+ * @param lateBy how many days ago it was to be done at the latest; 0 while it is not late
  * @param words the task in a few words
  * @param see what should be seen there
  * @param why what it is for
@@ -30,7 +31,7 @@ public record Task(
         Optional<String> cage,
         Kind kind,
         LocalDate due,
-        boolean late,
+        int lateBy,
         Message words,
         Optional<Message> see,
         Message why,
@@ -87,14 +88,17 @@ public record Task(
         brief = List.copyOf(brief);
     }
 
+    public boolean late() {
+        return lateBy > 0;
+    }
+
     public boolean isOpen() {
         return state == State.OPEN;
     }
 
     /** The same task once the deed that it asks for was recorded. */
     Task recorded() {
-        return new Task(
-                id, cage, kind, due, false, words, see, why, how, brief, part, row, State.DONE, Optional.empty());
+        return new Task(id, cage, kind, due, 0, words, see, why, how, brief, part, row, State.DONE, Optional.empty());
     }
 
     /** Whether it was closed by a report of something different. */
@@ -102,6 +106,11 @@ public record Task(
         return closing.flatMap(Closing::answer)
                 .filter(answer -> answer == Answer.DIFFERENT)
                 .isPresent();
+    }
+
+    /** How many days a day lies behind another; 0 where it does not. */
+    static int lateBy(LocalDate last, LocalDate date) {
+        return (int) Math.max(0, ChronoUnit.DAYS.between(last, date));
     }
 
     static String id(LocalDate date, String cage, Kind kind) {

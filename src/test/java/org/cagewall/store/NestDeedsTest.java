@@ -378,7 +378,10 @@ class NestDeedsTest extends InMemory {
         assertThat(next("2026-04-14", JANUARY)).contains("HB 26-102");
     }
 
-    /** Most of Europe issues the rings of a year on the first of October before it; Australia on the first of January. */
+    /**
+     * Most of Europe issues the rings of a year on the first of October before it (Budgerigar World, "Europe changes ring
+     * issue date"); Australia on the first of January (Australian National Budgerigar Council, by-law 7a).
+     */
     @Test
     void aChickOfOctoberWearsTheRingOfTheYearThatFollows() {
         buy(2026);

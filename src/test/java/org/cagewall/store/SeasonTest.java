@@ -23,7 +23,7 @@ import org.junit.jupiter.api.Test;
 
 /**
  * A whole season of an eight-cage room is recorded day by day, and what its nests ask for on each day is what was worked
- * out by hand in {@code season.txt}.
+ * out beside the program in {@code season.txt}.
  */
 class SeasonTest extends InMemory {
 
@@ -46,7 +46,7 @@ class SeasonTest extends InMemory {
             List.of(Kind.FIRST_EGG, Kind.EGG_GAP, Kind.UNSAT, Kind.BACKS, Kind.CLEAR_EGGS, Kind.NEXT_ROUND);
 
     @Test
-    void onEveryDayTheNestsAskForWhatWasWorkedOutByHand() throws IOException {
+    void onEveryDayTheNestsAskForWhatWasWorkedOutBesideTheProgram() throws IOException {
         List<String> season = lines();
         LocalDate[] ends = season.stream()
                 .filter(line -> line.startsWith("season "))

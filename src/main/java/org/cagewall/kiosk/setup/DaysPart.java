@@ -2,10 +2,8 @@ package org.cagewall.kiosk.setup;
 
 import java.util.List;
 import java.util.Optional;
-import net.miginfocom.swing.MigLayout;
 import org.cagewall.desk.Desk;
 import org.cagewall.kiosk.kit.ButtonKind;
-import org.cagewall.kiosk.kit.Card;
 import org.cagewall.kiosk.kit.Chips;
 import org.cagewall.kiosk.kit.Choice;
 import org.cagewall.kiosk.kit.Labelled;
@@ -25,25 +23,15 @@ import org.cagewall.kiosk.theme.Type;
 import org.cagewall.text.Words;
 
 /** What is usual, value by value, on the left; on the right where one comes from, to be changed. Event thread. */
-final class DaysPart extends Part {
+final class DaysPart extends ListPart {
 
     private static final int MOST_DAYS = 400;
 
-    private final Words words;
-    private final Stack list = new Stack();
-    private final Card side = new Card(new MigLayout(
-            "insets 18 20 18 20, fill, wrap 1, gap 0 12, hidemode 3", "[grow,fill]", "[0:0,grow,fill][][]"));
     private final DaysPresenter presenter;
     private Optional<DaysState> before = Optional.empty();
 
     DaysPart(Desk desk, Pen pen, Words words) {
-        super(new MigLayout(
-                "insets 0, fill, gap 24 0",
-                "[grow 1,fill,sizegroup half][grow 1,fill,sizegroup half]",
-                "[0:0,grow,fill]"));
-        this.words = words;
-        view.add(new TouchScroll(words, "days", list), "grow, wmin 0, hmin 0");
-        view.add(side, "grow, wmin 0, hmin 0");
+        super("days", words);
         presenter = new DaysPresenter(desk, pen, words, this::render);
     }
 

@@ -2,10 +2,8 @@ package org.cagewall.kiosk.setup;
 
 import java.util.List;
 import java.util.Optional;
-import net.miginfocom.swing.MigLayout;
 import org.cagewall.desk.Desk;
 import org.cagewall.kiosk.kit.ButtonKind;
-import org.cagewall.kiosk.kit.Card;
 import org.cagewall.kiosk.kit.Chips;
 import org.cagewall.kiosk.kit.Choice;
 import org.cagewall.kiosk.kit.Field;
@@ -26,23 +24,13 @@ import org.cagewall.room.Role;
 import org.cagewall.text.Words;
 
 /** Who there is on the left; on the right somebody who is added or changed. Used on the event thread. */
-final class PeoplePart extends Part {
+final class PeoplePart extends ListPart {
 
-    private final Words words;
-    private final Stack list = new Stack();
-    private final Card side = new Card(new MigLayout(
-            "insets 18 20 18 20, fill, wrap 1, gap 0 12, hidemode 3", "[grow,fill]", "[0:0,grow,fill][][]"));
     private final PeoplePresenter presenter;
     private Optional<PeopleState> before = Optional.empty();
 
     PeoplePart(Desk desk, Pen pen, Words words) {
-        super(new MigLayout(
-                "insets 0, fill, gap 24 0",
-                "[grow 1,fill,sizegroup half][grow 1,fill,sizegroup half]",
-                "[0:0,grow,fill]"));
-        this.words = words;
-        view.add(new TouchScroll(words, "people", list), "grow, wmin 0, hmin 0");
-        view.add(side, "grow, wmin 0, hmin 0");
+        super("people", words);
         presenter = new PeoplePresenter(desk, pen, words, this::render);
     }
 

@@ -2,11 +2,9 @@ package org.cagewall.kiosk.setup;
 
 import java.util.List;
 import java.util.Optional;
-import javax.swing.JComponent;
 import net.miginfocom.swing.MigLayout;
 import org.cagewall.desk.Desk;
 import org.cagewall.kiosk.kit.ButtonKind;
-import org.cagewall.kiosk.kit.Card;
 import org.cagewall.kiosk.kit.Chips;
 import org.cagewall.kiosk.kit.Choice;
 import org.cagewall.kiosk.kit.Field;
@@ -125,15 +123,5 @@ final class RingsPart extends Part {
                                 words.say("setup.write-off"),
                                 () -> presenter.writeOff(ring.value(), why.one().orElse(RingLoss.SPOILT)))
                         .tall(64)));
-    }
-
-    private static Card card(JComponent... parts) {
-        Card card = new Card(new MigLayout("insets 16 20 18 20, fillx", "[grow,fill]"));
-        Stack body = new Stack(14);
-        for (JComponent part : parts) {
-            body.add(part);
-        }
-        card.add(body, "wmin 0");
-        return card;
     }
 }

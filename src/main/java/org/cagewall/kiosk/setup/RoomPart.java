@@ -6,7 +6,6 @@ import javax.swing.JComponent;
 import net.miginfocom.swing.MigLayout;
 import org.cagewall.desk.Desk;
 import org.cagewall.kiosk.kit.ButtonKind;
-import org.cagewall.kiosk.kit.Card;
 import org.cagewall.kiosk.kit.Chips;
 import org.cagewall.kiosk.kit.Choice;
 import org.cagewall.kiosk.kit.Field;
@@ -158,11 +157,5 @@ final class RoomPart extends Part {
         row.add(first);
         row.add(other);
         return row;
-    }
-
-    private static Card card(Stack content) {
-        Card card = new Card(new MigLayout("insets 16 20 18 20, fillx", "[grow,fill]"));
-        card.add(content, "wmin 0");
-        return card;
     }
 }

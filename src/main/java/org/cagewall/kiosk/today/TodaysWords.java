@@ -70,7 +70,7 @@ final class TodaysWords {
     private RowFace face(Task task) {
         if (task.isOpen()) {
             RowFace face = RowFace.of(lead(task), first(task), sentences(task.brief()));
-            return task.late() ? face.tagged(TagKind.LATE, words.say("today.late", lateBy(task))) : face;
+            return task.late() ? face.tagged(TagKind.LATE, words.say("today.late", task.lateBy())) : face;
         }
         if (task.closing().isEmpty()) {
             return RowFace.of(lead(task), words.say(task.words()), words.say("today.recorded"))
@@ -97,10 +97,6 @@ final class TodaysWords {
 
     private String closed(Task.Closing closing) {
         return closing.at().map(words::time).orElse(closing.person());
-    }
-
-    private long lateBy(Task task) {
-        return java.time.temporal.ChronoUnit.DAYS.between(task.due(), today);
     }
 
     String lead(Task task) {
