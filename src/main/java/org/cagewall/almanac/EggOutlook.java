@@ -30,6 +30,17 @@ public record EggOutlook(
         Optional<LocalDate> overdueFrom,
         Optional<Unsat> unsat) {
 
+    /**
+     * Whether it is getting old on that day with nobody sitting on it yet.
+     *
+     * @param day the day for which it is asked
+     */
+    public boolean liesUnsat(LocalDate day) {
+        return unsat.filter(keeps -> !keeps.warnFrom().isAfter(day)).isPresent()
+                && satFrom.filter(sat -> sat.foreseen() || sat.day().isAfter(day))
+                        .isPresent();
+    }
+
     /** The look against the light that comes next; empty when both are done or none is of use. */
     public Optional<Due> nextLook() {
         return firstLook.filter(Due::isOpen).or(() -> secondLook.filter(Due::isOpen));

@@ -29,9 +29,6 @@ final class OneNest {
     /** An egg is overdue at laying and 23 days where 21 is the latest for incubation; common practice. */
     private static final int OVERDUE_AFTER_LAYING_DAYS = 2;
 
-    /** A look into the box every second day; common practice. */
-    private static final int NEST_LOOK_DAYS = 2;
-
     private final Room room;
     private final Sittings sittings;
     private final Cage cage;
@@ -279,18 +276,13 @@ final class OneNest {
                 .map(NestLook::day)
                 .filter(day -> day.isAfter(eldest))
                 .orElse(eldest)
-                .plusDays(NEST_LOOK_DAYS));
+                .plusDays(Outlook.NEST_LOOK_DAYS));
     }
 
     private Optional<Due> backs() {
         return inBox().min(Comparator.comparing(Chick::hatched)).flatMap(eldest -> timetable
                 .span(Timing.BACKS)
                 .map(days -> Window.after(eldest.hatched(), days).guessed(eldest.about()))
-                .map(window -> Due.of(
-                        cage.nestLook()
-                                .filter(look -> look.plucked().isPresent())
-                                .map(NestLook::day)
-                                .filter(day -> !day.isBefore(window.earliest())),
-                        window)));
+                .map(window -> Due.of(cage.backsSeen().filter(day -> !day.isBefore(window.earliest())), window)));
     }
 }

@@ -40,6 +40,9 @@ public record Outlook(
         List<ClearEggs> clearEggs,
         Optional<PartingOutlook> parting) {
 
+    /** From one look at the chicks in their box to the next, in days; common practice, no source. */
+    public static final int NEST_LOOK_DAYS = 2;
+
     public Outlook {
         rounds = List.copyOf(rounds);
         eggs = List.copyOf(eggs);

@@ -12,6 +12,8 @@ import java.util.Optional;
  * @param called a name beside the ring
  * @param hatched a date or a year, as it was told
  * @param stays the cages it has stood in, oldest first
+ * @param treated the last day on which it was treated
+ * @param backFromShow the day on which it came back from a show; empty once it has been out since
  */
 public record Bird(
         long id,
@@ -30,12 +32,37 @@ public record Bird(
         Optional<Look> look,
         Optional<LocalDate> treated,
         Optional<Outing> out,
+        Optional<LocalDate> backFromShow,
         boolean loose,
         Optional<Departure> left) {
 
     public Bird {
         stays = List.copyOf(stays);
         traits = List.copyOf(traits);
+    }
+
+    /** The bird where it stood before that day, untreated on it. */
+    Bird before(LocalDate day) {
+        return new Bird(
+                id,
+                ring,
+                splitRing,
+                called,
+                sex,
+                species,
+                hatched,
+                colour,
+                father,
+                mother,
+                origin,
+                stays.stream().filter(stay -> stay.since().isBefore(day)).toList(),
+                traits,
+                look,
+                Days.before(treated, day),
+                out,
+                backFromShow,
+                loose,
+                left.filter(gone -> gone.day().isBefore(day)));
     }
 
     public boolean isPresent() {

@@ -25,4 +25,19 @@ public record Box(
     public boolean isTurned() {
         return hanging.filter(step -> step == BoxStep.TURNED).isPresent();
     }
+
+    /** The box as it hung before that day, as far as that is remembered. */
+    Box before(LocalDate day) {
+        Optional<LocalDate> wasOn = Days.before(on, day);
+        Optional<LocalDate> wasTurned = Days.before(turned, day);
+        Optional<LocalDate> wasOff = Days.before(off, day);
+        if (wasOn.equals(on) && wasTurned.equals(turned) && wasOff.equals(off)) {
+            return this;
+        }
+        boolean facedTheWall =
+                wasTurned.filter(last -> wasOn.filter(last::isBefore).isEmpty()).isPresent();
+        Optional<BoxStep> hung =
+                wasOn.equals(on) ? Optional.of(facedTheWall ? BoxStep.TURNED : BoxStep.ON) : Optional.empty();
+        return new Box(wasOn, wasTurned, wasOff, cleaned, hung);
+    }
 }

@@ -24,6 +24,19 @@ public record Chick(
         traits = List.copyOf(traits);
     }
 
+    /** The chick before that day. */
+    Chick before(LocalDate day) {
+        return new Chick(
+                hatched,
+                about,
+                ring.filter(worn -> worn.day().isBefore(day))
+                        .map(worn -> new ChickRing(worn.ring(), worn.day(), Days.before(worn.checked(), day))),
+                trips.stream().filter(trip -> trip.day().isBefore(day)).toList(),
+                traits,
+                lost.filter(loss -> loss.day().isBefore(day)),
+                weaned.filter(weaning -> weaning.day().isBefore(day)));
+    }
+
     /** Whether it is still in the care of a nest: alive, not missing, not weaned. */
     public boolean isInCare() {
         return lost.isEmpty() && weaned.isEmpty();

@@ -31,6 +31,22 @@ public record Egg(
         moves = List.copyOf(moves);
     }
 
+    /** The egg before that day. */
+    Egg before(LocalDate day) {
+        return new Egg(
+                mark,
+                laid,
+                about,
+                place,
+                cage,
+                entry,
+                candlings.stream().filter(look -> look.day().isBefore(day)).toList(),
+                Days.before(pipped, day),
+                moves.stream().filter(move -> move.day().isBefore(day)).toList(),
+                removed.filter(gone -> gone.day().isBefore(day)),
+                chick.filter(young -> young.hatched().isBefore(day)).map(young -> young.before(day)));
+    }
+
     /** The last thing known of it as an egg. */
     public EggState state() {
         if (chick.isPresent()) {

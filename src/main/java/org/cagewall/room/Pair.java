@@ -26,6 +26,20 @@ public record Pair(
         skipped = List.copyOf(skipped);
     }
 
+    /** The pair before that day; its birds may have been put together on it. */
+    Pair before(LocalDate day) {
+        return new Pair(
+                id,
+                label,
+                cage,
+                cock,
+                hen,
+                since,
+                rounds.stream().flatMap(round -> round.before(day).stream()).toList(),
+                parting,
+                skipped);
+    }
+
     public Optional<Round> openRound() {
         return rounds.stream().filter(Round::isOpen).reduce((earlier, later) -> later);
     }

@@ -16,7 +16,8 @@ import java.util.stream.Stream;
  * @param head the number of the last entry it knows
  * @param code three characters that tell this birdroom's cards from another's
  * @param day the day it was read for
- * @param since the day from which visits and outcomes of tasks are held
+ * @param since the day from which visits and outcomes of tasks are held; outcomes of tasks that may be asked for again
+ *     are held for 150 days
  * @param birds those present, and those of the pairs held
  * @param pairs those together, up to 60 days after both birds are out, and those with eggs or chicks in a nest
  * @param visits checks since that day, oldest first
@@ -51,6 +52,9 @@ public record Room(
     /** How long after an egg was laid its pair is held while it, or its chick, is in a nest, in days. */
     public static final int YOUNG_HELD_DAYS = 150;
 
+    /** How long the outcome of a task that may be asked for again is held, in days: as long as what a nest asks for. */
+    public static final int OUTCOME_HELD_DAYS = YOUNG_HELD_DAYS;
+
     public Room {
         walls = List.copyOf(walls);
         cages = List.copyOf(cages);
@@ -66,6 +70,33 @@ public record Room(
         ringsSpoilt = List.copyOf(ringsSpoilt);
         ringsWorn = List.copyOf(ringsWorn);
         past = List.copyOf(past);
+    }
+
+    /**
+     * The room with its nests and the birds of its pairs as they were on the eve of a day, so far as that is remembered:
+     * without what was laid, seen, done or moved on it. That a parting was begun, or a stage left out, still stands.
+     */
+    public Room before(LocalDate date) {
+        return new Room(
+                head,
+                code,
+                day,
+                since,
+                settings,
+                walls,
+                cages.stream().map(cage -> cage.before(date)).toList(),
+                birds.stream().map(bird -> bird.before(date)).toList(),
+                pairs.stream().map(pair -> pair.before(date)).toList(),
+                plans,
+                people,
+                absences,
+                visits,
+                unread,
+                outcomes,
+                rings,
+                ringsSpoilt,
+                ringsWorn,
+                past);
     }
 
     public boolean isEmpty() {

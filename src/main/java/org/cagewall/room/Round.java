@@ -16,6 +16,17 @@ public record Round(
         eggs = List.copyOf(eggs);
     }
 
+    /** The round before that day; empty where it had not begun. */
+    Optional<Round> before(LocalDate day) {
+        List<Egg> laid = eggs.stream()
+                .filter(egg -> egg.laid().isBefore(day))
+                .map(egg -> egg.before(day))
+                .toList();
+        return laid.isEmpty() && !begun.isBefore(day)
+                ? Optional.empty()
+                : Optional.of(new Round(id, number, begun, Days.before(ended, day), Days.before(sitting, day), laid));
+    }
+
     public boolean isOpen() {
         return ended.isEmpty();
     }

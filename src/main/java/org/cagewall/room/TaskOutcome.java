@@ -3,6 +3,7 @@ package org.cagewall.room;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.Optional;
+import java.util.Set;
 
 /** What became of a task of the daily list. Immutable; any thread. */
 public record TaskOutcome(
@@ -12,4 +13,15 @@ public record TaskOutcome(
         Optional<String> why,
         String person,
         LocalDate day,
-        Optional<LocalTime> time) {}
+        Optional<LocalTime> time) {
+
+    /** The kinds that are asked for anew each day. */
+    private static final Set<String> OF_A_DAY =
+            Set.of("morning", "evening-food", "evening-row", "evening", "check", "card");
+
+    /** Whether the same task may be asked for on a later day, so that its answer has to be remembered. */
+    public boolean mayBeAskedAgain() {
+        String[] parts = task.split("/");
+        return parts.length < 3 || !OF_A_DAY.contains(parts[2]);
+    }
+}

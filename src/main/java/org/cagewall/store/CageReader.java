@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.cagewall.deed.Fact;
 import org.cagewall.room.Box;
 import org.cagewall.room.BoxStep;
@@ -28,6 +29,9 @@ import org.jdbi.v3.core.Handle;
  * read again. Bound to the handle's thread.
  */
 final class CageReader {
+
+    private static final Comparator<Row<Fact.NestLook>> IN_ORDER =
+            Comparator.<Row<Fact.NestLook>, LocalDate>comparing(Row::day).thenComparing(Row::entry);
 
     private final Handle handle;
 
@@ -97,7 +101,7 @@ final class CageReader {
                 parts.newest(id, Fact.Dummies.class, CageReader::dummies, row -> row.fact()
                                 .laid())
                         .orElse(0),
-                parts.newest(id, Fact.NestLook.class, Cage::nestLook, CageReader::nestLook),
+                parts.looks(id),
                 parts.newest(id, Fact.Cleaning.class, Cage::cleaned, Row::day),
                 parts.newest(
                         id,
@@ -177,6 +181,16 @@ final class CageReader {
                     .orElseGet(() -> read.apply(source.rows(kind, id)));
         }
 
+        List<NestLook> looks(long id) {
+            return before.filter(cage -> !touched.contains(Fact.NestLook.class))
+                    .map(Cage::looks)
+                    .orElseGet(() -> source.looks(id).stream()
+                            .distinct()
+                            .sorted(IN_ORDER)
+                            .map(CageReader::nestLook)
+                            .toList());
+        }
+
         <F extends Fact.OfCage, T> Optional<T> newest(
                 long id, Class<F> kind, Function<Cage, Optional<T>> known, Function<Row<F>, T> read) {
             return before.filter(cage -> !touched.contains(kind)).map(known).orElseGet(() -> source.newest(kind, id)
@@ -190,6 +204,9 @@ final class CageReader {
         <F extends Fact.OfCage> List<Row<F>> rows(Class<F> kind, long cage);
 
         <F extends Fact.OfCage> Optional<Row<F>> newest(Class<F> kind, long cage);
+
+        /** The last and the last on an earlier day, of all looks and of those that told of plucking; some may be the same. */
+        List<Row<Fact.NestLook>> looks(long cage);
     }
 
     private class Single implements Source {
@@ -202,6 +219,26 @@ final class CageReader {
         @Override
         public <F extends Fact.OfCage> Optional<Row<F>> newest(Class<F> kind, long cage) {
             return FactTables.newest(handle, kind, "cage = ?", cage).stream().findFirst();
+        }
+
+        @Override
+        public List<Row<Fact.NestLook>> looks(long cage) {
+            List<Row<Fact.NestLook>> looks = lastTwo("cage = ?", cage);
+            return looks.isEmpty()
+                    ? looks
+                    : Stream.concat(looks.stream(), lastTwo("cage = ? AND plucked IS NOT NULL", cage).stream())
+                            .toList();
+        }
+
+        private List<Row<Fact.NestLook>> lastTwo(String which, long cage) {
+            List<Row<Fact.NestLook>> last = FactTables.newest(handle, Fact.NestLook.class, which, cage);
+            return Stream.concat(
+                            last.stream(),
+                            last.stream()
+                                    .flatMap(look -> FactTables.newest(
+                                            handle, Fact.NestLook.class, which + " AND day < ?", cage, look.day())
+                                            .stream()))
+                    .toList();
         }
     }
 

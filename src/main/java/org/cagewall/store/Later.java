@@ -15,6 +15,7 @@ import org.cagewall.room.Bird;
 import org.cagewall.room.Pair;
 import org.cagewall.room.PastEgg;
 import org.cagewall.room.Room;
+import org.cagewall.room.TaskOutcome;
 
 /**
  * What a room holds on its day, and what is still held of it on a later one when nothing has been recorded since. Pure;
@@ -53,11 +54,23 @@ final class Later {
                 room.absences(),
                 kept(room.visits(), visit -> !visit.day().isBefore(since)),
                 room.unread(),
-                kept(room.outcomes(), outcome -> !outcome.day().isBefore(since)),
+                kept(room.outcomes(), outcome -> isHeld(outcome, since, day)),
                 room.rings(),
                 room.ringsSpoilt(),
                 room.ringsWorn(),
                 past);
+    }
+
+    /** The outcomes of tasks of one day as long as its visits; the others as long as the task may be asked for. */
+    static boolean isHeld(TaskOutcome outcome, LocalDate since, LocalDate today) {
+        return !outcome.day().isBefore(since)
+                || outcome.mayBeAskedAgain() && !outcome.day().isBefore(outcomesFrom(since, today));
+    }
+
+    /** The day of the oldest outcome that may be held. */
+    static LocalDate outcomesFrom(LocalDate since, LocalDate today) {
+        LocalDate again = today.minusDays(Room.OUTCOME_HELD_DAYS);
+        return since.isBefore(again) ? since : again;
     }
 
     /** From when visits and outcomes are held: since yesterday, or since the days away began that have not ended. */

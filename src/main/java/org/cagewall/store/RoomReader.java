@@ -44,6 +44,7 @@ import org.cagewall.room.Stay;
 import org.cagewall.room.TaskOutcome;
 import org.cagewall.room.Visit;
 import org.cagewall.room.Wall;
+import org.cagewall.room.Whither;
 import org.jdbi.v3.core.Handle;
 
 /**
@@ -283,6 +284,7 @@ final class RoomReader {
                             last(treatments, id).map(Row::day),
                             last(outings, id)
                                     .flatMap(it -> it.fact().whither().map(where -> new Outing(where, it.day()))),
+                            backFromShow(rows(outings, id)),
                             last(escapes, id).filter(it -> it.fact().loose()).isPresent(),
                             last(departures, id)
                                     .map(it -> new Departure(
@@ -300,6 +302,20 @@ final class RoomReader {
         added.fact().home().ifPresent(cage -> stays.add(new Stay(cage, LocalDate.MIN, added.entry())));
         moves.forEach(move -> stays.add(new Stay(move.fact().cage(), move.day(), move.entry())));
         return stays;
+    }
+
+    private static Optional<LocalDate> backFromShow(List<Row<Fact.Outing>> outings) {
+        if (outings.size() < 2) {
+            return Optional.empty();
+        }
+        Row<Fact.Outing> last = outings.get(outings.size() - 1);
+        boolean wasAtShow = outings.get(outings.size() - 2)
+                .fact()
+                .whither()
+                .filter(where -> where == Whither.SHOW)
+                .isPresent();
+        return Optional.of(last.day())
+                .filter(day -> wasAtShow && last.fact().whither().isEmpty());
     }
 
     private static Optional<Long> lastOf(
@@ -466,7 +482,7 @@ final class RoomReader {
         }
 
         private List<TaskOutcome> readOutcomes() {
-            return FactTables.select(handle, Fact.Outcome.class, "day >= ?", since).stream()
+            return FactTables.select(handle, Fact.Outcome.class, "day >= ?", Later.outcomesFrom(since, today)).stream()
                     .map(row -> new TaskOutcome(
                             row.entry(),
                             row.fact().task(),
@@ -475,6 +491,7 @@ final class RoomReader {
                             row.fact().person(),
                             row.day(),
                             row.fact().clock()))
+                    .filter(outcome -> Later.isHeld(outcome, since, today))
                     .toList();
         }
 
@@ -646,7 +663,8 @@ final class RoomReader {
                             row.fact().cage(),
                             row.fact().cock(),
                             row.fact().hen(),
-                            row.fact().label()))
+                            row.fact().label(),
+                            row.day()))
                     .toList();
         }
 

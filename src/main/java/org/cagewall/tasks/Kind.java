@@ -24,6 +24,10 @@ public enum Kind {
     BACK,
     /** New birds that are kept apart. */
     QUARANTINE,
+    /** Birds that came back from a show and were not treated since. */
+    AFTER_SHOW,
+    /** Birds of a planned pair that were not treated for a year. */
+    YEARLY,
     /** No egg has come since the box was put on. */
     FIRST_EGG,
     /** The next egg has not come for too long. */
@@ -59,6 +63,11 @@ public enum Kind {
     /** Whether it follows from what is expected of a nest. */
     public boolean isOfANest() {
         return compareTo(FIRST_EGG) >= 0;
+    }
+
+    /** Whether it is answered by what a look at the birds showed, rather than by done or not done. */
+    public boolean isALook() {
+        return this == MORNING || this == EVENING || this == EVENING_ROW || this == CHECK;
     }
 
     /** The word in an id: {@code evening-row}. */

@@ -48,6 +48,7 @@ final class NestTasks {
     private final Room room;
     private final LocalDate date;
     private final Closed closed;
+    private final LookIn lookIn;
     private final Almanac almanac;
     private final List<Task> tasks = new ArrayList<>();
 
@@ -55,6 +56,7 @@ final class NestTasks {
         this.room = room;
         this.date = date;
         this.closed = new Closed(room, date);
+        this.lookIn = new LookIn(room, date);
         this.almanac = Almanac.of(room);
     }
 
@@ -65,7 +67,7 @@ final class NestTasks {
     static List<Task> of(Room room, LocalDate date) {
         NestTasks made = new NestTasks(room, date);
         made.addAll();
-        made.addDone(new Eve(room, date));
+        made.addDone(new Answered(room, date));
         made.tasks.sort(Comparator.comparing((Task task) -> !task.late()).thenComparing(task -> !presses(task)));
         return List.copyOf(made.tasks);
     }
@@ -79,22 +81,20 @@ final class NestTasks {
         room.walk().forEach(cage -> add(cage, almanac.nest(cage)));
     }
 
-    /** What was asked for before it was recorded, and is no more. */
-    private void addDone(Eve eve) {
-        if (eve.isQuiet()) {
+    /** What was asked for before that day, was answered on it, and is asked for no more. */
+    private void addDone(Answered answered) {
+        if (answered.isNothing()) {
             return;
         }
         Set<String> asked = tasks.stream().map(Task::id).collect(Collectors.toSet());
-        NestTasks before = new NestTasks(eve.room(), date);
+        NestTasks before = new NestTasks(room.before(date), date);
         before.addAll();
-        before.tasks.stream()
-                .filter(task -> !asked.contains(task.id()))
-                .filter(task -> task.cage()
-                        .flatMap(room::cage)
-                        .filter(cage -> eve.answered(cage).contains(task.kind()))
-                        .isPresent())
-                .map(Task::recorded)
-                .forEach(tasks::add);
+        for (Task task : before.tasks) {
+            Cage cage = task.cage().flatMap(room::cage).orElseThrow();
+            if (!asked.contains(task.id()) && answered.at(cage).contains(task.kind())) {
+                tasks.add(task.recorded(Sight.of(room, cage, date)));
+            }
+        }
     }
 
     private void add(Cage cage, Outlook nest) {
@@ -143,12 +143,8 @@ final class NestTasks {
     }
 
     private void unsat(Cage cage, Outlook nest) {
-        List<EggOutlook> stale = nest.eggsHere().stream()
-                .filter(egg -> egg.unsat()
-                        .map(Unsat::warnFrom)
-                        .filter(day -> !day.isAfter(date))
-                        .isPresent())
-                .toList();
+        List<EggOutlook> stale =
+                nest.eggsHere().stream().filter(egg -> egg.liesUnsat(date)).toList();
         stale.stream()
                 .flatMap(egg -> egg.unsat().stream())
                 .min(Comparator.comparing(Unsat::warnFrom))
@@ -201,8 +197,7 @@ final class NestTasks {
     }
 
     private void lookedInto(Cage cage, Outlook nest) {
-        nest.nestLook()
-                .filter(day -> !day.isAfter(date))
+        lookIn.due(cage, nest)
                 .ifPresent(day -> add(
                         cage,
                         Kind.NEST_LOOK,

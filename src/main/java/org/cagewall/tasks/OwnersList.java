@@ -54,6 +54,7 @@ final class OwnersList {
         quarantine.stream().filter(Task::late).forEach(tasks::add);
         room.walk().flatMap(cage -> card(cage).stream()).forEach(tasks::add);
         room.walk().map(this::check).forEach(tasks::add);
+        tasks.addAll(Treatments.of(room, date));
         quarantine.stream().filter(task -> !task.late()).forEach(tasks::add);
         nests.stream().filter(task -> !NestTasks.presses(task)).forEach(tasks::add);
         return tasks;

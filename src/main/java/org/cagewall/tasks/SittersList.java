@@ -85,7 +85,10 @@ final class SittersList {
                 verdict.closing());
     }
 
-    /** Only into the boxes into which the owner lets the sitter look, and only when the chicks are due a look. */
+    /**
+     * Only into the boxes into which the owner lets the sitter look, and only when the chicks are due a look; one that was
+     * recorded that day with them.
+     */
     private List<Task> looksIn() {
         List<Cage> allowed = room.walk()
                 .filter(cage -> cage.routine().allows(Permission.LOOK_IN) && !isAlone(cage))
@@ -93,16 +96,29 @@ final class SittersList {
         if (allowed.isEmpty()) {
             return List.of();
         }
-        Almanac almanac = Almanac.of(room);
-        return allowed.stream()
-                .flatMap(
-                        cage -> almanac
-                                .nest(cage)
-                                .nestLook()
-                                .filter(day -> !day.isAfter(date))
-                                .map(day -> looksIn(cage, day))
-                                .stream())
+        Map<String, Task> due = looksIn(room, allowed);
+        Answered answered = new Answered(room, date);
+        List<Cage> lookedInto = allowed.stream()
+                .filter(cage -> answered.at(cage).contains(Kind.NEST_LOOK) && !due.containsKey(cage.name()))
                 .toList();
+        Map<String, Task> done = lookedInto.isEmpty() ? Map.of() : looksIn(room.before(date), lookedInto);
+        return allowed.stream()
+                .flatMap(cage -> Optional.ofNullable(due.get(cage.name()))
+                        .or(() -> Optional.ofNullable(done.get(cage.name()))
+                                .map(task -> task.recorded(Sight.of(room, cage, date))))
+                        .stream())
+                .toList();
+    }
+
+    /** The looks that are due in that state of the room, by the names of the cages. */
+    private Map<String, Task> looksIn(Room state, List<Cage> cages) {
+        Almanac almanac = Almanac.of(state);
+        LookIn lookIn = new LookIn(state, date);
+        Map<String, Task> looks = new LinkedHashMap<>();
+        cages.stream().flatMap(cage -> state.cage(cage.id()).stream()).forEach(cage -> lookIn.due(
+                        cage, almanac.nest(cage))
+                .ifPresent(day -> looks.put(cage.name(), looksIn(cage, day))));
+        return looks;
     }
 
     private Task looksIn(Cage cage, LocalDate due) {

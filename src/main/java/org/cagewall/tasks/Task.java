@@ -96,9 +96,27 @@ public record Task(
         return state == State.OPEN;
     }
 
-    /** The same task once the deed that it asks for was recorded. */
-    Task recorded() {
-        return new Task(id, cage, kind, due, 0, words, see, why, how, brief, part, row, State.DONE, Optional.empty());
+    /**
+     * The same task once the deed that it asks for was recorded.
+     *
+     * @param seen what should be seen there since
+     */
+    Task recorded(Message seen) {
+        return new Task(
+                id,
+                cage,
+                kind,
+                due,
+                0,
+                words,
+                see.map(before -> seen),
+                why,
+                how,
+                brief,
+                part,
+                row,
+                State.DONE,
+                Optional.empty());
     }
 
     /** Whether it was closed by a report of something different. */

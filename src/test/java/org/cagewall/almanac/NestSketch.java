@@ -39,6 +39,7 @@ import org.cagewall.room.Sex;
 import org.cagewall.room.SkippedStage;
 import org.cagewall.room.Stage;
 import org.cagewall.room.Stay;
+import org.cagewall.room.TaskOutcome;
 import org.cagewall.room.Timing;
 import org.cagewall.room.Use;
 import org.cagewall.room.Weaning;
@@ -55,6 +56,7 @@ public final class NestSketch {
     private final Map<String, String> timetable = new HashMap<>();
     private final List<Absence> absences = new ArrayList<>();
     private final List<PastEgg> past = new ArrayList<>();
+    private final List<TaskOutcome> outcomes = new ArrayList<>();
     private long next = 1;
 
     public NestSketch() {
@@ -83,7 +85,7 @@ public final class NestSketch {
         private Optional<LocalDate> cockOut = Optional.empty();
         private Optional<LocalDate> henOut = Optional.empty();
         private Optional<PartingBegun> parting = Optional.empty();
-        private Optional<NestLook> look = Optional.empty();
+        private final List<NestLook> looks = new ArrayList<>();
         private Routine routine = Routine.NONE;
 
         private Home(String name, LocalDate since) {
@@ -122,8 +124,15 @@ public final class NestSketch {
         }
 
         public Home nestLook(LocalDate day) {
-            look = Optional.of(new NestLook(
+            looks.add(new NestLook(
                     day, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(false)));
+            return this;
+        }
+
+        /** A look at which nobody minded backs and napes. */
+        public Home quickLook(LocalDate day) {
+            looks.add(new NestLook(
+                    day, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty()));
             return this;
         }
 
@@ -158,7 +167,7 @@ public final class NestSketch {
                     0,
                     new Box(boxOn, boxTurned, boxOff, Optional.empty(), hanging),
                     0,
-                    look,
+                    looks,
                     Optional.empty(),
                     Optional.empty(),
                     Optional.empty(),
@@ -182,6 +191,7 @@ public final class NestSketch {
                     Optional.empty(),
                     stays,
                     List.of(),
+                    Optional.empty(),
                     Optional.empty(),
                     Optional.empty(),
                     Optional.empty(),
@@ -408,6 +418,12 @@ public final class NestSketch {
         return this;
     }
 
+    /** A task that was ticked off in the list. */
+    public NestSketch ticked(String task, LocalDate day) {
+        outcomes.add(new TaskOutcome(next++, task, true, Optional.empty(), "Ines", day, Optional.empty()));
+        return this;
+    }
+
     public NestSketch past(List<PastEgg> eggs) {
         past.addAll(eggs);
         return this;
@@ -452,7 +468,7 @@ public final class NestSketch {
                 absences,
                 List.of(),
                 List.of(),
-                List.of(),
+                outcomes,
                 List.of(),
                 List.of(),
                 List.of(),

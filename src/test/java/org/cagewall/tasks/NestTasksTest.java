@@ -10,6 +10,7 @@ import org.cagewall.room.BoxStep;
 import org.cagewall.room.EggFinding;
 import org.cagewall.room.Permission;
 import org.cagewall.room.Room;
+import org.cagewall.room.WhyRemoved;
 import org.cagewall.text.Words;
 import org.junit.jupiter.api.Test;
 
@@ -165,6 +166,107 @@ class NestTasksTest {
     }
 
     @Test
+    void anEggThatEndsTheWaitingShowsItAsDoneOnItsDay() {
+        NestSketch.Home late = home("A2");
+        LocalDate first = FIRST.minusDays(10).plusDays(23);
+        NestSketch.Clutch clutch = late.round();
+        clutch.egg(first);
+        assertThat(done(first))
+                .as("two days after the last of the days expected")
+                .containsExactly("2026-05-01/A2/first-egg");
+
+        clutch.egg(first.plusDays(6));
+        assertThat(done(first.plusDays(6)))
+                .as("the second came after six days, and with it she sits")
+                .containsExactlyInAnyOrder(first.plusDays(2) + "/A2/egg-gap", first.plusDays(5) + "/A2/unsat");
+        assertThat(done(first.plusDays(7))).isEmpty();
+    }
+
+    @Test
+    void aFirstEggThatIsLateIsAskedAboutAndOneInTimeIsNot() {
+        LocalDate latest = FIRST.minusDays(10).plusDays(21);
+
+        assertThat(kinds(latest)).doesNotContain(Kind.FIRST_EGG);
+        Task late = task(latest.plusDays(1), Kind.FIRST_EGG);
+        assertThat(late.late()).isTrue();
+        assertThat(WORDS.say(late.words())).isEqualTo("No egg yet");
+    }
+
+    @Test
+    void anEggOnWhichNobodySitsIsSaidFromDayFiveAndNoMoreOnceSheSits() {
+        NestSketch.Clutch clutch = home.round();
+        clutch.egg(FIRST);
+
+        assertThat(kinds(FIRST.plusDays(4))).doesNotContain(Kind.UNSAT);
+        Task unsat = task(FIRST.plusDays(5), Kind.UNSAT);
+        assertThat(WORDS.say(unsat.words())).isEqualTo("Lying unsat: egg 1");
+        assertThat(unsat.late()).isFalse();
+        assertThat(task(FIRST.plusDays(8), Kind.UNSAT).late())
+                .as("after a week it is stale")
+                .isTrue();
+
+        clutch.sitting(FIRST.plusDays(9));
+        assertThat(kinds(FIRST.plusDays(9))).as("she was seen to sit").doesNotContain(Kind.UNSAT);
+        assertThat(done(FIRST.plusDays(9))).contains(FIRST.plusDays(5) + "/A1/unsat");
+        assertThat(kinds(FIRST.plusDays(12))).doesNotContain(Kind.UNSAT);
+    }
+
+    @Test
+    void anUnsatEggThatIsTakenOutOrMovedShowsAsDoneWhereItLay() {
+        NestSketch.Home other = home("A2");
+        NestSketch.Clutch clutch = home.round();
+        clutch.egg(FIRST).moved(other, FIRST.plusDays(6));
+        assertThat(done(FIRST.plusDays(6))).contains(FIRST.plusDays(5) + "/A1/unsat");
+
+        home("A3").round().egg(FIRST).removed(WhyRemoved.OTHER, FIRST.plusDays(7));
+        assertThat(done(FIRST.plusDays(7))).contains(FIRST.plusDays(5) + "/A3/unsat");
+    }
+
+    @Test
+    void backsAreLookedAtOnceFromDayTwentyFiveAndAQuickLookDoesNotAskAgain() {
+        LocalDate hatched = SAT.plusDays(18);
+        home.round().eggs(1, FIRST, 2).egg(1).hatched(hatched);
+        home.quickLook(hatched.plusDays(24));
+
+        assertThat(kinds(hatched.plusDays(24))).doesNotContain(Kind.BACKS);
+        assertThat(task(hatched.plusDays(25), Kind.BACKS).due()).isEqualTo(hatched.plusDays(25));
+        home.quickLook(hatched.plusDays(26));
+        assertThat(kinds(hatched.plusDays(26))).as("nobody minded them").contains(Kind.BACKS);
+        assertThat(task(hatched.plusDays(29), Kind.BACKS).late()).isTrue();
+
+        home.nestLook(hatched.plusDays(28));
+        assertThat(done(hatched.plusDays(28)))
+                .containsExactlyInAnyOrder(hatched.plusDays(25) + "/A1/backs", hatched.plusDays(28) + "/A1/nest-look");
+        home.quickLook(hatched.plusDays(30));
+        assertThat(kinds(hatched.plusDays(30))).doesNotContain(Kind.BACKS);
+    }
+
+    @Test
+    void aLookThatWasOnlyTickedOffIsAskedForAgainTwoDaysLater() {
+        LocalDate hatched = SAT.plusDays(18);
+        home.round().eggs(1, FIRST, 2).egg(1).hatched(hatched);
+        String id = hatched.plusDays(2) + "/A1/nest-look";
+        sketch.ticked(id, hatched.plusDays(3));
+
+        assertThat(done(hatched.plusDays(3))).containsExactly(id);
+        assertThat(kinds(hatched.plusDays(4))).doesNotContain(Kind.NEST_LOOK);
+        Task again = task(hatched.plusDays(6), Kind.NEST_LOOK);
+        assertThat(again.id()).isEqualTo(hatched.plusDays(5) + "/A1/nest-look");
+
+        sketch.ticked(again.id(), hatched.plusDays(6));
+        assertThat(kinds(hatched.plusDays(7))).doesNotContain(Kind.NEST_LOOK);
+        assertThat(kinds(hatched.plusDays(8))).contains(Kind.NEST_LOOK);
+    }
+
+    @Test
+    void theNextRoundShowsAsDoneOnTheDayOfItsFirstEgg() {
+        home.round().eggs(1, FIRST, 2).egg(1).hatched(SAT.plusDays(18));
+        home.round().egg(FIRST.plusDays(48));
+
+        assertThat(done(FIRST.plusDays(48))).containsExactly(FIRST.plusDays(50) + "/A1/next-round");
+    }
+
+    @Test
     void theNextRoundIsToldOfWhileItMayBegin() {
         NestSketch.Clutch clutch = home.round().eggs(1, FIRST, 2);
         clutch.egg(1).hatched(SAT.plusDays(18));
@@ -208,7 +310,24 @@ class NestTasksTest {
                         .isLessThanOrEqualTo(6));
 
         home.nestLook(hatched.plusDays(3));
+        assertThat(sitters(hatched.plusDays(3)))
+                .as("done that day")
+                .singleElement()
+                .matches(task -> task.state() == Task.State.DONE && task.id().equals(look.id()));
         assertThat(sitters(hatched.plusDays(4))).isEmpty();
+    }
+
+    @Test
+    void theSitterIsAskedForNothingElseOfANestWhateverIsAllowed() {
+        home.allowed(Permission.LOOK_IN);
+        NestSketch.Clutch clutch = home.round().eggs(5, FIRST, 2);
+        clutch.egg(1).hatched(SAT.plusDays(18));
+        clutch.egg(2).candled(EggFinding.CLEAR, SAT.plusDays(6));
+        for (int day = 0; day < 90; day++) {
+            assertThat(sitters(FIRST.plusDays(day)).stream().map(Task::kind))
+                    .as("day %d", day)
+                    .isSubsetOf(Kind.NEST_LOOK);
+        }
     }
 
     private List<Task> sitters(LocalDate day) {

@@ -3,6 +3,7 @@ package org.cagewall.tasks;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.cagewall.tasks.RoomSketch.DAY;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.cagewall.room.Answer;
@@ -65,6 +66,78 @@ class OwnersListTest {
         assertThat(DailyList.of(sketch.room(), DAY.minusDays(1), Audience.OWNER).stream()
                         .map(Task::kind))
                 .doesNotContain(Kind.AWAY);
+    }
+
+    @Test
+    void aBirdBackFromAShowIsInTheListForAFortnightUnlessItWasTreatedSince() {
+        RoomSketch sketch = new RoomSketch().wall("North", 1, 2).rules("Spot-on after each big show.");
+        LocalDate back = DAY.minusDays(3);
+        CageSketch cage = sketch.cage("A1", 1, 1, Use.STOCK);
+        cage.backFromShow(back)
+                .bird(Sex.COCK)
+                .bird(Sex.COCK)
+                .treated(back.plusDays(1))
+                .bird(Sex.COCK);
+
+        Task task = only(sketch, DAY, Kind.AFTER_SHOW);
+        assertThat(task.id()).isEqualTo("2026-04-11/A1/after-show");
+        assertThat(task.late()).isFalse();
+        assertThat(WORDS.say(task.words())).contains("R6", "R7").doesNotContain("R8");
+        assertThat(task.how().stream().map(WORDS::say))
+                .anyMatch(sentence -> sentence.contains("label") && sentence.contains("vet"))
+                .contains("Your rules: Spot-on after each big show.");
+        assertThat(kinds(sketch, back.plusDays(14))).contains(Kind.AFTER_SHOW);
+        assertThat(kinds(sketch, back.plusDays(15))).doesNotContain(Kind.AFTER_SHOW);
+        assertThat(kinds(sketch, back.minusDays(1))).doesNotContain(Kind.AFTER_SHOW);
+    }
+
+    @Test
+    void aPlannedPairThatWasNotTreatedForAYearIsInTheListOnceForItsCage() {
+        RoomSketch sketch = new RoomSketch().wall("North", 1, 3);
+        CageSketch box = sketch.cage("A1", 1, 1, Use.BREEDING);
+        CageSketch stock = sketch.cage("A2", 1, 2, Use.STOCK);
+        stock.treated(DAY.minusDays(366))
+                .bird(Sex.COCK)
+                .treated(DAY.minusDays(365))
+                .bird(Sex.HEN);
+        sketch.plan(box, DAY.minusDays(2));
+
+        Task task = only(sketch, DAY, Kind.YEARLY);
+        assertThat(task.id()).isEqualTo("2026-04-12/A1/yearly");
+        assertThat(task.late()).isFalse();
+        assertThat(WORDS.say(task.words())).isEqualTo("Not treated for a year: R7");
+        assertThat(WORDS.say(only(sketch, DAY.plusDays(1), Kind.YEARLY).words()))
+                .as("a day later the hen's year is over too")
+                .isEqualTo("Not treated for a year: R7, R8");
+
+        sketch.done(task.id());
+        assertThat(only(sketch, DAY, Kind.YEARLY).state()).isEqualTo(Task.State.DONE);
+    }
+
+    @Test
+    void aTreatmentRecordedThatDayShowsTheReminderAsDone() {
+        RoomSketch sketch = new RoomSketch().wall("North", 1, 1);
+        sketch.cage("A1", 1, 1, Use.STOCK)
+                .backFromShow(DAY.minusDays(3))
+                .treated(DAY)
+                .bird(Sex.COCK);
+
+        assertThat(only(sketch, DAY, Kind.AFTER_SHOW).state()).isEqualTo(Task.State.DONE);
+        assertThat(kinds(sketch, DAY.plusDays(1))).doesNotContain(Kind.AFTER_SHOW);
+    }
+
+    private static Task only(RoomSketch sketch, LocalDate day, Kind kind) {
+        List<Task> found = DailyList.of(sketch.room(), day, Audience.OWNER).stream()
+                .filter(task -> task.kind() == kind)
+                .toList();
+        assertThat(found).hasSize(1);
+        return found.get(0);
+    }
+
+    private static List<Kind> kinds(RoomSketch sketch, LocalDate day) {
+        return DailyList.of(sketch.room(), day, Audience.OWNER).stream()
+                .map(Task::kind)
+                .toList();
     }
 
     @Test

@@ -17,6 +17,7 @@ import org.cagewall.room.DayPart;
 import org.cagewall.room.FeedLine;
 import org.cagewall.room.How;
 import org.cagewall.room.Keeps;
+import org.cagewall.room.PairPlan;
 import org.cagewall.room.Permission;
 import org.cagewall.room.Person;
 import org.cagewall.room.Place;
@@ -45,6 +46,8 @@ public final class RoomSketch {
     private final List<Visit> visits = new ArrayList<>();
     private final List<Visit> unread = new ArrayList<>();
     private final List<TaskOutcome> outcomes = new ArrayList<>();
+    private final List<PairPlan> plans = new ArrayList<>();
+    private Optional<String> rules = Optional.empty();
     private long next = 1;
 
     public RoomSketch() {
@@ -66,6 +69,8 @@ public final class RoomSketch {
         private Box box = Box.NONE;
         private Optional<LocalDate> retired = Optional.empty();
         private Optional<PrintedCard> card = Optional.empty();
+        private Optional<LocalDate> treated = Optional.empty();
+        private Optional<LocalDate> backFromShow = Optional.empty();
 
         private CageSketch(String name, Optional<Place> place, Use use) {
             this.id = next++;
@@ -130,10 +135,23 @@ public final class RoomSketch {
                     List.of(new Stay(id, DAY.minusDays(11), bird)),
                     List.of(),
                     Optional.empty(),
+                    treated,
                     Optional.empty(),
-                    Optional.empty(),
+                    backFromShow,
                     false,
                     Optional.empty()));
+            return this;
+        }
+
+        /** Of the birds put in from here on. */
+        public CageSketch treated(LocalDate day) {
+            treated = Optional.of(day);
+            return this;
+        }
+
+        /** Of the birds put in from here on. */
+        public CageSketch backFromShow(LocalDate day) {
+            backFromShow = Optional.of(day);
             return this;
         }
 
@@ -161,7 +179,7 @@ public final class RoomSketch {
                     flock,
                     box,
                     0,
-                    Optional.empty(),
+                    List.of(),
                     Optional.empty(),
                     Optional.empty(),
                     card,
@@ -230,6 +248,23 @@ public final class RoomSketch {
         return this;
     }
 
+    /** The two birds added last, meant for each other and for that cage. */
+    public RoomSketch plan(CageSketch cage, LocalDate day) {
+        plans.add(new PairPlan(
+                next++,
+                cage.id(),
+                birds.get(birds.size() - 2).id(),
+                birds.get(birds.size() - 1).id(),
+                Optional.empty(),
+                day));
+        return this;
+    }
+
+    public RoomSketch rules(String words) {
+        rules = Optional.of(words);
+        return this;
+    }
+
     public RoomSketch done(String task) {
         outcomes.add(new TaskOutcome(next++, task, true, Optional.empty(), "Tomas", DAY, Optional.empty()));
         return this;
@@ -246,12 +281,12 @@ public final class RoomSketch {
                 "7K2",
                 DAY,
                 DAY.minusDays(20),
-                Settings.initial(ZoneOffset.UTC),
+                settings(),
                 walls,
                 cages.stream().map(CageSketch::cage).toList(),
                 birds,
                 List.of(),
-                List.of(),
+                plans,
                 people,
                 absences,
                 visits,
@@ -261,5 +296,19 @@ public final class RoomSketch {
                 List.of(),
                 List.of(),
                 List.of());
+    }
+
+    private Settings settings() {
+        Settings initial = Settings.initial(ZoneOffset.UTC);
+        return new Settings(
+                initial.name(),
+                initial.zone(),
+                initial.species(),
+                initial.ringsIssued(),
+                initial.quiet(),
+                rules,
+                initial.heatAct(),
+                initial.heatPhone(),
+                initial.timetable());
     }
 }

@@ -196,7 +196,7 @@ public final class TodayPresenter {
     private void answerAnew(Task task) {
         Message title = Message.of("today.again", label(task));
         Answer leave = Answer.leave("leave", Message.of("today.again-no"));
-        if (task.kind() == Kind.EVENING_FOOD || task.kind().isOfANest()) {
+        if (!task.kind().isALook()) {
             asking.ask(Question.of(
                     title,
                     Message.of("today.again-text"),
