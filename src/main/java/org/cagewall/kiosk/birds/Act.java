@@ -14,6 +14,7 @@ enum Act {
     FOUND,
     SEX,
     NAME,
+    SPLIT_RING,
     PARENTS,
     LEFT;
 

@@ -87,7 +87,7 @@ final class ActForm extends Pane {
 
     private static boolean hasADay(Act act) {
         return switch (act) {
-            case MOVE, LOOKED_OVER, TREATED, NOTE, OUT, BACK, LEFT -> true;
+            case MOVE, LOOKED_OVER, TREATED, NOTE, OUT, BACK, SPLIT_RING, LEFT -> true;
             default -> false;
         };
     }
@@ -109,6 +109,7 @@ final class ActForm extends Pane {
             case BACK -> back();
             case SEX -> sex();
             case NAME -> name();
+            case SPLIT_RING -> splitRing();
             case PARENTS -> parents();
             case LEFT -> left();
             case LOOSE, FOUND -> throw new IllegalArgumentException("recorded in one touch: " + act);
@@ -183,6 +184,22 @@ final class ActForm extends Pane {
     private Form name() {
         Field name = problem.about("name", Field.line("name", words.say("birds.name"), ""));
         return new Form(scrolled(name), () -> presenter.name(name.value()));
+    }
+
+    private Form splitRing() {
+        Field split = problem.about("split", Field.line("split", words.say("birds.split"), ""));
+        Stack body = new Stack(16);
+        state.bird().flatMap(BirdsState.Sheet::splitRing).ifPresent(worn -> {
+            body.add(new WrapLabel(words.say("birds.wears-split", worn), Type.LINE, Tone.INK));
+            body.add(TouchButton.of(
+                            ButtonKind.OUTLINED,
+                            "split-off",
+                            words.say("birds.split-off"),
+                            () -> presenter.splitRingOff(chosenDay))
+                    .tall(72));
+        });
+        body.add(split);
+        return new Form(scrolled(body), () -> presenter.splitRing(split.value(), chosenDay));
     }
 
     private Form parents() {

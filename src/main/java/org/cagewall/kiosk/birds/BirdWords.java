@@ -99,6 +99,7 @@ final class BirdWords {
         List<BirdsState.Known> known = new ArrayList<>();
         add(known, "now", Optional.of(now(bird)));
         add(known, "name", bird.called());
+        add(known, "split-ring", bird.splitRing());
         add(known, "hatched", bird.hatched().map(this::hatched));
         add(known, "father", bird.father().map(this::parent));
         add(known, "mother", bird.mother().map(this::parent));

@@ -228,6 +228,26 @@ public final class BirdsPresenter {
         record(new BirdDeed.BirdNamed(ring(), name.strip()), Act.NAME);
     }
 
+    void splitRing(String ring, BirdsState.Day day) {
+        if (ring.isBlank() || isLong(ring)) {
+            wrong("split", ring.isBlank() ? "birds.write-split" : "birds.too-long");
+            return;
+        }
+        record(
+                new BirdDeed.SplitRingPut(ring(), Optional.of(ring.strip())),
+                day,
+                "",
+                Message.of("birds.done.split-ring", ring(), ring.strip()));
+    }
+
+    void splitRingOff(BirdsState.Day day) {
+        record(
+                new BirdDeed.SplitRingPut(ring(), Optional.empty()),
+                day,
+                "",
+                Message.of("birds.done.split-ring-off", ring()));
+    }
+
     void parents(String father, String mother) {
         if (father.isBlank() && mother.isBlank()) {
             wrong("father", "birds.write-parents");
@@ -417,7 +437,8 @@ public final class BirdsPresenter {
 
     private BirdsState.Sheet sheet(Bird bird, List<org.cagewall.kiosk.kit.LogFace> entries) {
         BirdWords said = said();
-        return new BirdsState.Sheet(bird.id(), bird.ring(), said.line(bird), said.known(bird), entries, acts(bird));
+        return new BirdsState.Sheet(
+                bird.id(), bird.ring(), bird.splitRing(), said.line(bird), said.known(bird), entries, acts(bird));
     }
 
     private List<Act> acts(Bird bird) {
@@ -430,7 +451,17 @@ public final class BirdsPresenter {
         }
         Act out = bird.out().isPresent() ? Act.BACK : Act.OUT;
         return List.of(
-                Act.MOVE, Act.LOOKED_OVER, Act.TREATED, Act.NOTE, out, loose, Act.SEX, Act.NAME, Act.PARENTS, Act.LEFT);
+                Act.MOVE,
+                Act.LOOKED_OVER,
+                Act.TREATED,
+                Act.NOTE,
+                out,
+                loose,
+                Act.SEX,
+                Act.NAME,
+                Act.SPLIT_RING,
+                Act.PARENTS,
+                Act.LEFT);
     }
 
     private List<String> colours() {

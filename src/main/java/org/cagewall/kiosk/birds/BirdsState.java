@@ -84,7 +84,13 @@ public record BirdsState(
 
     /** One bird: what is known of it, what happened last, what can be recorded now. */
     public record Sheet(
-            long id, String ring, String subtitle, List<Known> known, List<LogFace> entries, List<Act> acts) {
+            long id,
+            String ring,
+            Optional<String> splitRing,
+            String subtitle,
+            List<Known> known,
+            List<LogFace> entries,
+            List<Act> acts) {
 
         public Sheet {
             known = List.copyOf(known);
@@ -94,11 +100,11 @@ public record BirdsState(
 
         /** A bird that is no longer held: there is nothing more to record of it here. */
         Sheet ofThePast() {
-            return new Sheet(id, ring, subtitle, known, entries, List.of());
+            return new Sheet(id, ring, splitRing, subtitle, known, entries, List.of());
         }
 
         Sheet withEntries(List<LogFace> log) {
-            return new Sheet(id, ring, subtitle, known, log, acts);
+            return new Sheet(id, ring, splitRing, subtitle, known, log, acts);
         }
     }
 

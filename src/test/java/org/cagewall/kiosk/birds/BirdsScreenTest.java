@@ -141,6 +141,30 @@ class BirdsScreenTest extends WithBirdroom {
     }
 
     @Test
+    void aSecondSplitRingIsPutOnAndTakenOff() {
+        Painted page = page("Ines").press("bird.HB 26-050").press("do.split-ring");
+        page.press("record").png("birds-split-problem").assertFit();
+        assertThat(page.find("split.wrong", JLabel.class).getText()).startsWith("Write its colour");
+
+        write(page, "split", "yellow 7").press("day.yesterday").press("record");
+        assertThat(newest())
+                .contains("split-ring-put")
+                .contains("\"on\":\"2026-04-13\"")
+                .contains("\"bird\":\"HB 26-050\"")
+                .contains("\"ring\":\"yellow 7\"");
+        assertThat(bird("HB 26-050").splitRing()).contains("yellow 7");
+        assertThat(texts(page)).contains("Second ring", "yellow 7");
+
+        page.png("birds-split-known")
+                .press("do.split-ring")
+                .png("birds-split")
+                .assertFit()
+                .press("split-off");
+        assertThat(newest()).contains("split-ring-put").doesNotContain("\"ring\":");
+        assertThat(bird("HB 26-050").splitRing()).isEmpty();
+    }
+
+    @Test
     void aBirdGoesOutAndComesBackAndLeavesForGood() {
         Painted page = page("Ines").press("bird.HB 26-051");
 
