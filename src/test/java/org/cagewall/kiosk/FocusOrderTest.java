@@ -71,7 +71,13 @@ class FocusOrderTest {
         List<List<String>> ways = List.of(
                 List.of("nav.setup", "tab.people"),
                 List.of("nav.setup", "tab.food", "cage.A1"),
+                List.of("nav.setup", "place.B2"),
+                List.of("nav.setup", "new-wall"),
+                List.of("nav.setup", "tab.people", "person.Tomas"),
                 List.of("nav.setup", "tab.room"),
+                List.of("nav.setup", "tab.rings"),
+                List.of("nav.setup", "tab.days"),
+                List.of("nav.setup", "tab.days", "days.incubation"),
                 List.of("nav.setup", "tab.backup"),
                 List.of("nav.birds", "new-bird"),
                 List.of("nav.handover", "change"));

@@ -1,6 +1,9 @@
 package org.cagewall.kiosk.kit;
 
 import java.awt.Dimension;
+import java.awt.Rectangle;
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
 import java.util.function.Consumer;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
@@ -34,6 +37,19 @@ public final class Field extends Pane {
         wrong.setVisible(false);
         wrong.setName(name + ".wrong");
         add(wrong, "wmin 0");
+        text.addFocusListener(new FocusAdapter() {
+            @Override
+            public void focusGained(FocusEvent event) {
+                comeIntoView();
+            }
+        });
+    }
+
+    /** A key brought the keyboard here: its label and what is wrong with it are seen with it. */
+    private void comeIntoView() {
+        if (FocusRing.isShown(this)) {
+            scrollRectToVisible(new Rectangle(getSize()));
+        }
     }
 
     /** One line. */
