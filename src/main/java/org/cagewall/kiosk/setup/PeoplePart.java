@@ -90,6 +90,9 @@ final class PeoplePart extends ListPart {
                         words.say("setup.phone"),
                         whom.map(PeopleState.Someone::phone).orElse("")));
         body.add(phone);
+        if (whom.filter(each -> !each.phone().isEmpty()).isPresent()) {
+            body.add(new WrapLabel(words.say("setup.phone-text"), Type.SECOND, Tone.SOFT));
+        }
         side.add(new TouchScroll(words, "person", body), "grow, wmin 0, hmin 0");
         side.add(problem, "wmin 0");
         side.add(

@@ -124,23 +124,21 @@ final class RoomPart extends Part {
         view.add(foot, "wmin 0");
     }
 
-    /** Once there are quiet hours they can be changed, not taken away. */
+    /** Whether there are quiet hours; from when to when is asked only if there are. */
     private Stack quiet(RoomState state, Pane hours) {
         Stack both = new Stack();
-        if (state.night() == RoomState.Night.BRIGHT) {
-            hours.setVisible(false);
-            both.add(Chips.oneOf(
-                            "night",
-                            List.of(
-                                    new Choice<>("bright", words.say("setup.bright"), RoomState.Night.BRIGHT),
-                                    new Choice<>("dim", words.say("setup.dim"), RoomState.Night.DIM)),
-                            chosen -> {
-                                night = chosen;
-                                hours.setVisible(chosen == RoomState.Night.DIM);
-                                both.revalidate();
-                            })
-                    .choose(List.of(state.night())));
-        }
+        hours.setVisible(state.night() == RoomState.Night.DIM);
+        both.add(Chips.oneOf(
+                        "night",
+                        List.of(
+                                new Choice<>("bright", words.say("setup.bright"), RoomState.Night.BRIGHT),
+                                new Choice<>("dim", words.say("setup.dim"), RoomState.Night.DIM)),
+                        chosen -> {
+                            night = chosen;
+                            hours.setVisible(chosen == RoomState.Night.DIM);
+                            both.revalidate();
+                        })
+                .choose(List.of(state.night())));
         both.add(hours);
         both.add(new WrapLabel(words.say("setup.quiet-text"), Type.SECOND, Tone.SOFT));
         return both;

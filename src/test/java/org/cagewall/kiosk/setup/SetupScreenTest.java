@@ -199,6 +199,22 @@ class SetupScreenTest extends WithBirdroom {
     }
 
     @Test
+    void somebodyWithoutAPhoneAnyMoreHasNone() {
+        Painted page = page("Ines").press("tab.people").press("person.Tomas");
+        write(page, "phone", "0555 0199").press("change-person").press("person.Tomas");
+        assertThat(page.find("phone", JTextComponent.class).getText()).isEqualTo("0555 0199");
+
+        write(page, "phone", " ").png("setup-person-no-phone").assertFit().press("change-person");
+
+        assertThat(birdroom.newest(1).get(0)).contains("person-changed").contains("\"phone\":null");
+        assertThat(room().person("Tomas").orElseThrow().phone()).isEmpty();
+        assertThat(page.find("person.Tomas", JComponent.class)
+                        .getAccessibleContext()
+                        .getAccessibleName())
+                .contains("no phone known");
+    }
+
+    @Test
     void theLastOwnerStaysOwner() {
         Painted page = page("Ines")
                 .press("tab.people")
@@ -270,6 +286,18 @@ class SetupScreenTest extends WithBirdroom {
         assertThat(room().settings().quiet()).contains(new Quiet(LocalTime.of(22, 0), LocalTime.of(7, 0)));
         assertThat(room().settings().ringsIssued()).isEqualTo(MonthDay.of(1, 2));
         page.png("setup-room-saved").assertFit();
+    }
+
+    @Test
+    void quietHoursCanBeGivenUpAgain() {
+        Painted page = page("Ines").press("tab.room").press("night.dim").press("save");
+        assertThat(room().settings().quiet()).contains(new Quiet(LocalTime.of(21, 0), LocalTime.of(7, 0)));
+        assertThat(page.find("from", JComponent.class).isVisible()).isTrue();
+
+        page.press("night.bright").png("setup-room-no-quiet").assertFit().press("save");
+
+        assertThat(birdroom.newest(1).get(0)).contains("room-set").contains("\"quiet\":null");
+        assertThat(room().settings().quiet()).isEmpty();
     }
 
     @Test
