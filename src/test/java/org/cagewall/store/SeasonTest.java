@@ -9,8 +9,10 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.cagewall.deed.Line;
 import org.cagewall.deed.Lines;
@@ -41,10 +43,6 @@ class SeasonTest extends InMemory {
 
     private static final List<String> CAGES = List.of("A1", "A2", "A3", "A4", "B1", "B2", "B3", "B4");
 
-    /** What the season says nothing of. */
-    private static final List<Kind> LEFT_ASIDE =
-            List.of(Kind.FIRST_EGG, Kind.EGG_GAP, Kind.UNSAT, Kind.BACKS, Kind.CLEAR_EGGS, Kind.NEXT_ROUND);
-
     @Test
     void onEveryDayTheNestsAskForWhatWasWorkedOutBesideTheProgram() throws IOException {
         List<String> season = lines();
@@ -70,10 +68,24 @@ class SeasonTest extends InMemory {
         }
     }
 
+    @Test
+    void theSeasonHoldsEachKindOfTaskThatANestMayAskFor() throws IOException {
+        Set<String> kinds = lines().stream()
+                .filter(line -> line.startsWith("expects "))
+                .map(line -> line.split(" ")[2].split("/")[0])
+                .collect(Collectors.toSet());
+
+        assertThat(kinds)
+                .isEqualTo(Stream.of(Kind.values())
+                        .filter(Kind::isOfANest)
+                        .map(Kind::word)
+                        .collect(Collectors.toSet()));
+    }
+
     private static TreeSet<String> asked(Room room, LocalDate day) {
         TreeSet<String> asked = new TreeSet<>();
         for (Task task : DailyList.of(room, day, Audience.OWNER)) {
-            if (task.isOpen() && task.kind().isOfANest() && !LEFT_ASIDE.contains(task.kind())) {
+            if (task.isOpen() && task.kind().isOfANest()) {
                 String id = task.id();
                 String kind = id.substring(id.indexOf('/', id.indexOf('/') + 1) + 1);
                 assertThat(id).startsWith(task.due() + "/" + task.cage().orElseThrow() + "/");
