@@ -7,6 +7,7 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -54,7 +55,9 @@ class SeasonTest extends InMemory {
         Map<LocalDate, List<String>> deeds = deeds(season);
         Map<LocalDate, TreeSet<String>> expected = expected(season);
         Room room = furnished(ends[0]);
+        Set<Kind> done = EnumSet.noneOf(Kind.class);
         for (LocalDate day = ends[0]; !day.isAfter(ends[1]); day = day.plusDays(1)) {
+            Set<String> openThatMorning = ids(store().room(day), day, Task.State.OPEN);
             for (String deed : deeds.getOrDefault(day, List.of())) {
                 Recording recording = store().record(room, List.of(told(deed, day)), day, NOW);
                 assertThat(recording)
@@ -65,7 +68,32 @@ class SeasonTest extends InMemory {
             room = store().room(day);
 
             assertThat(asked(room, day)).as(day.toString()).isEqualTo(expected.getOrDefault(day, new TreeSet<>()));
+            assertThat(ids(room, day, Task.State.DONE))
+                    .as("what was done on %s was open before, under the same name", day)
+                    .filteredOn(id -> !id.endsWith("/box-turned"))
+                    .isSubsetOf(openThatMorning);
+            nests(room, day)
+                    .filter(task -> task.state() == Task.State.DONE)
+                    .map(Task::kind)
+                    .forEach(done::add);
         }
+        assertThat(done)
+                .as("each kind shows as done at least once; no pair of this season goes on to a second round")
+                .isEqualTo(EnumSet.complementOf(EnumSet.copyOf(Stream.of(Kind.values())
+                        .filter(kind -> !kind.isOfANest() || kind == Kind.NEXT_ROUND)
+                        .toList())));
+    }
+
+    private static Stream<Task> nests(Room room, LocalDate day) {
+        return DailyList.of(room, day, Audience.OWNER).stream()
+                .filter(task -> task.kind().isOfANest());
+    }
+
+    private static Set<String> ids(Room room, LocalDate day, Task.State state) {
+        return nests(room, day)
+                .filter(task -> task.state() == state)
+                .map(Task::id)
+                .collect(Collectors.toSet());
     }
 
     @Test
@@ -84,14 +112,12 @@ class SeasonTest extends InMemory {
 
     private static TreeSet<String> asked(Room room, LocalDate day) {
         TreeSet<String> asked = new TreeSet<>();
-        for (Task task : DailyList.of(room, day, Audience.OWNER)) {
-            if (task.isOpen() && task.kind().isOfANest()) {
-                String id = task.id();
-                String kind = id.substring(id.indexOf('/', id.indexOf('/') + 1) + 1);
-                assertThat(id).startsWith(task.due() + "/" + task.cage().orElseThrow() + "/");
-                asked.add(task.cage().orElseThrow() + " " + kind + " " + task.due() + " " + stands(task));
-            }
-        }
+        nests(room, day).filter(Task::isOpen).forEach(task -> {
+            String id = task.id();
+            String kind = id.substring(id.indexOf('/', id.indexOf('/') + 1) + 1);
+            assertThat(id).startsWith(task.due() + "/" + task.cage().orElseThrow() + "/");
+            asked.add(task.cage().orElseThrow() + " " + kind + " " + task.due() + " " + stands(task));
+        });
         return asked;
     }
 
