@@ -3,9 +3,11 @@ package org.cagewall.almanac;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.cagewall.room.Lying;
 import org.cagewall.room.Stage;
@@ -19,6 +21,10 @@ public record Coming(What what, Window window, List<Lying> whom) {
 
     /** So many days past its time a ring is not thought of any more. Common practice, no source. */
     private static final int RING_DAYS = 5;
+
+    private static final Comparator<Coming> BY_DAY = Comparator.comparing(
+                    (Coming each) -> each.window().expected())
+            .thenComparing(each -> each.window().latest());
 
     /** What comes. */
     public enum What {
@@ -53,24 +59,41 @@ public record Coming(What what, Window window, List<Lying> whom) {
     }
 
     /**
-     * Everything that is still to come at a cage, the soonest first, one of each kind. What it is too late for is left out.
+     * What is still to come at a cage, the soonest first, one of each kind: that which is expected first, and the eggs or
+     * chicks expected on that day. What it is too late for is left out.
      *
      * @param today the day for which it is asked
      */
     public static List<Coming> at(Outlook nest, LocalDate today) {
+        Map<What, List<Coming>> kinds = each(nest, today).stream()
+                .collect(Collectors.groupingBy(Coming::what, () -> new EnumMap<>(What.class), Collectors.toList()));
+        return kinds.values().stream().map(Coming::soonest).sorted(BY_DAY).toList();
+    }
+
+    /**
+     * Everything that is still to come at a cage: what concerns single eggs or chicks once for each, in the order of the
+     * nest. What it is too late for is left out.
+     *
+     * @param today the day for which it is asked
+     */
+    public static List<Coming> each(Outlook nest, LocalDate today) {
         List<Coming> all = new ArrayList<>();
-        of(all, What.FIRST_EGG, nest.firstEgg());
+        add(all, What.FIRST_EGG, nest.firstEgg(), List.of());
         nest.nextEgg().ifPresent(egg -> all.add(new Coming(What.NEXT_EGG, egg.window(), List.of())));
         nest.firstLook()
                 .or(nest::secondLook)
                 .ifPresent(look -> all.add(new Coming(What.CANDLE, look.window(), look.eggs())));
-        eggs(all, nest);
-        chicks(all, nest);
-        of(all, What.BACKS, nest.backs());
+        nest.eggsHere().forEach(egg -> add(all, What.HATCH, egg.hatch(), List.of(egg.lying())));
+        nest.chicksHere().forEach(chick -> {
+            List<Lying> whom = List.of(chick.lying());
+            add(all, What.RING, chick.ringing(), whom);
+            add(all, What.RING_CHECK, chick.ringCheck(), whom);
+            add(all, What.LEAVE_BOX, chick.outOfBox(), whom);
+            add(all, What.WEAN, chick.independent(), whom);
+        });
         nest.nestLook().ifPresent(day -> all.add(new Coming(What.NEST_LOOK, Window.on(day), List.of())));
-        nest.clearEggs().stream()
-                .min(Comparator.comparing(ClearEggs::from))
-                .ifPresent(clear -> all.add(new Coming(What.CLEAR_EGGS, Window.on(clear.from()), clear.eggs())));
+        add(all, What.BACKS, nest.backs(), List.of());
+        nest.clearEggs().forEach(clear -> all.add(new Coming(What.CLEAR_EGGS, Window.on(clear.from()), clear.eggs())));
         nest.rounds().stream()
                 .flatMap(round -> round.nextRound().stream())
                 .filter(Due::isOpen)
@@ -78,9 +101,19 @@ public record Coming(What what, Window window, List<Lying> whom) {
                 .ifPresent(due -> all.add(new Coming(What.NEXT_ROUND, due.window(), List.of())));
         nest.parting().filter(parting -> parting.begun().isPresent()).ifPresent(parting -> stages(all, parting));
         all.removeIf(coming -> coming.isTooLate(today));
-        all.sort(Comparator.comparing((Coming each) -> each.window().expected())
-                .thenComparing(each -> each.window().latest()));
         return List.copyOf(all);
+    }
+
+    private static void add(List<Coming> all, What what, Optional<Due> due, List<Lying> whom) {
+        due.filter(Due::isOpen).ifPresent(it -> all.add(new Coming(what, it.window(), whom)));
+    }
+
+    private static void stages(List<Coming> all, PartingOutlook parting) {
+        Stream.of(Stage.values()).filter(stage -> parting.stage(stage).isOpen()).forEach(stage -> parting.stage(stage)
+                .due()
+                .map(Due::window)
+                .map(window -> stage == Stage.HEN_OUT ? parting.henOutFor(window) : window)
+                .ifPresent(window -> all.add(new Coming(What.valueOf(stage.name()), window, List.of()))));
     }
 
     /** A foot has outgrown its ring, and a ring that would have come off has. */
@@ -89,51 +122,14 @@ public record Coming(What what, Window window, List<Lying> whom) {
                 && today.isAfter(window.latest().plusDays(RING_DAYS));
     }
 
-    private static void of(List<Coming> all, What what, Optional<Due> due) {
-        due.filter(Due::isOpen).ifPresent(it -> all.add(new Coming(what, it.window(), List.of())));
-    }
-
-    private static void eggs(List<Coming> all, Outlook nest) {
-        soonest(all, What.HATCH, nest.eggsHere(), EggOutlook::hatch, EggOutlook::lying);
-    }
-
-    private static void chicks(List<Coming> all, Outlook nest) {
-        List<ChickOutlook> here = nest.chicksHere();
-        soonest(all, What.RING, here, ChickOutlook::ringing, ChickOutlook::lying);
-        soonest(all, What.RING_CHECK, here, ChickOutlook::ringCheck, ChickOutlook::lying);
-        soonest(all, What.LEAVE_BOX, here, ChickOutlook::outOfBox, ChickOutlook::lying);
-        soonest(all, What.WEAN, here, ChickOutlook::independent, ChickOutlook::lying);
-    }
-
-    private static <T> void soonest(
-            List<Coming> all, What what, List<T> each, Function<T, Optional<Due>> due, Function<T, Lying> lying) {
-        List<T> open = each.stream()
-                .filter(one -> due.apply(one).filter(Due::isOpen).isPresent())
-                .sorted(Comparator.comparing(
-                        (T one) -> due.apply(one).orElseThrow().window().expected()))
+    private static Coming soonest(List<Coming> ofAKind) {
+        Coming first = ofAKind.stream().min(BY_DAY).orElseThrow();
+        LocalDate until = first.window().expected();
+        List<Lying> whom = ofAKind.stream()
+                .filter(each -> !each.window().expected().isAfter(until))
+                .flatMap(each -> each.whom().stream())
                 .toList();
-        if (open.isEmpty()) {
-            return;
-        }
-        Window first = due.apply(open.get(0)).orElseThrow().window();
-        LocalDate until = first.expected();
-        all.add(new Coming(
-                what,
-                first,
-                open.stream()
-                        .filter(one -> !due.apply(one)
-                                .orElseThrow()
-                                .window()
-                                .expected()
-                                .isAfter(until))
-                        .map(lying)
-                        .toList()));
-    }
-
-    private static void stages(List<Coming> all, PartingOutlook parting) {
-        Stream.of(Stage.values()).filter(stage -> parting.stage(stage).isOpen()).forEach(stage -> parting.stage(stage)
-                .due()
-                .ifPresent(due -> all.add(new Coming(What.valueOf(stage.name()), due.window(), List.of()))));
+        return new Coming(first.what(), first.window(), whom);
     }
 
     public boolean isLate(LocalDate today) {

@@ -27,6 +27,14 @@ public record PartingOutlook(
         return stages.get(stage);
     }
 
+    /** Her window, drawn to the morning that suits the days away. */
+    Window henOutFor(Window window) {
+        return toFlight.map(FlightMove::morning)
+                .filter(day -> !day.isBefore(window.earliest()))
+                .map(day -> new Window(window.earliest(), day, Window.later(day, window.latest()), window.about()))
+                .orElse(window);
+    }
+
     /** The stage that comes next; empty when all are done or left out. */
     public Optional<Stage> next() {
         return Arrays.stream(Stage.values())

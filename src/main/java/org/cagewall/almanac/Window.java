@@ -53,6 +53,15 @@ public record Window(LocalDate earliest, LocalDate expected, LocalDate latest, b
                 about || other.about);
     }
 
+    /** When the first of the two has come: the earlier of each column. */
+    public Window or(Window other) {
+        return new Window(
+                earlier(earliest, other.earliest),
+                earlier(expected, other.expected),
+                earlier(latest, other.latest),
+                about || other.about);
+    }
+
     /** Whether it is expected on that day. */
     public boolean holds(LocalDate day) {
         return !day.isBefore(earliest) && !day.isAfter(latest);
@@ -61,6 +70,10 @@ public record Window(LocalDate earliest, LocalDate expected, LocalDate latest, b
     /** Whether every day of it lies behind that day. */
     public boolean isPast(LocalDate day) {
         return day.isAfter(latest);
+    }
+
+    private static LocalDate earlier(LocalDate one, LocalDate other) {
+        return Stream.of(one, other).min(LocalDate::compareTo).orElseThrow();
     }
 
     static LocalDate later(LocalDate one, LocalDate other) {

@@ -3,28 +3,22 @@ package org.cagewall.tasks;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.cagewall.almanac.Almanac;
-import org.cagewall.almanac.ChickOutlook;
-import org.cagewall.almanac.ClearEggs;
-import org.cagewall.almanac.Due;
+import org.cagewall.almanac.Coming;
+import org.cagewall.almanac.Coming.What;
 import org.cagewall.almanac.EggOutlook;
-import org.cagewall.almanac.NestCandling;
 import org.cagewall.almanac.NextEgg;
 import org.cagewall.almanac.Outlook;
-import org.cagewall.almanac.PartingOutlook;
-import org.cagewall.almanac.StageOutlook;
 import org.cagewall.almanac.Unsat;
 import org.cagewall.almanac.Window;
 import org.cagewall.room.Cage;
 import org.cagewall.room.Lying;
 import org.cagewall.room.Room;
-import org.cagewall.room.Stage;
 import org.cagewall.text.Message;
 
 /**
@@ -38,12 +32,6 @@ final class NestTasks {
     private static final int SOON_DAYS = 2;
 
     private static final String SOON = "tasks.why-soon";
-
-    private static final Map<Stage, Kind> KINDS = Map.of(
-            Stage.BOX_TURNED, Kind.BOX_TURNED,
-            Stage.BOX_OFF, Kind.BOX_OFF,
-            Stage.COCK_OUT, Kind.COCK_OUT,
-            Stage.HEN_OUT, Kind.HEN_OUT);
 
     private final Room room;
     private final LocalDate date;
@@ -98,48 +86,96 @@ final class NestTasks {
     }
 
     private void add(Cage cage, Outlook nest) {
-        waitsForItsFirstEgg(cage, nest);
-        waitsForTheNextEgg(cage, nest);
-        if (nest.firstLook().isPresent()) {
-            candled(cage, nest.firstLook(), 1);
-        } else {
-            candled(cage, nest.secondLook(), 2);
-        }
+        int before = tasks.size();
+        Coming.each(nest, date).stream()
+                .filter(this::isNear)
+                .collect(Collectors.groupingBy(Coming::what, () -> new EnumMap<>(What.class), Collectors.toList()))
+                .forEach((what, near) -> add(cage, nest, what, near));
         unsat(cage, nest);
-        hatches(cage, nest);
-        chicks(cage, nest, Kind.RING, ChickOutlook::ringing);
-        chicks(cage, nest, Kind.RING_CHECK, ChickOutlook::ringCheck);
-        lookedInto(cage, nest);
-        backs(cage, nest);
-        chicks(cage, nest, Kind.OUT_OF_BOX, ChickOutlook::outOfBox);
-        chicks(cage, nest, Kind.WEAN, ChickOutlook::independent);
-        clearEggs(cage, nest);
-        goesOn(cage, nest);
-        nest.parting().filter(parting -> parting.begun().isPresent()).ifPresent(parting -> parted(cage, parting));
+        tasks.subList(before, tasks.size()).sort(Comparator.comparing(Task::kind));
     }
 
-    /** Only once it is late: until then there is nothing to do but wait. */
-    private void waitsForItsFirstEgg(Cage cage, Outlook nest) {
-        nest.firstEgg()
-                .filter(Due::isOpen)
-                .map(Due::window)
-                .filter(window -> window.isPast(date))
-                .ifPresent(window -> add(cage, Kind.FIRST_EGG, 1, window, Message.of("tasks.do-first-egg")));
-    }
-
-    private void waitsForTheNextEgg(Cage cage, Outlook nest) {
-        Optional<NextEgg> next = nest.nextEgg();
-        Optional<LocalDate> tooLong = next.flatMap(NextEgg::tooLongFrom);
-        if (tooLong.isPresent()
-                && !date.isBefore(tooLong.get())
-                && date.isBefore(next.get().givenUp())) {
-            add(cage, Kind.EGG_GAP, 1, next.get().window(), Message.of("tasks.do-egg-gap"));
+    /** All of a kind that are near are one task, from the first that may be done to the first that is late. */
+    private void add(Cage cage, Outlook nest, What what, List<Coming> near) {
+        Kind kind = kind(what);
+        Window window = near.stream().map(Coming::window).reduce(Window::or).orElseThrow();
+        List<Lying> whom =
+                near.stream().flatMap(coming -> coming.whom().stream()).toList();
+        Message words = whom.isEmpty()
+                ? Message.of("tasks.do-" + kind.word())
+                : Message.of("tasks.do-" + kind.word(), names(cage, whom));
+        switch (what) {
+            case FIRST_EGG -> onlyLate(window).ifPresent(late -> add(cage, kind, 1, late, words));
+            case NEXT_EGG ->
+                nest.nextEgg().filter(this::isTooLong).ifPresent(egg -> add(cage, kind, 1, egg.window(), words));
+            case CANDLE -> add(cage, kind, nest.firstLook().isPresent() ? 1 : 2, window, words);
+            case HATCH -> hatches(cage, nest, window, words);
+            case NEST_LOOK -> lookIn.due(cage, nest).ifPresent(day -> looksIn(cage, nest, day));
+            case CLEAR_EGGS -> add(cage, kind, 1, neverLate(window), words);
+            case NEXT_ROUND -> notLate(window).ifPresent(open -> add(cage, kind, 1, open, words));
+            default -> add(cage, kind, 1, window, words);
         }
     }
 
-    private void candled(Cage cage, Optional<NestCandling> candling, int n) {
-        candling.ifPresent(look ->
-                add(cage, Kind.CANDLE, n, look.window(), Message.of("tasks.do-candle", names(cage, look.eggs()))));
+    private static Kind kind(What what) {
+        return switch (what) {
+            case NEXT_EGG -> Kind.EGG_GAP;
+            case LEAVE_BOX -> Kind.OUT_OF_BOX;
+            default -> Kind.valueOf(what.name());
+        };
+    }
+
+    /** Whether it is in the list already; some are told of only from their first day on. */
+    private boolean isNear(Coming coming) {
+        return switch (coming.what()) {
+            case BACKS, CLEAR_EGGS, NEST_LOOK -> coming.isDue(date);
+            default -> isNear(coming.window());
+        };
+    }
+
+    private boolean isNear(Window window) {
+        return !window.earliest().minusDays(SOON_DAYS).isAfter(date);
+    }
+
+    /** Until the first egg is late there is nothing to do but wait. */
+    private Optional<Window> onlyLate(Window window) {
+        return Optional.of(window).filter(it -> it.isPast(date));
+    }
+
+    /** The next round is told of while it may begin, and not after: not every pair goes on. */
+    private Optional<Window> notLate(Window window) {
+        return Optional.of(window).filter(it -> !it.isPast(date));
+    }
+
+    /** A chick that has not hatched is not late before it is overdue, and nobody is hurried to take out clear eggs. */
+    private Window neverLate(Window window) {
+        return window.isPast(date) ? new Window(window.earliest(), window.expected(), date, window.about()) : window;
+    }
+
+    private boolean isTooLong(NextEgg next) {
+        return next.tooLongFrom().filter(from -> !date.isBefore(from)).isPresent() && date.isBefore(next.givenUp());
+    }
+
+    private void hatches(Cage cage, Outlook nest, Window window, Message near) {
+        List<Lying> overdue = nest.eggsHere().stream()
+                .filter(egg ->
+                        egg.overdueFrom().filter(day -> !day.isAfter(date)).isPresent())
+                .map(EggOutlook::lying)
+                .toList();
+        if (overdue.isEmpty()) {
+            add(cage, Kind.HATCH, 1, neverLate(window), near);
+        } else {
+            add(cage, Kind.HATCH, 1, window, Message.of("tasks.do-overdue", names(cage, overdue)));
+        }
+    }
+
+    private void looksIn(Cage cage, Outlook nest, LocalDate day) {
+        add(
+                cage,
+                Kind.NEST_LOOK,
+                1,
+                new Window(day, day, day.plusDays(1), false),
+                Message.of("tasks.do-nest-look", nest.chicksHere().size()));
     }
 
     private void unsat(Cage cage, Outlook nest) {
@@ -153,143 +189,11 @@ final class NestTasks {
                         Kind.UNSAT,
                         1,
                         new Window(first.warnFrom(), first.warnFrom(), first.staleFrom(), false),
-                        Message.of("tasks.do-unsat", eggNames(cage, stale))));
-    }
-
-    private void hatches(Cage cage, Outlook nest) {
-        List<EggOutlook> near = nest.eggsHere().stream()
-                .filter(egg -> egg.hatch().filter(this::isNear).isPresent())
-                .toList();
-        List<EggOutlook> overdue = near.stream()
-                .filter(egg ->
-                        egg.overdueFrom().filter(day -> !day.isAfter(date)).isPresent())
-                .toList();
-        first(near.stream()
-                        .flatMap(egg -> egg.hatch().stream())
-                        .map(Due::window)
-                        .toList())
-                .ifPresent(window -> add(
-                        cage,
-                        Kind.HATCH,
-                        1,
-                        overdue.isEmpty() ? neverLate(window) : window,
-                        overdue.isEmpty()
-                                ? Message.of("tasks.do-hatch", eggNames(cage, near))
-                                : Message.of("tasks.do-overdue", eggNames(cage, overdue))));
-    }
-
-    /** A chick that has not hatched is not late before it is overdue. */
-    private Window neverLate(Window window) {
-        return window.isPast(date) ? new Window(window.earliest(), window.expected(), date, window.about()) : window;
-    }
-
-    private void chicks(Cage cage, Outlook nest, Kind kind, Function<ChickOutlook, Optional<Due>> what) {
-        List<ChickOutlook> near = nest.chicksHere().stream()
-                .filter(chick -> what.apply(chick).filter(this::isNear).isPresent())
-                .toList();
-        List<Lying> lying = near.stream().map(ChickOutlook::lying).toList();
-        first(near.stream()
-                        .flatMap(chick -> what.apply(chick).stream())
-                        .map(Due::window)
-                        .toList())
-                .ifPresent(window ->
-                        add(cage, kind, 1, window, Message.of("tasks.do-" + kind.word(), names(cage, lying))));
-    }
-
-    private void lookedInto(Cage cage, Outlook nest) {
-        lookIn.due(cage, nest)
-                .ifPresent(day -> add(
-                        cage,
-                        Kind.NEST_LOOK,
-                        1,
-                        new Window(day, day, day.plusDays(1), false),
-                        Message.of("tasks.do-nest-look", nest.chicksHere().size())));
-    }
-
-    private void backs(Cage cage, Outlook nest) {
-        nest.backs()
-                .filter(due -> due.isOpen() && !due.window().earliest().isAfter(date))
-                .ifPresent(due -> add(cage, Kind.BACKS, 1, due.window(), Message.of("tasks.do-backs")));
-    }
-
-    /** Offered, and never late: nobody is hurried to take them out. */
-    private void clearEggs(Cage cage, Outlook nest) {
-        List<ClearEggs> ready = nest.clearEggs().stream()
-                .filter(eggs -> !eggs.from().isAfter(date))
-                .toList();
-        List<Lying> eggs = ready.stream().flatMap(each -> each.eggs().stream()).toList();
-        ready.stream()
-                .map(ClearEggs::from)
-                .min(LocalDate::compareTo)
-                .ifPresent(from -> add(
-                        cage,
-                        Kind.CLEAR_EGGS,
-                        1,
-                        new Window(from, from, date, false),
-                        Message.of("tasks.do-clear-eggs", names(cage, eggs))));
-    }
-
-    /** Told while it may begin, and not after: not every pair goes on. */
-    private void goesOn(Cage cage, Outlook nest) {
-        nest.rounds().stream()
-                .flatMap(round -> round.nextRound().stream())
-                .filter(Due::isOpen)
-                .map(Due::window)
-                .filter(window -> !window.isPast(date))
-                .findFirst()
-                .ifPresent(window -> add(cage, Kind.NEXT_ROUND, 1, window, Message.of("tasks.do-next-round")));
-    }
-
-    private void parted(Cage cage, PartingOutlook parting) {
-        for (Stage stage : Stage.values()) {
-            StageOutlook outlook = parting.stage(stage);
-            if (outlook.isOpen()) {
-                outlook.due()
-                        .filter(this::isNear)
-                        .ifPresent(due -> add(
-                                cage,
-                                KINDS.get(stage),
-                                1,
-                                stage == Stage.HEN_OUT ? movedTo(parting, due.window()) : due.window(),
-                                Message.of("tasks.do-" + KINDS.get(stage).word())));
-            }
-        }
-    }
-
-    /** The hen goes on the morning that suits the days away. */
-    private static Window movedTo(PartingOutlook parting, Window window) {
-        return parting.toFlight()
-                .map(flight -> flight.morning())
-                .filter(day -> !day.isBefore(window.earliest()))
-                .map(day -> new Window(
-                        window.earliest(), day, day.isAfter(window.latest()) ? day : window.latest(), window.about()))
-                .orElse(window);
-    }
-
-    private boolean isNear(Due due) {
-        return due.isOpen() && isNear(due.window());
-    }
-
-    private boolean isNear(Window window) {
-        return !window.earliest().minusDays(SOON_DAYS).isAfter(date);
-    }
-
-    /** From the first that may be done to the first that is late. */
-    private static Optional<Window> first(List<Window> windows) {
-        return windows.stream()
-                .reduce((one, other) -> new Window(
-                        earlier(one.earliest(), other.earliest()),
-                        earlier(one.expected(), other.expected()),
-                        earlier(one.latest(), other.latest()),
-                        one.about() || other.about()));
-    }
-
-    private static LocalDate earlier(LocalDate one, LocalDate other) {
-        return one.isBefore(other) ? one : other;
-    }
-
-    private static List<String> eggNames(Cage cage, List<EggOutlook> eggs) {
-        return names(cage, eggs.stream().map(EggOutlook::lying).toList());
+                        Message.of(
+                                "tasks.do-unsat",
+                                names(
+                                        cage,
+                                        stale.stream().map(EggOutlook::lying).toList()))));
     }
 
     private static List<String> names(Cage cage, List<Lying> lying) {
@@ -297,9 +201,6 @@ final class NestTasks {
     }
 
     private void add(Cage cage, Kind kind, int n, Window window, Message words) {
-        if (!isNear(window)) {
-            return;
-        }
         String id = Task.id(window.expected(), cage.name(), kind, n);
         Closed.Verdict verdict = closed.byOutcome(id);
         int lateBy = verdict.state() == Task.State.OPEN ? Task.lateBy(window.latest(), date) : 0;

@@ -70,6 +70,15 @@ class NestTasksTest {
     }
 
     @Test
+    void aRingThatNoFootWouldTakeAnyMoreIsNotAskedFor() {
+        LocalDate hatched = SAT.plusDays(18);
+        home.round().eggs(1, FIRST, 2).egg(1).hatched(hatched);
+
+        assertThat(task(hatched.plusDays(15), Kind.RING).lateBy()).isEqualTo(5);
+        assertThat(kinds(hatched.plusDays(16))).doesNotContain(Kind.RING);
+    }
+
+    @Test
     void aBoxWithChicksIsLookedIntoEverySecondDay() {
         LocalDate hatched = SAT.plusDays(18);
         home.round().eggs(1, FIRST, 2).egg(1).hatched(hatched);
