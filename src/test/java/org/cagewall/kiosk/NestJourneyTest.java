@@ -64,8 +64,7 @@ class NestJourneyTest {
         touch(1, here -> touched("do.egg"), nest -> nest.eggs().size() == 3);
 
         onDay(9, "A2");
-        touch(5, here -> touched("do.candle", "candle.1", "candle.2", "candle.3.clear", "answer.keep"), nest -> states(
-                        nest)
+        touch(4, here -> touched("do.candle", "candle.1", "candle.2", "candle.3.clear"), nest -> states(nest)
                 .equals(List.of(EggState.FULL, EggState.FULL, EggState.CLEAR)));
         live.picture("nest-journey-1-candled");
 

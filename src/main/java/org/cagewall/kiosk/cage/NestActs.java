@@ -5,10 +5,13 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.cagewall.almanac.Almanac;
+import org.cagewall.almanac.EggOutlook;
 import org.cagewall.almanac.NestState;
 import org.cagewall.almanac.Outlook;
 import org.cagewall.almanac.RingLedger;
@@ -134,13 +137,28 @@ final class NestActs {
                         .filter(lying -> lying.egg().pipped().isEmpty())
                         .isPresent())
                 .toList();
-        forms.candle(title("cage.candle"), eggs, findings -> {
+        forms.candle(title("cage.candle"), eggs, dueALook(eggs), findings -> {
             List<Deed> deeds = new ArrayList<>();
             findings.forEach((face, finding) -> face.lying().ifPresent(egg -> deeds.add(candled(egg, finding))));
             if (!deeds.isEmpty()) {
                 scribe.record(deeds, Message.of("cage.done.candled", scribe.name(), deeds.size()));
             }
         });
+    }
+
+    /** Those whose look against the light has come; all of them where none is due one. */
+    private List<CageState.LyingFace> dueALook(List<CageState.LyingFace> eggs) {
+        Set<Lying> due = scribe.outlook().stream()
+                .flatMap(nest -> nest.eggsHere().stream())
+                .filter(egg -> egg.nextLook()
+                        .filter(look -> !look.window().earliest().isAfter(scribe.day()))
+                        .isPresent())
+                .map(EggOutlook::lying)
+                .collect(Collectors.toSet());
+        List<CageState.LyingFace> faces = eggs.stream()
+                .filter(face -> face.lying().filter(due::contains).isPresent())
+                .toList();
+        return faces.isEmpty() ? eggs : faces;
     }
 
     private Deed candled(Lying egg, EggFinding finding) {

@@ -20,8 +20,16 @@ interface NestForms {
     /** One egg or chick of several. */
     void choose(Message title, List<CageState.LyingFace> faces, Consumer<CageState.LyingFace> then);
 
-    /** What each egg shows against the light; those not looked at are left out. */
-    void candle(Message title, List<CageState.LyingFace> eggs, Consumer<Map<CageState.LyingFace, EggFinding>> then);
+    /**
+     * What each egg shows against the light; those not looked at are left out.
+     *
+     * @param due once all of these have been looked at, nothing more need be touched
+     */
+    void candle(
+            Message title,
+            List<CageState.LyingFace> eggs,
+            List<CageState.LyingFace> due,
+            Consumer<Map<CageState.LyingFace, EggFinding>> then);
 
     /** Which egg is taken out, and why if that is not plain from what is known of it. */
     void takeOut(

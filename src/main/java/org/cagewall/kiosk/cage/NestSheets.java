@@ -84,12 +84,22 @@ final class NestSheets implements NestForms {
 
     @Override
     public void candle(
-            Message title, List<CageState.LyingFace> eggs, Consumer<Map<CageState.LyingFace, EggFinding>> then) {
+            Message title,
+            List<CageState.LyingFace> eggs,
+            List<CageState.LyingFace> due,
+            Consumer<Map<CageState.LyingFace, EggFinding>> then) {
         Map<CageState.LyingFace, EggFinding> found = new LinkedHashMap<>();
         int columns = Math.max(1, Math.min(Measure.isRoomy() ? MOST_ACROSS : FEW_ACROSS, eggs.size()));
         Pane row = new Pane(new GridLayout(0, columns, Measure.px(8), Measure.px(16)));
         for (CageState.LyingFace egg : eggs) {
-            row.add(new CandledEgg(words, egg, finding -> found.put(egg, finding)).part());
+            row.add(new CandledEgg(words, egg, finding -> {
+                        found.put(egg, finding);
+                        if (found.keySet().containsAll(due)) {
+                            overlays.close();
+                            then.accept(found);
+                        }
+                    })
+                    .part());
         }
         Stack both = new Stack(8);
         both.add(sentence("cage.candle-text"));

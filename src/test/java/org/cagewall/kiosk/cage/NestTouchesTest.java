@@ -3,8 +3,10 @@ package org.cagewall.kiosk.cage;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import javax.swing.JLabel;
 import org.cagewall.kiosk.Birdroom;
 import org.cagewall.kiosk.Painted;
+import org.cagewall.kiosk.shell.CardTaker;
 import org.cagewall.room.EggState;
 import org.cagewall.room.Lying;
 import org.junit.jupiter.api.AfterEach;
@@ -28,6 +30,13 @@ class NestTouchesTest {
     @AfterEach
     void close() {
         room.close();
+    }
+
+    @Test
+    void allWellIsOneTouch() {
+        touch("A1", "all-well");
+
+        assertThat(last()).contains("\"deed\":\"check\"").contains("\"answer\":\"well\"");
     }
 
     @Test
@@ -70,14 +79,65 @@ class NestTouchesTest {
     }
 
     @Test
-    void aWholeClutchIsCandledByOneTouchAnEgg() {
+    void aWholeClutchIsCandledByOneTouchAnEggAndRecordsItselfAfterTheLast() {
         Nests.clutch(room, 14);
 
-        touch("A1", "do.candle", "candle.1", "candle.2", "candle.3.clear", "candle.4", "candle.5", "answer.keep");
+        Painted page = touch("A1", "do.candle", "candle.1", "candle.2", "candle.3.clear", "candle.4");
+        assertThat(last()).contains("egg-laid");
+        page.press("candle.5");
 
+        assertThat(page.maybe("sheet")).isEmpty();
         assertThat(room.newest(5)).allMatch(line -> line.contains("egg-candled"));
         assertThat(state("3")).isEqualTo(EggState.CLEAR);
         assertThat(state("5")).isEqualTo(EggState.FULL);
+    }
+
+    @Test
+    void aWrongFindingOfACandledClutchIsMendedBeforeTheLastTouchAndAfterIt() {
+        Nests.clutch(room, 14);
+        Painted page = touch("A1", "do.candle", "candle.1", "candle.1.clear", "candle.2", "candle.3", "candle.4");
+        page.press("candle.5.addled").png("nest-candled").assertFit();
+        assertThat(state("1")).isEqualTo(EggState.CLEAR);
+        assertThat(state("5")).isEqualTo(EggState.ADDLED);
+
+        page.press("egg.5").press("pick.full-after-all");
+        assertThat(state("5")).isEqualTo(EggState.FULL);
+
+        page.press("notice.undo");
+        assertThat(state("5")).isEqualTo(EggState.ADDLED);
+    }
+
+    @Test
+    void aCandledClutchIsTakenBackByTheNotice() {
+        Nests.clutch(room, 14);
+
+        touch("A1", "do.candle", "candle.1", "candle.2", "candle.3", "candle.4", "candle.5", "notice.undo");
+
+        assertThat(state("1")).isEqualTo(EggState.NOT_CANDLED);
+        assertThat(state("5")).isEqualTo(EggState.NOT_CANDLED);
+    }
+
+    @Test
+    void onlyTheEggsThatAreDueALookAreWaitedFor() {
+        Nests.clutch(room, 10);
+
+        Painted page = touch("A1", "do.candle", "candle.1", "candle.2", "candle.3");
+        assertThat(page.maybe("sheet")).isPresent();
+        page.press("candle.4");
+
+        assertThat(page.maybe("sheet")).isEmpty();
+        assertThat(room.newest(4)).allMatch(line -> line.contains("egg-candled"));
+        assertThat(state("5")).as("sat on for two days").isEqualTo(EggState.NOT_CANDLED);
+    }
+
+    @Test
+    void someEggsLookedAtAndTheRestLeftAreKeptByOneTouchMore() {
+        Nests.clutch(room, 14);
+
+        touch("A1", "do.candle", "candle.1", "answer.keep");
+
+        assertThat(last()).contains("egg-candled").contains("\"mark\":\"1\"");
+        assertThat(state("2")).isEqualTo(EggState.NOT_CANDLED);
     }
 
     @Test
@@ -163,6 +223,46 @@ class NestTouchesTest {
         Painted to = Nests.page(room, "Ines", "Z1").png("nest-moved-in").assertFit();
         assertThat(from.names()).contains("away.4");
         assertThat(to.names()).contains("egg.A");
+    }
+
+    @Test
+    void aChickMovesByThreeTouches() {
+        Nests.sitting(room);
+        Nests.twoRounds(room);
+
+        room.tell((Nests.ago(1, "chick-hatched", "\"mark\":\"1\"") + Nests.ago(0, "chick-hatched", "\"mark\":\"2\""))
+                .strip());
+
+        touch("A1", "do.move-chick", "choose.1", "pick.Z1");
+        assertThat(last()).contains("chick-moved").contains("\"mark\":\"1\"").contains("\"to\":\"Z1\"");
+    }
+
+    @Test
+    void aChickThatWasTouchedMovesByOneMoreTouchAndTheScanOfTheOtherCard() {
+        Nests.sitting(room);
+        Nests.twoRounds(room);
+        room.tell((Nests.ago(1, "chick-hatched", "\"mark\":\"1\"") + Nests.ago(0, "chick-hatched", "\"mark\":\"2\""))
+                .strip());
+
+        CardTaker[] taker = new CardTaker[1];
+        Nests.page(room, "Ines", "A1", it -> taker[0] = it)
+                .press("chick.2")
+                .press("pick.move-chick")
+                .after(() -> taker[0].takes(room.room().cage("Z1").orElseThrow()));
+        assertThat(last()).contains("chick-moved").contains("\"mark\":\"2\"").contains("\"to\":\"Z1\"");
+    }
+
+    @Test
+    void aTouchedEggOrChickIsNamedAtTheHeadOfItsSheet() {
+        Nests.twoRounds(room);
+
+        assertThat(titleOf("egg.2.1")).startsWith("Egg 1, laid");
+        assertThat(titleOf("chick.1.1")).startsWith("Chick 1, ");
+        assertThat(titleOf("dummy.1")).isEqualTo("A dummy egg");
+    }
+
+    private String titleOf(String lying) {
+        return touch("Z1", lying).find("sheet.title", JLabel.class).getText();
     }
 
     @Test

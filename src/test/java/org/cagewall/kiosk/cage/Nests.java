@@ -2,8 +2,10 @@ package org.cagewall.kiosk.cage;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.function.Consumer;
 import org.cagewall.kiosk.Birdroom;
 import org.cagewall.kiosk.Painted;
+import org.cagewall.kiosk.shell.CardTaker;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.shell.Sheets;
 import org.cagewall.kiosk.theme.TextSize;
@@ -26,14 +28,22 @@ final class Nests {
     }
 
     static Painted page(Birdroom room, TextSize size, int height, String person, String cage) {
+        return page(room, size, height, person, cage, taker -> {});
+    }
+
+    /** The page, and who takes the card of another cage where one is waited for. */
+    static Painted page(Birdroom room, String person, String cage, Consumer<CardTaker> taker) {
+        return page(room, TextSize.NORMAL, 800, person, cage, taker);
+    }
+
+    private static Painted page(
+            Birdroom room, TextSize size, int height, String person, String cage, Consumer<CardTaker> taker) {
         Destination.Cage here = Destination.Cage.byHand(cage);
-        return room.painted(
-                size,
-                height,
-                person,
-                here,
-                (pen, stage) -> new CageScreen(
-                        room.desk(), pen, stage, new Sheets(stage, Birdroom.WORDS), stage, Birdroom.WORDS, here));
+        return room.painted(size, height, person, here, (pen, stage) -> {
+            Sheets sheets = new Sheets(stage, Birdroom.WORDS);
+            taker.accept(sheets);
+            return new CageScreen(room.desk(), pen, stage, sheets, stage, Birdroom.WORDS, here);
+        });
     }
 
     /** A line about cage A1, so many days ago. */
