@@ -60,11 +60,18 @@ public final class ClosingPresenter {
     private ClosingState state() {
         List<Task> tasks = DailyList.of(desk.room(), desk.today(), Audience.SITTER);
         List<Task> open = tasks.stream().filter(Task::isOpen).toList();
+        long evening = tasks.stream().filter(ClosingPresenter::isOfTheEvening).count();
         boolean done = open.isEmpty();
         String name = pen.holder().map(Person::name).orElse("");
         return new ClosingState(
                 words.say("closing.title"),
-                words.say("closing.subtitle", words.longDay(desk.today()), tasks.size() - open.size(), tasks.size()),
+                words.say(
+                        "closing.subtitle",
+                        words.longDay(desk.today()),
+                        tasks.size() - open.size(),
+                        tasks.size(),
+                        tasks.size() - evening,
+                        evening),
                 words.say(done ? "closing.done" : "closing.left", done ? name : open.size()),
                 words.say(done ? "closing.done-text" : "closing.left-text"),
                 open.stream().map(this::face).toList(),
@@ -72,11 +79,12 @@ public final class ClosingPresenter {
     }
 
     private RowFace face(Task task) {
-        String when = words.say(
-                task.part().filter(part -> part == DayPart.EVENING).isPresent()
-                        ? "closing.evening"
-                        : "closing.morning");
+        String when = words.say(isOfTheEvening(task) ? "closing.evening" : "closing.morning");
         return RowFace.of(task.cage().orElse(""), words.say(task.words()), when);
+    }
+
+    private static boolean isOfTheEvening(Task task) {
+        return task.part().filter(part -> part == DayPart.EVENING).isPresent();
     }
 
     void toTheList() {

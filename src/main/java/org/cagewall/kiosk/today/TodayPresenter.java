@@ -138,18 +138,12 @@ public final class TodayPresenter {
                 words.say(
                         "today.subtitle",
                         words.longDay(desk.today()),
-                        audience == Audience.SITTER ? progress(tasks) : say.cagesSeen()),
+                        audience == Audience.SITTER ? say.progress(tasks, part) : say.cagesSeen()),
                 audience,
                 ownAudience() == Audience.OWNER ? List.of(Audience.OWNER, Audience.SITTER) : List.of(Audience.SITTER),
                 part,
                 page,
                 say.stop());
-    }
-
-    private String progress(List<Task> tasks) {
-        boolean morning = tasks.stream().anyMatch(task -> task.kind() == Kind.MORNING);
-        long closed = tasks.stream().filter(task -> !task.isOpen()).count();
-        return words.say(morning ? "today.cages-done" : "today.lines-done", closed, tasks.size());
     }
 
     private List<Task> tasks(Audience audience, DayPart part) {

@@ -174,6 +174,26 @@ final class TodaysWords {
         return new TodayState.Safety(cautions);
     }
 
+    /** How many lines of a sitter's list are done, and what they are, so that they can be told from cages on the wall. */
+    String progress(List<Task> tasks, DayPart part) {
+        long closed = tasks.stream().filter(task -> !task.isOpen()).count();
+        if (part == DayPart.EVENING) {
+            long food = count(tasks, Kind.EVENING_FOOD);
+            return words.say("today.evening-lines", closed, tasks.size(), tasks.size() - food, food);
+        }
+        long cages = count(tasks, Kind.MORNING);
+        long empty = tasks.stream()
+                .filter(task -> task.kind() == Kind.MORNING)
+                .flatMap(task -> task.cage().flatMap(room::cage).stream())
+                .filter(cage -> room.headsIn(cage) == 0)
+                .count();
+        return words.say("today.morning-lines", closed, tasks.size(), cages - empty, empty, tasks.size() - cages);
+    }
+
+    private static long count(List<Task> tasks, Kind kind) {
+        return tasks.stream().filter(task -> task.kind() == kind).count();
+    }
+
     /** How many of the cages that hold birds have been looked at today. */
     String cagesSeen() {
         List<Cage> cages = room.walk().filter(cage -> room.headsIn(cage) > 0).toList();

@@ -93,10 +93,7 @@ public final class WallPresenter {
     }
 
     private String subtitle(Room room, LocalDate today) {
-        List<Cage> occupied = room.cages().stream()
-                .filter(Cage::inUse)
-                .filter(cage -> room.headsIn(cage) > 0)
-                .toList();
+        List<Cage> occupied = room.walk().filter(cage -> room.headsIn(cage) > 0).toList();
         long seen = occupied.stream()
                 .filter(cage -> cage.lastVisit().map(Visit::day).equals(Optional.of(today)))
                 .count();
