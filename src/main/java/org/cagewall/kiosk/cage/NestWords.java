@@ -19,7 +19,6 @@ import org.cagewall.almanac.EggOutlook;
 import org.cagewall.almanac.Outlook;
 import org.cagewall.almanac.PartingOutlook;
 import org.cagewall.almanac.StageOutlook;
-import org.cagewall.almanac.Unsat;
 import org.cagewall.almanac.Window;
 import org.cagewall.kiosk.kit.EggLook;
 import org.cagewall.kiosk.kit.RowFace;
@@ -327,10 +326,7 @@ final class NestWords {
 
     private Optional<String> unsat() {
         return outlook.eggsHere().stream()
-                .filter(egg -> egg.unsat()
-                        .map(Unsat::warnFrom)
-                        .filter(from -> !today.isBefore(from))
-                        .isPresent())
+                .filter(egg -> egg.liesUnsat(today))
                 .findFirst()
                 .map(egg -> words.say(
                         "cage.unsat",
