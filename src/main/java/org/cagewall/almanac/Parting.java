@@ -20,8 +20,9 @@ import org.cagewall.text.Message;
 /** Works out the stages in which one pair is parted. Pure; any thread. */
 record Parting(Room room, Cage cage, Pair pair, Timetable timetable, List<EggOutlook> eggs, List<ChickOutlook> chicks) {
 
-    /** Between two stages, in days; common practice, no source. */
-    private static final Span BETWEEN_STAGES = new Span(2, 2, 2);
+    /** From one stage to the next, in every column. */
+    private static final Span BETWEEN_STAGES = new Span(
+            PartingOutlook.BETWEEN_STAGES_DAYS, PartingOutlook.BETWEEN_STAGES_DAYS, PartingOutlook.BETWEEN_STAGES_DAYS);
 
     /** The youngest is three weeks when the hen may leave the cock to rear, in days; common practice, no source. */
     private static final int COCK_REARS_FROM_DAYS = 21;

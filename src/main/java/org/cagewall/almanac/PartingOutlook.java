@@ -19,6 +19,9 @@ public record PartingOutlook(
         Optional<FlightMove> toFlight,
         Optional<LocalDate> henOutEarly) {
 
+    /** From one stage of the box to the next, in days; common practice, no source. */
+    public static final int BETWEEN_STAGES_DAYS = 2;
+
     public PartingOutlook {
         stages = Map.copyOf(stages);
     }

@@ -1,0 +1,95 @@
+package org.cagewall.plan;
+
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.cagewall.almanac.Almanac;
+import org.cagewall.almanac.NestState;
+import org.cagewall.almanac.Outlook;
+import org.cagewall.almanac.Timetable;
+import org.cagewall.room.Absence;
+import org.cagewall.room.Cage;
+import org.cagewall.room.Pair;
+import org.cagewall.room.Room;
+
+/**
+ * The answer to the question that rules a keeper's year: until when may they lay, which nests will not be done, and what
+ * will the sitter find? Pure; immutable; any thread.
+ *
+ * @param back empty where too little is known of the room's species
+ * @param rings of the next year; empty likewise
+ * @param nests in the order of the walk
+ * @param days of the time away that is planned, or a fortnight from the day asked about
+ */
+public record Ahead(
+        Question question,
+        Optional<WorkingBack> back,
+        Optional<NewRings> rings,
+        List<NestAhead> nests,
+        List<DayAhead> days,
+        List<FosterMove> fosters) {
+
+    /** As long as a holiday is where none is planned. */
+    private static final int FORTNIGHT = 14;
+
+    public Ahead {
+        nests = List.copyOf(nests);
+        days = List.copyOf(days);
+        fosters = List.copyOf(fosters);
+    }
+
+    /**
+     * For a room as it stands.
+     *
+     * @param today the day on which it is asked
+     */
+    public static Ahead of(Room room, LocalDate today, Question question) {
+        Almanac almanac = Almanac.of(room);
+        Timetable timetable = almanac.timetable(room.settings().species());
+        Map<Long, Odds> odds = new HashMap<>();
+        List<Course> courses = room.walk()
+                .map(almanac::nest)
+                .filter(nest -> isToAsk(nest, today))
+                .map(nest -> {
+                    odds.put(nest.cage(), odds(almanac, nest, today));
+                    return Course.of(nest, today, odds.get(nest.cage()));
+                })
+                .toList();
+        LocalDate from = away(room, question.clearBy()).map(Absence::from).orElse(question.clearBy());
+        LocalDate to = away(room, question.clearBy()).map(Absence::to).orElse(from.plusDays(FORTNIGHT - 1L));
+        Forecast forecast = Forecast.of(courses, odds, from, to, question.policy(), question.draws());
+        List<FosterMove> fosters = List.of();
+        return new Ahead(
+                question,
+                WorkingBack.from(timetable, question.clearBy(), question.policy(), question.rounds()),
+                NewRings.after(today, timetable, room.settings().ringsIssued()),
+                courses.stream()
+                        .map(course -> nest(room, course, question, fosters, forecast))
+                        .toList(),
+                forecast.days(),
+                fosters);
+    }
+
+    private static boolean isToAsk(Outlook nest, LocalDate today) {
+        return nest.state(today) != NestState.EMPTY && WorkingBack.isKnown(nest.timetable());
+    }
+
+    private static Odds odds(Almanac almanac, Outlook nest, LocalDate today) {
+        return nest.pair()
+                .map((Pair pair) -> Odds.of(almanac.evidence(pair, today)))
+                .orElse(Odds.USUAL);
+    }
+
+    private static NestAhead nest(
+            Room room, Course course, Question question, List<FosterMove> fosters, Forecast forecast) {
+        Cage cage = room.cage(course.nest().cage()).orElseThrow();
+        return new Nests(cage, course, question, fosters).ahead(forecast.chance(cage.id(), question.clearBy()));
+    }
+
+    /** The days away that the question is about: those that run on its day, or begin after it. */
+    private static Optional<Absence> away(Room room, LocalDate clearBy) {
+        return room.absenceOn(clearBy).or(() -> room.absenceAfter(clearBy));
+    }
+}

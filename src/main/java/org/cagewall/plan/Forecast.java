@@ -1,0 +1,134 @@
+package org.cagewall.plan;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.SplittableRandom;
+import org.cagewall.almanac.Span;
+import org.cagewall.room.Timing;
+
+/**
+ * What chance leaves open, drawn many times over: whether each egg hatches, and how long each stage takes. Every nest draws
+ * by a chance of its own, so that what is recorded of one leaves the others as they were. Pure: the same seed and room
+ * give the same answer; immutable; any thread.
+ *
+ * @param days of the time asked about, one after the other
+ */
+record Forecast(List<DayAhead> days, Map<Long, int[]> clear) {
+
+    /** Spreads the seeds of nests apart; any odd number would do. */
+    private static final long APART = 0x9E3779B97F4A7C15L;
+
+    /** The share of draws in which a nest is done by that day, from 0 to 1. */
+    double chance(long cage, LocalDate by) {
+        int day = Course.day(by);
+        int[] draws = clear.get(cage);
+        int done = 0;
+        for (int each : draws) {
+            if (each <= day) {
+                done++;
+            }
+        }
+        return (double) done / draws.length;
+    }
+
+    /**
+     * Of those nests together.
+     *
+     * @param from the first day of the time asked about, on which the owner leaves
+     * @param to its last day
+     */
+    static Forecast of(
+            List<Course> nests, Map<Long, Odds> odds, LocalDate from, LocalDate to, Policy policy, Draws draws) {
+        int days = (int) ChronoUnit.DAYS.between(from, to) + 1;
+        Tally tally = new Tally(Course.day(from), days, draws.count());
+        Map<Long, int[]> clear = new HashMap<>();
+        for (Course nest : nests) {
+            clear.put(nest.nest().cage(), draw(nest, odds.get(nest.nest().cage()), tally, policy, draws));
+        }
+        List<DayAhead> ahead = new ArrayList<>();
+        for (int day = 0; day < days; day++) {
+            ahead.add(tally.day(from.plusDays(day), day));
+        }
+        return new Forecast(List.copyOf(ahead), Map.copyOf(clear));
+    }
+
+    private static int[] draw(Course nest, Odds odds, Tally tally, Policy policy, Draws draws) {
+        long seed = draws.seed() + APART * nest.nest().cage();
+        Law law = Law.drawn(Law.laws(nest.nest().timetable()), odds, new SplittableRandom(seed));
+        Span ringing = nest.nest().timetable().span(Timing.RINGING).orElseThrow();
+        Fate fate = nest.fate();
+        int[] clear = new int[draws.count()];
+        for (int draw = 0; draw < clear.length; draw++) {
+            nest.run(law, fate);
+            clear[draw] = fate.clear(policy);
+            tally.add(draw, nest, fate, ringing);
+        }
+        return clear;
+    }
+
+    /**
+     * How many there are of everything on each day in each draw. What falls due before the owner leaves is done by then;
+     * after that no box is taken off, no chick ringed and none taken away.
+     */
+    private static final class Tally {
+
+        private final int from;
+        private final int[][] eggs;
+        private final int[][] chicks;
+        private final int[][] toRing;
+        private final int[][] toTakeAway;
+
+        private Tally(int from, int days, int draws) {
+            this.from = from;
+            this.eggs = new int[days][draws];
+            this.chicks = new int[days][draws];
+            this.toRing = new int[days][draws];
+            this.toTakeAway = new int[days][draws];
+        }
+
+        private void add(int draw, Course nest, Fate fate, Span ringing) {
+            for (int i = 0; i < fate.count; i++) {
+                boolean here =
+                        i >= nest.young().size() || nest.young().get(i).fed().isEmpty();
+                if (here) {
+                    int boxOff = fate.boxOff < from ? fate.boxOff : Fate.NEVER;
+                    add(draw, eggs, fate.laid[i], Math.min(fate.hatch[i], boxOff));
+                    addChick(draw, nest, fate, i, ringing);
+                }
+            }
+        }
+
+        private void addChick(int draw, Course nest, Fate fate, int i, Span ringing) {
+            if (fate.out[i] == Fate.NEVER) {
+                return;
+            }
+            int hatch = fate.hatch[i];
+            add(draw, chicks, hatch, fate.out[i]);
+            if (fate.fed[i] >= from) {
+                add(draw, toTakeAway, fate.fed[i], Fate.NEVER);
+            }
+            boolean ringed = i < nest.young().size() && nest.young().get(i).ringed();
+            if (!ringed && hatch + ringing.earliest() >= from) {
+                add(draw, toRing, hatch + ringing.earliest(), hatch + ringing.latest() + 1);
+            }
+        }
+
+        /** One more from one day until another. */
+        private void add(int draw, int[][] days, int since, int until) {
+            int first = Math.max(since, from) - from;
+            int end = Math.min(until == Fate.NEVER ? days.length : until - from, days.length);
+            for (int day = first; day < end; day++) {
+                days[day][draw]++;
+            }
+        }
+
+        private DayAhead day(LocalDate date, int day) {
+            return new DayAhead(
+                    date, Range.of(eggs[day]), Range.of(chicks[day]), Range.of(toRing[day]), Range.of(toTakeAway[day]));
+        }
+    }
+}

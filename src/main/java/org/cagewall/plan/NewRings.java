@@ -1,0 +1,48 @@
+package org.cagewall.plan;
+
+import java.time.LocalDate;
+import java.time.MonthDay;
+import java.util.Optional;
+import org.cagewall.almanac.RingYears;
+import org.cagewall.almanac.Span;
+import org.cagewall.almanac.Timetable;
+import org.cagewall.room.Timing;
+
+/**
+ * From when a box may be put on for the chicks to wear the new year's rings, worked out from the day the rings are issued
+ * forwards. Pure; immutable; any thread.
+ *
+ * @param year the year on the rings
+ * @param issued the day from which they may be put on
+ * @param firstHatch the first chick is young enough for its ring on that day at the latest age, or comfortably
+ */
+public record NewRings(int year, LocalDate issued, From firstHatch, From firstEgg, From boxOn) {
+
+    /**
+     * A day before which it is too soon, and one that leaves time.
+     *
+     * @param earliest at the usual age of ringing on the day of issue
+     * @param expected at the earliest age of ringing on the day of issue
+     */
+    public record From(LocalDate earliest, LocalDate expected) {
+
+        private From minusDays(int days) {
+            return new From(earliest.minusDays(days), expected.minusDays(days));
+        }
+    }
+
+    /** Of the rings that are issued next after a day; empty where too little is known of the species. */
+    static Optional<NewRings> after(LocalDate today, Timetable timetable, MonthDay issuedOn) {
+        if (!WorkingBack.isKnown(timetable)) {
+            return Optional.empty();
+        }
+        int year = RingYears.ringYear(today, issuedOn) + 1;
+        LocalDate issued = RingYears.issued(year, issuedOn);
+        Span ringing = timetable.span(Timing.RINGING).orElseThrow();
+        From hatch = new From(issued.minusDays(ringing.expected()), issued.minusDays(ringing.earliest()));
+        int unsat = (WorkingBack.usual(timetable, Timing.SITS_FROM) - 1) * WorkingBack.usual(timetable, Timing.LAY_GAP);
+        From egg = hatch.minusDays(unsat + WorkingBack.usual(timetable, Timing.INCUBATION));
+        return Optional.of(
+                new NewRings(year, issued, hatch, egg, egg.minusDays(WorkingBack.usual(timetable, Timing.FIRST_EGG))));
+    }
+}

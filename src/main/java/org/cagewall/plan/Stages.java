@@ -1,0 +1,75 @@
+package org.cagewall.plan;
+
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.cagewall.almanac.Due;
+import org.cagewall.almanac.Outlook;
+import org.cagewall.almanac.PartingOutlook;
+import org.cagewall.almanac.StageOutlook;
+import org.cagewall.room.PartingBegun;
+import org.cagewall.room.Stage;
+import org.cagewall.room.Timing;
+
+/** How the pair of one nest is parted once its young are off its hands. Days as counted from 1970. Immutable; any thread. */
+record Stages(boolean ofAPair, OptionalInt begun, Step boxTurned, Step boxOff, Step cockOut, Step henOut) {
+
+    /** One stage: done on a day, left out, or to come. */
+    private record Step(OptionalInt happened, boolean skipped) {
+
+        /** The day of it, and the day itself where it is left out. */
+        private int day(int ready) {
+            return skipped ? ready : happened.orElse(ready);
+        }
+
+        /** From when the next may follow; a stage that is left out holds nobody up. */
+        private int then(int ready, int days) {
+            return skipped ? ready : day(ready) + days;
+        }
+    }
+
+    static Stages of(Outlook nest) {
+        boolean boxless = nest.box().hanging().isEmpty();
+        return new Stages(
+                nest.parting().isPresent(),
+                nest.parting()
+                        .flatMap(PartingOutlook::begun)
+                        .map(PartingBegun::day)
+                        .map(day -> OptionalInt.of(Course.day(day)))
+                        .orElse(OptionalInt.empty()),
+                step(nest, Stage.BOX_TURNED, boxless),
+                step(nest, Stage.BOX_OFF, boxless),
+                step(nest, Stage.COCK_OUT, false),
+                step(nest, Stage.HEN_OUT, false));
+    }
+
+    /** Where no box hangs and no parting was begun, there is none to turn. */
+    private static Step step(Outlook nest, Stage stage, boolean boxless) {
+        boolean begun = nest.parting().flatMap(PartingOutlook::begun).isPresent();
+        StageOutlook outlook =
+                nest.parting().map(parting -> parting.stage(stage)).orElse(new StageOutlook(true, Optional.empty()));
+        OptionalInt happened = outlook.due()
+                .flatMap(Due::happened)
+                .map(day -> OptionalInt.of(Course.day(day)))
+                .orElse(OptionalInt.empty());
+        return new Step(happened, happened.isEmpty() && (outlook.skipped() || boxless && !begun));
+    }
+
+    /**
+     * Writes the days of the box and of the pair into a fate.
+     *
+     * @param out the day the youngest leaves the box, of those that do; {@link Integer#MIN_VALUE} for none
+     * @param fed the day the last feeds itself; likewise
+     */
+    void follow(Law law, int today, int out, int fed, Fate fate) {
+        int left = Math.max(out, begun.orElse(out));
+        int soonest = law.heedsToday() || left == Integer.MIN_VALUE ? today : Integer.MIN_VALUE;
+        int turn = Math.max(left, soonest);
+        int off = Math.max(boxTurned.then(turn, PartingOutlook.BETWEEN_STAGES_DAYS), soonest);
+        fate.boxOff = boxOff.day(off);
+        int part = Math.max(Math.max(boxOff.then(off, PartingOutlook.BETWEEN_STAGES_DAYS), fed), soonest);
+        int alone = cockOut.day(part);
+        int rested = cockOut.then(part, law.of(Timing.HENS_REST, today - alone));
+        int free = Math.max(cockOut.happened().isPresent() ? Math.max(rested, fed) : rested, soonest);
+        fate.apart = ofAPair ? Math.max(henOut.day(free), alone) : fate.lastFed;
+    }
+}

@@ -1,0 +1,115 @@
+package org.cagewall.plan;
+
+import java.time.LocalDate;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.cagewall.almanac.PartingOutlook;
+import org.cagewall.almanac.Span;
+import org.cagewall.almanac.Timetable;
+import org.cagewall.room.Timing;
+
+/**
+ * Until when a box may be put on for everything to be done by a day, worked out from that day backwards; days long past
+ * are told like any other. Pure; immutable; any thread.
+ *
+ * @param timetable by which it is reckoned: the room's, its own numbers in it
+ * @param rounds how many are to be reared, one or more
+ * @param columns the days of the last round, and of the box before the first, in each column
+ */
+public record WorkingBack(Timetable timetable, LocalDate clearBy, Policy policy, int rounds, Map<Pace, Steps> columns) {
+
+    /** What a timetable must tell for it. */
+    private static final List<Timing> NEEDED = List.of(
+            Timing.FIRST_EGG,
+            Timing.LAY_GAP,
+            Timing.SITS_FROM,
+            Timing.CLUTCH,
+            Timing.INCUBATION,
+            Timing.RINGING,
+            Timing.OUT_OF_BOX,
+            Timing.INDEPENDENT,
+            Timing.HENS_REST,
+            Timing.NEXT_ROUND);
+
+    public WorkingBack {
+        columns = Map.copyOf(columns);
+    }
+
+    /**
+     * Empty where too little is known of the species.
+     *
+     * @param rounds one or more
+     * @throws IllegalArgumentException for fewer rounds than one
+     */
+    public static Optional<WorkingBack> from(Timetable timetable, LocalDate clearBy, Policy policy, int rounds) {
+        if (rounds < 1) {
+            throw new IllegalArgumentException("rounds: " + rounds);
+        }
+        if (!isKnown(timetable)) {
+            return Optional.empty();
+        }
+        Map<Pace, Steps> columns = new EnumMap<>(Pace.class);
+        for (Pace pace : Pace.values()) {
+            columns.put(pace, new Column(timetable, pace).back(clearBy, policy, rounds));
+        }
+        return Optional.of(new WorkingBack(timetable, clearBy, policy, rounds, columns));
+    }
+
+    /** Whether a timetable tells all that looking ahead needs. */
+    static boolean isKnown(Timetable timetable) {
+        return NEEDED.stream().allMatch(timing -> timetable.span(timing).isPresent());
+    }
+
+    public Steps column(Pace pace) {
+        return columns.get(pace);
+    }
+
+    /** From the first egg of a usual clutch to its last: the usual gaps, in every column. In days. */
+    static int layingDays(Timetable timetable) {
+        return (usual(timetable, Timing.CLUTCH) - 1) * usual(timetable, Timing.LAY_GAP);
+    }
+
+    static int usual(Timetable timetable, Timing timing) {
+        return timetable.span(timing).map(Span::expected).orElseThrow();
+    }
+
+    private record Column(Timetable timetable, Pace pace) {
+
+        Steps back(LocalDate clearBy, Policy policy, int rounds) {
+            LocalDate lastHatch =
+                    switch (policy) {
+                        case WEANED -> clearBy.minusDays(days(Timing.INDEPENDENT));
+                        case APART -> clearBy.minusDays(days(Timing.HENS_REST)).minusDays(cockFeeds());
+                    };
+            LocalDate independent = lastHatch.plusDays(days(Timing.INDEPENDENT));
+            LocalDate boxTurned = lastHatch.plusDays(days(Timing.OUT_OF_BOX));
+            LocalDate boxOff = boxTurned.plusDays(PartingOutlook.BETWEEN_STAGES_DAYS);
+            LocalDate cockOut = lastHatch.plusDays(cockFeeds());
+            LocalDate lastEgg = lastHatch.minusDays(days(Timing.INCUBATION));
+            LocalDate firstEgg = lastEgg.minusDays(layingDays(timetable));
+            LocalDate boxOn =
+                    firstEgg.minusDays(days(Timing.FIRST_EGG)).minusDays((rounds - 1L) * days(Timing.NEXT_ROUND));
+            return new Steps(
+                    boxOn,
+                    firstEgg,
+                    lastEgg,
+                    lastHatch,
+                    boxTurned,
+                    boxOff,
+                    independent,
+                    cockOut,
+                    cockOut.plusDays(days(Timing.HENS_REST)));
+        }
+
+        /** From the last chick's hatching to the cock out: when it feeds itself, and not before the box is off. */
+        private int cockFeeds() {
+            return Math.max(days(Timing.INDEPENDENT), days(Timing.OUT_OF_BOX) + 2 * PartingOutlook.BETWEEN_STAGES_DAYS);
+        }
+
+        private int days(Timing timing) {
+            return pace.of(timetable.span(timing).orElseThrow());
+        }
+    }
+}
