@@ -32,6 +32,7 @@ import picocli.CommandLine.ScopeType;
             ScanCommand.class,
             TasksCommand.class,
             ShowCommand.class,
+            AheadCommand.class,
             ReviewCommand.class,
             ExportCommand.class,
             BackupCommand.class,

@@ -3,6 +3,7 @@ package org.cagewall.command;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.cagewall.almanac.Window;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;
@@ -27,6 +28,14 @@ final class Json {
     Json with(String field, Object value) {
         object.set(field, node(value));
         return this;
+    }
+
+    /** Between which days something is expected. */
+    static Json of(Window window) {
+        return object().with("earliest", window.earliest())
+                .with("expected", window.expected())
+                .with("latest", window.latest())
+                .with("about", window.about());
     }
 
     /** What came of it, as one line. */
@@ -59,6 +68,9 @@ final class Json {
         }
         if (value instanceof Long whole) {
             return NODES.numberNode(whole);
+        }
+        if (value instanceof Double number) {
+            return NODES.numberNode(number);
         }
         return NODES.stringNode(value instanceof Enum<?> constant ? hyphened(constant) : value.toString());
     }

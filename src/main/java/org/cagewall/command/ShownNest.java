@@ -63,17 +63,17 @@ record ShownNest(Room room, Cage cage, Outlook outlook, Words words) {
         return Json.object()
                 .with(
                         "firstEgg",
-                        outlook.firstEgg().filter(Due::isOpen).map(Due::window).map(ShownNest::window))
-                .with("nextEgg", outlook.nextEgg().map(NextEgg::window).map(ShownNest::window))
-                .with("candle", candling().map(NestCandling::window).map(ShownNest::window))
+                        outlook.firstEgg().filter(Due::isOpen).map(Due::window).map(Json::of))
+                .with("nextEgg", outlook.nextEgg().map(NextEgg::window).map(Json::of))
+                .with("candle", candling().map(NestCandling::window).map(Json::of))
                 .with("nestLook", outlook.nestLook())
                 .with(
                         "backs",
-                        outlook.backs().filter(Due::isOpen).map(Due::window).map(ShownNest::window))
+                        outlook.backs().filter(Due::isOpen).map(Due::window).map(Json::of))
                 .with(
                         "clearEggs",
                         outlook.clearEggs().stream().map(clear -> clear.from()).min(Comparator.naturalOrder()))
-                .with("nextRound", nextRound().map(ShownNest::window));
+                .with("nextRound", nextRound().map(Json::of));
     }
 
     /** How the cage's pair is parted; after both are gone, how it was, as long as no other pair came. */
@@ -239,8 +239,8 @@ record ShownNest(Room room, Cage cage, Outlook outlook, Words words) {
                 .with("state", outlook.here() ? egg.state() : MOVED_AWAY)
                 .with("finding", egg.finding())
                 .with("candled", egg.candlings().stream().map(Candling::day).reduce((earlier, later) -> later))
-                .with("look", outlook.nextLook().map(Due::window).map(ShownNest::window))
-                .with("hatch", outlook.hatch().map(Due::window).map(ShownNest::window))
+                .with("look", outlook.nextLook().map(Due::window).map(Json::of))
+                .with("hatch", outlook.hatch().map(Due::window).map(Json::of))
                 .with("overdueFrom", outlook.overdueFrom())
                 .with("removed", egg.removed().map(Removal::day))
                 .with("why", egg.removed().map(Removal::why));
@@ -260,10 +260,10 @@ record ShownNest(Room room, Cage cage, Outlook outlook, Words words) {
                 .with("state", outlook.here() ? chickState(outlook) : MOVED_AWAY)
                 .with("ring", chick.ringWorn())
                 .with("traits", chick.traits())
-                .with("ringing", outlook.ringing().map(Due::window).map(ShownNest::window))
-                .with("ringCheck", outlook.ringCheck().map(Due::window).map(ShownNest::window))
-                .with("outOfBox", outlook.outOfBox().map(Due::window).map(ShownNest::window))
-                .with("independent", outlook.independent().map(Due::window).map(ShownNest::window))
+                .with("ringing", outlook.ringing().map(Due::window).map(Json::of))
+                .with("ringCheck", outlook.ringCheck().map(Due::window).map(Json::of))
+                .with("outOfBox", outlook.outOfBox().map(Due::window).map(Json::of))
+                .with("independent", outlook.independent().map(Due::window).map(Json::of))
                 .with("lost", chick.lost().map(ChickLoss::day));
     }
 
@@ -318,13 +318,5 @@ record ShownNest(Room room, Cage cage, Outlook outlook, Words words) {
 
     private static Optional<LocalDate> since(Pair pair, Optional<LocalDate> done) {
         return done.filter(day -> !day.isBefore(pair.since()));
-    }
-
-    private static Json window(Window window) {
-        return Json.object()
-                .with("earliest", window.earliest())
-                .with("expected", window.expected())
-                .with("latest", window.latest())
-                .with("about", window.about());
     }
 }

@@ -21,7 +21,7 @@ import org.cagewall.room.Timing;
 
 /**
  * What is yet to come of one nest, stage by stage, as a law has it. No round is begun in it that has not begun: eggs of a
- * further one are reckoned as taken away. Eggs that do not hatch stay until the box is off. Immutable; any thread, as long
+ * further one are reckoned as taken away. Immutable; any thread, as long
  * as each has a fate and a law of its own.
  *
  * @param today as counted from 1970
@@ -120,6 +120,7 @@ record Course(Outlook nest, int today, List<Young> young, Optional<Laying> layin
 
     /** One go through all stages. */
     void run(Law law, Fate fate) {
+        fate.sat = Integer.MIN_VALUE;
         int start = lay(law, fate);
         for (int i = 0; i < young.size(); i++) {
             Young each = young.get(i);
@@ -171,12 +172,18 @@ record Course(Outlook nest, int today, List<Young> young, Optional<Laying> layin
 
     private void sits(Law law, Fate fate, int i, int satFrom, boolean hatches) {
         fate.hatch[i] = hatches ? satFrom + law.of(Timing.INCUBATION, today - satFrom) : Fate.NEVER;
+        int over = hatches ? fate.hatch[i] : satFrom + longestIncubation();
+        fate.sat = Math.max(fate.sat, over);
         if (hatches && law.isReared()) {
             leavesAndFeeds(law, fate, i);
         } else {
             fate.out[i] = Fate.NEVER;
             fate.fed[i] = Fate.NEVER;
         }
+    }
+
+    private int longestIncubation() {
+        return nest.timetable().span(Timing.INCUBATION).orElseThrow().latest();
     }
 
     private void leavesAndFeeds(Law law, Fate fate, int i) {
@@ -207,7 +214,7 @@ record Course(Outlook nest, int today, List<Young> young, Optional<Laying> layin
             }
         }
         fate.lastFed = lastFed == Integer.MIN_VALUE ? today : lastFed;
-        stages.follow(law, today, out, fed, fate);
+        fate.apart = stages.apart(law, today, out, fed);
     }
 
     private record Builder(Outlook nest, int today, Odds odds, DayLaw incubation, Optional<Laying> laying) {

@@ -22,8 +22,8 @@ final class Fate {
 
     int count;
 
-    /** The box comes off, and with it what never hatched. */
-    int boxOff;
+    /** The last egg has hatched, or has had its time. */
+    int sat;
 
     int lastFed;
     int apart;

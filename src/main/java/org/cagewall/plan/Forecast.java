@@ -71,8 +71,8 @@ record Forecast(List<DayAhead> days, Map<Long, int[]> clear) {
     }
 
     /**
-     * How many there are of everything on each day in each draw. What falls due before the owner leaves is done by then;
-     * after that no box is taken off, no chick ringed and none taken away.
+     * How many there are of everything on each day in each draw. What falls due before the owner leaves is done by then:
+     * eggs whose time is over are taken out, chicks ringed and taken away; after that none of it is done.
      */
     private static final class Tally {
 
@@ -95,11 +95,14 @@ record Forecast(List<DayAhead> days, Map<Long, int[]> clear) {
                 boolean here =
                         i >= nest.young().size() || nest.young().get(i).fed().isEmpty();
                 if (here) {
-                    int boxOff = fate.boxOff < from ? fate.boxOff : Fate.NEVER;
-                    add(draw, eggs, fate.laid[i], Math.min(fate.hatch[i], boxOff));
+                    add(draw, eggs, fate.laid[i], fate.hatch[i] == Fate.NEVER ? takenOut(fate) : fate.hatch[i]);
                     addChick(draw, nest, fate, i, ringing);
                 }
             }
+        }
+
+        private int takenOut(Fate fate) {
+            return fate.sat < from ? fate.sat + 1 : Fate.NEVER;
         }
 
         private void addChick(int draw, Course nest, Fate fate, int i, Span ringing) {

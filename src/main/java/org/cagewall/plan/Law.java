@@ -12,7 +12,7 @@ interface Law {
     /**
      * Days, or how many eggs for {@link Timing#CLUTCH}.
      *
-     * @param least what has gone by already without its happening
+     * @param least what has gone by already without its happening: nothing is laid or hatched yesterday
      */
     int of(Timing timing, int least);
 
@@ -22,17 +22,13 @@ interface Law {
     /** Whether a chick that is yet to hatch lives. */
     boolean isReared();
 
-    /** Whether a day gone by is passed over to today, rather than told as it was expected. */
-    boolean heedsToday();
-
     /** As one column has it: every egg that may hatch does, and lives; a clutch and its gaps are the usual ones. */
     static Law of(Timetable timetable, Pace pace) {
         return new Law() {
             @Override
             public int of(Timing timing, int least) {
                 Pace taken = timing == Timing.CLUTCH || timing == Timing.LAY_GAP ? Pace.USUAL : pace;
-                int value = taken.of(timetable.span(timing).orElseThrow());
-                return timing == Timing.CLUTCH ? Math.max(value, least) : value;
+                return Math.max(least, taken.of(timetable.span(timing).orElseThrow()));
             }
 
             @Override
@@ -43,11 +39,6 @@ interface Law {
             @Override
             public boolean isReared() {
                 return true;
-            }
-
-            @Override
-            public boolean heedsToday() {
-                return false;
             }
         };
     }
@@ -68,11 +59,6 @@ interface Law {
             @Override
             public boolean isReared() {
                 return chance.nextDouble() < odds.reared();
-            }
-
-            @Override
-            public boolean heedsToday() {
-                return true;
             }
         };
     }

@@ -55,21 +55,19 @@ record Stages(boolean ofAPair, OptionalInt begun, Step boxTurned, Step boxOff, S
     }
 
     /**
-     * Writes the days of the box and of the pair into a fate.
+     * The day on which the hen is in the flight and the cock too; for a nest without a pair, on which the last is fed.
      *
      * @param out the day the youngest leaves the box, of those that do; {@link Integer#MIN_VALUE} for none
      * @param fed the day the last feeds itself; likewise
      */
-    void follow(Law law, int today, int out, int fed, Fate fate) {
+    int apart(Law law, int today, int out, int fed) {
         int left = Math.max(out, begun.orElse(out));
-        int soonest = law.heedsToday() || left == Integer.MIN_VALUE ? today : Integer.MIN_VALUE;
-        int turn = Math.max(left, soonest);
-        int off = Math.max(boxTurned.then(turn, PartingOutlook.BETWEEN_STAGES_DAYS), soonest);
-        fate.boxOff = boxOff.day(off);
-        int part = Math.max(Math.max(boxOff.then(off, PartingOutlook.BETWEEN_STAGES_DAYS), fed), soonest);
+        int turn = Math.max(left, today);
+        int off = Math.max(boxTurned.then(turn, PartingOutlook.BETWEEN_STAGES_DAYS), today);
+        int part = Math.max(Math.max(boxOff.then(off, PartingOutlook.BETWEEN_STAGES_DAYS), fed), today);
         int alone = cockOut.day(part);
         int rested = cockOut.then(part, law.of(Timing.HENS_REST, today - alone));
-        int free = Math.max(cockOut.happened().isPresent() ? Math.max(rested, fed) : rested, soonest);
-        fate.apart = ofAPair ? Math.max(henOut.day(free), alone) : fate.lastFed;
+        int free = Math.max(cockOut.happened().isPresent() ? Math.max(rested, fed) : rested, today);
+        return ofAPair ? Math.max(henOut.day(free), alone) : Math.max(fed, today);
     }
 }

@@ -5,10 +5,13 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.cagewall.almanac.Origin;
 import org.cagewall.almanac.PartingOutlook;
 import org.cagewall.almanac.Span;
 import org.cagewall.almanac.Timetable;
+import org.cagewall.almanac.Value;
 import org.cagewall.room.Timing;
+import org.cagewall.text.Message;
 
 /**
  * Until when a box may be put on for everything to be done by a day, worked out from that day backwards; days long past
@@ -64,6 +67,22 @@ public record WorkingBack(Timetable timetable, LocalDate clearBy, Policy policy,
 
     public Steps column(Pace pace) {
         return columns.get(pace);
+    }
+
+    /** Which of the values it leans on were drawn towards the room's own numbers. */
+    public List<Value> ownNumbers() {
+        return NEEDED.stream()
+                .flatMap(timing -> timetable.value(timing).stream())
+                .filter(value -> value.origin() == Origin.OWN_NUMBERS)
+                .toList();
+    }
+
+    /** Whose numbers it is reckoned by, as a sentence. */
+    public Message numbers() {
+        List<Message> own = ownNumbers().stream()
+                .map(value -> Message.of("plan.number", value.timing(), value.count()))
+                .toList();
+        return own.isEmpty() ? Message.of("plan.numbers-usual") : Message.of("plan.numbers-own", own);
     }
 
     /** From the first egg of a usual clutch to its last: the usual gaps, in every column. In days. */

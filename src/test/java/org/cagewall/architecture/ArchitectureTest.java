@@ -42,6 +42,9 @@ class ArchitectureTest {
             part("room").uses().because("the birdroom leans on nothing, so that everything may lean on it"),
             part("deed").uses("room").because("what a person records is judged by the room alone"),
             part("almanac").uses("room").because("what comes next follows from what was recorded and nothing else"),
+            part("plan")
+                    .uses("room", "almanac")
+                    .because("what may come follows from the room, a date and a seed, whoever asks"),
             part("tasks").uses("room", "almanac").because("a day's list follows from the room and the date alone"),
             part("handover")
                     .uses("room", "tasks")
@@ -86,7 +89,7 @@ class ArchitectureTest {
             Set.of("org.cagewall.desk", "org.cagewall.store", "org.cagewall.command");
 
     /** What only computes: no clock, file, database or widget. */
-    private static final Set<String> COMPUTING = Set.of("text", "room", "deed", "almanac", "tasks", "handover");
+    private static final Set<String> COMPUTING = Set.of("text", "room", "deed", "almanac", "plan", "tasks", "handover");
 
     /** What the screens stand on; every other package below kiosk is a screen. */
     private static final Set<String> BELOW_SCREENS = Set.of("shell", "kit", "theme");

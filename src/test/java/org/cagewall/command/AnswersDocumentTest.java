@@ -35,6 +35,7 @@ class AnswersDocumentTest {
             collect("show", json(cli.run("show", name, "--json")), fields);
         }
         collect("tasks", json(cli.run("tasks", "--json")), fields);
+        collect("ahead", json(cli.run("ahead", "--json", "--clear-by", "2026-06-14", "--policy", "apart")), fields);
         collect("review", json(cli.run("review", "--json")), fields);
         collect("scan", json(cli.run("scan", "--json", "none.png")), fields);
         collect("verify", json(cli.run("verify", "--json")), fields);
@@ -47,7 +48,8 @@ class AnswersDocumentTest {
 
         Map<String, List<String>> told = told();
 
-        assertThat(told).containsKeys("show", "show/eggs", "tasks/closed", "review/unvisited", "scan");
+        assertThat(told)
+                .containsKeys("show", "show/eggs", "tasks/closed", "ahead/nests/waysOut", "review/unvisited", "scan");
         told.forEach((path, names) -> assertThat(fields.get(path)).as(path).containsExactlyElementsOf(names));
     }
 

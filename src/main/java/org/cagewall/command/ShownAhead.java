@@ -1,0 +1,202 @@
+package org.cagewall.command;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.cagewall.plan.Ahead;
+import org.cagewall.plan.DayAhead;
+import org.cagewall.plan.FosterMove;
+import org.cagewall.plan.NestAhead;
+import org.cagewall.plan.NewRings;
+import org.cagewall.plan.Pace;
+import org.cagewall.plan.Range;
+import org.cagewall.plan.Steps;
+import org.cagewall.plan.WayOut;
+import org.cagewall.plan.WorkingBack;
+import org.cagewall.tasks.WindowWords;
+import org.cagewall.text.Words;
+
+/** The days ahead, as lines or as an object. Immutable; any thread. */
+record ShownAhead(Ahead ahead, Words words) {
+
+    private static final double HUNDRED = 100;
+
+    List<String> lines() {
+        List<String> lines = new ArrayList<>();
+        lines.add(words.say(
+                "command.ahead.heading",
+                ahead.question().clearBy(),
+                ahead.question().policy()));
+        ahead.back().ifPresentOrElse(back -> columns(back, lines), () -> lines.add(words.say("command.ahead.unknown")));
+        ahead.rings()
+                .ifPresent(rings -> lines.add(words.say(
+                        "command.ahead.rings",
+                        Integer.toString(rings.year()),
+                        rings.issued(),
+                        rings.boxOn().earliest(),
+                        rings.boxOn().expected())));
+        ahead.nests().forEach(nest -> lines.addAll(nest(nest)));
+        ahead.days().forEach(day -> lines.add(day(day)));
+        ahead.fosters()
+                .forEach(move -> lines.add(words.say(
+                        "command.ahead.foster",
+                        move.mark(),
+                        move.from().name(),
+                        move.to().name(),
+                        move.why())));
+        lines.add(words.say(
+                "command.ahead.drawn",
+                Integer.toString(ahead.question().draws().count()),
+                Long.toString(ahead.question().draws().seed())));
+        return lines;
+    }
+
+    private void columns(WorkingBack back, List<String> lines) {
+        lines.add(row("", pace -> words.say("command.ahead.pace", pace)));
+        for (Steps.Step step : Steps.Step.values()) {
+            lines.add(row(
+                    words.say("command.ahead.step", step),
+                    pace -> words.date(back.column(pace).day(step))));
+        }
+        lines.add(words.say(back.numbers()));
+    }
+
+    /** A head and three cells below one another, for letters of one width. */
+    private static String row(String head, Function<Pace, String> cell) {
+        return Stream.concat(Stream.of(head), Stream.of(Pace.values()).map(cell))
+                .map(text -> String.format(Locale.ROOT, "%-24s", text))
+                .collect(Collectors.joining())
+                .stripTrailing();
+    }
+
+    private List<String> nest(NestAhead nest) {
+        Stream<String> first = Stream.of(words.say(
+                "command.ahead.nest", nest.cage().name(), WindowWords.of(nest.clear()), percent(nest.chance())));
+        return Stream.of(
+                        first,
+                        nest.inTheWay().stream().map(way -> words.say("command.ahead.in-the-way", way)),
+                        nest.waysOut().stream().map(this::wayOut))
+                .flatMap(lines -> lines)
+                .toList();
+    }
+
+    private String wayOut(WayOut way) {
+        return words.say("command.ahead.way-out", way.words(), WindowWords.of(way.clear()), way.cost());
+    }
+
+    private String day(DayAhead day) {
+        return words.say(
+                "command.ahead.day",
+                day.date(),
+                range(day.eggs()),
+                range(day.chicksInBox()),
+                range(day.toRing()),
+                range(day.toTakeAway()));
+    }
+
+    private String range(Range range) {
+        return range.low() == range.high()
+                ? Integer.toString(range.low())
+                : words.say("command.ahead.range", range.low(), range.high());
+    }
+
+    private static String percent(double chance) {
+        return Long.toString(Math.round(HUNDRED * chance));
+    }
+
+    Json json() {
+        return Json.object()
+                .with("clearBy", ahead.question().clearBy())
+                .with("policy", ahead.question().policy())
+                .with("rounds", ahead.question().rounds())
+                .with("push", column(Pace.PUSH))
+                .with("usual", column(Pace.USUAL))
+                .with("safe", column(Pace.SAFE))
+                .with("ringYear", ahead.rings().map(ShownAhead::rings))
+                .with("nests", ahead.nests().stream().map(this::nestJson).toList())
+                .with("days", ahead.days().stream().map(ShownAhead::dayJson).toList())
+                .with("fosters", ahead.fosters().stream().map(this::foster).toList())
+                .with(
+                        "ownNumbers",
+                        ahead.back().stream()
+                                .flatMap(back -> back.ownNumbers().stream())
+                                .map(value -> Json.object()
+                                        .with("value", value.timing())
+                                        .with("count", value.count()))
+                                .toList())
+                .with("draws", ahead.question().draws().count())
+                .with("seed", ahead.question().draws().seed());
+    }
+
+    private Optional<Json> column(Pace pace) {
+        return ahead.back().map(back -> back.column(pace)).map(steps -> Json.object()
+                .with("boxOn", steps.boxOn())
+                .with("firstEgg", steps.firstEgg())
+                .with("lastEgg", steps.lastEgg())
+                .with("lastHatch", steps.lastHatch())
+                .with("boxTurned", steps.boxTurned())
+                .with("boxOff", steps.boxOff())
+                .with("independent", steps.independent())
+                .with("cockOut", steps.cockOut())
+                .with("henOut", steps.henOut()));
+    }
+
+    private static Json rings(NewRings rings) {
+        return Json.object()
+                .with("year", rings.year())
+                .with("issued", rings.issued())
+                .with("firstHatch", from(rings.firstHatch()))
+                .with("firstEgg", from(rings.firstEgg()))
+                .with("boxOn", from(rings.boxOn()));
+    }
+
+    private static Json from(NewRings.From from) {
+        return Json.object()
+                .with("earliest", from.earliest())
+                .with("expected", from.expected())
+                .with("latest", Optional.empty());
+    }
+
+    private Json nestJson(NestAhead nest) {
+        return Json.object()
+                .with("cage", nest.cage().name())
+                .with("clear", Json.of(nest.clear()))
+                .with("chance", nest.chance())
+                .with("inTheWay", nest.inTheWay().map(words::say))
+                .with("waysOut", nest.waysOut().stream().map(this::way).toList());
+    }
+
+    private Json way(WayOut way) {
+        return Json.object()
+                .with("way", way.way())
+                .with("clear", Json.of(way.clear()))
+                .with("words", words.say(way.words()))
+                .with("cost", words.say(way.cost()));
+    }
+
+    private static Json dayJson(DayAhead day) {
+        return Json.object()
+                .with("date", day.date())
+                .with("eggs", rangeJson(day.eggs()))
+                .with("chicksInBox", rangeJson(day.chicksInBox()))
+                .with("toRing", rangeJson(day.toRing()))
+                .with("toTakeAway", rangeJson(day.toTakeAway()));
+    }
+
+    private static Json rangeJson(Range range) {
+        return Json.object().with("mean", range.mean()).with("low", range.low()).with("high", range.high());
+    }
+
+    private Json foster(FosterMove move) {
+        return Json.object()
+                .with("mark", move.mark())
+                .with("from", move.from().name())
+                .with("to", move.to().name())
+                .with("gap", move.gap())
+                .with("why", words.say(move.why()));
+    }
+}
