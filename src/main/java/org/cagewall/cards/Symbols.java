@@ -9,8 +9,8 @@ import java.util.BitSet;
 import java.util.Map;
 
 /**
- * Makes the symbol of a card: QR of version 1 at level H, the form that was read most often from a worn card at arm's
- * length. Stateless; any thread.
+ * Makes symbols: that of a card, QR of version 1 at level H, the form that was read most often from a worn card at arm's
+ * length, and those of links that a phone reads from the screen. Stateless; any thread.
  */
 public final class Symbols {
 
@@ -24,6 +24,12 @@ public final class Symbols {
     public static final int MOST_CHARACTERS = 10;
 
     private static final int VERSION = 1;
+
+    /**
+     * ISO/IEC 18004: what version 12 holds at level M in byte mode. A text message of 160 characters fits with its
+     * number, and a symbol of 65 modules is large enough on the screen for an ordinary phone.
+     */
+    public static final int MOST_LINK_BYTES = 287;
 
     private Symbols() {}
 
@@ -42,6 +48,30 @@ public final class Symbols {
                     .getMatrix());
         } catch (WriterException e) {
             throw new IllegalStateException("ten characters fit into version 1 at level H", e);
+        }
+    }
+
+    /** Whether a link makes a symbol of at most version 12. */
+    public static boolean holds(String link) {
+        return !link.isEmpty()
+                && link.length() <= MOST_LINK_BYTES
+                && link.chars().allMatch(c -> c > ' ' && c < 127);
+    }
+
+    /**
+     * The symbol of a link, at level M, in the least version that holds it.
+     *
+     * @param link 1 to 287 characters of ASCII without spaces
+     * @throws IllegalArgumentException when the link is no such text
+     */
+    public static Symbol link(String link) {
+        if (!holds(link)) {
+            throw new IllegalArgumentException("a symbol holds links of 1 to 287 characters of ASCII, not " + link);
+        }
+        try {
+            return symbol(Encoder.encode(link, ErrorCorrectionLevel.M, Map.of()).getMatrix());
+        } catch (WriterException e) {
+            throw new IllegalStateException("287 bytes fit into version 12 at level M", e);
         }
     }
 

@@ -8,16 +8,17 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** Runs the general-purpose programs that judge printed cards; where one is missing the test is skipped or fails. */
-final class OutsidePrograms {
+/** Runs the general-purpose programs that judge printed cards and shown symbols; where one is missing the test is skipped or fails. */
+public final class OutsidePrograms {
 
     private OutsidePrograms() {}
 
     /** Skips the test when a program is not installed, unless the run demands that none is skipped. */
-    static void need(String... programs) {
+    public static void need(String... programs) {
         for (String program : programs) {
             boolean there = Stream.of(System.getenv().getOrDefault("PATH", "").split(File.pathSeparator))
                     .anyMatch(folder -> Files.isExecutable(Path.of(folder, program)));
@@ -28,8 +29,16 @@ final class OutsidePrograms {
         }
     }
 
+    /** What stands in the QR symbols of these pictures, one text each, as ZBar reads it. */
+    public static List<String> symbols(Path folder, List<Path> pictures) throws IOException, InterruptedException {
+        need("zbarimg");
+        List<String> command = new ArrayList<>(List.of("zbarimg", "-q", "--raw", "-Sdisable", "-Sqrcode.enable"));
+        pictures.forEach(picture -> command.add(picture.toAbsolutePath().toString()));
+        return run(folder, command);
+    }
+
     /** Runs a program in a folder and gives the lines that it wrote. */
-    static List<String> run(Path folder, List<String> command) throws IOException, InterruptedException {
+    public static List<String> run(Path folder, List<String> command) throws IOException, InterruptedException {
         Process process = new ProcessBuilder(command)
                 .directory(folder.toFile())
                 .redirectError(folder.resolve("errors.txt").toFile())

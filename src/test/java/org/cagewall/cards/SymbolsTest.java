@@ -91,6 +91,36 @@ class SymbolsTest {
         assertThat(symbol.bars()).hasSizeLessThan(130);
     }
 
+    /** ISO/IEC 18004: version 12 holds 287 bytes at level M; version 13, with 69 modules a side, would be next. */
+    @Test
+    void aLinkOfAnyLengthUpTo287IsReadFromASymbolOfAtMostVersion12() throws Exception {
+        for (int length : List.of(4, 100, 213, 214, 286, 287)) {
+            String link = "sms:" + "a".repeat(length - 4);
+            Symbol symbol = Symbols.link(link);
+            BitMatrix bits = new BitMatrix(symbol.side());
+            each(symbol, (column, row) -> bits.set(column, row));
+
+            DecoderResult read = new Decoder().decode(bits);
+
+            assertThat(read.getText()).isEqualTo(link);
+            assertThat(read.getECLevel()).isEqualTo("M");
+            assertThat(symbol.side()).isLessThanOrEqualTo(17 + 4 * 12);
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", "sms:05 55", "sms:\u00e9", "sms:\n"})
+    void whatIsNoLinkMakesNoSymbol(String text) {
+        assertThat(Symbols.holds(text)).isFalse();
+        assertThatThrownBy(() -> Symbols.link(text)).isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test
+    void aLinkOf288CharactersMakesNoSymbol() {
+        assertThat(Symbols.holds("a".repeat(287))).isTrue();
+        assertThat(Symbols.holds("a".repeat(288))).isFalse();
+    }
+
     @Test
     void thereIsNoModuleOutside() {
         Symbol symbol = Symbols.matrix("C");

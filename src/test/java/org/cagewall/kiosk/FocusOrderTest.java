@@ -89,6 +89,17 @@ class FocusOrderTest {
                 }));
     }
 
+    @TestFactory
+    Stream<DynamicTest> tabGoesOnceRoundEveryPageOfTheSittersList() {
+        List<List<String>> ways = List.of(List.of("nav.close", "say-why"), List.of("nav.close", "send"));
+        return ways.stream()
+                .map(way -> dynamicTest(String.join(", ", way), () -> {
+                    goTo("Tomas", new Destination.Wall());
+                    way.forEach(live::press);
+                    assertRoundIsWhole(FocusRound.of(live));
+                }));
+    }
+
     /** Every screen, and of the pages of cages one for each use, with a pair and without. */
     private Stream<Map.Entry<String, Destination>> screens() {
         Set<String> kinds = new HashSet<>();

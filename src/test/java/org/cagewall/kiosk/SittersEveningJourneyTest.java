@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.List;
+import org.cagewall.cards.OutsidePrograms;
 import org.cagewall.desk.DataFolder;
 import org.cagewall.desk.Desk;
 import org.cagewall.desk.Lanes;
@@ -43,7 +44,7 @@ class SittersEveningJourneyTest {
     }
 
     @Test
-    void theSitterPhonesTheOneWhoKnowsBirdsAndClosesTheDay() {
+    void theSitterPhonesTheOneWhoKnowsBirdsAndClosesTheDay() throws Exception {
         live.read("Tomas").press("nav.phone").read("0555 0177").press("phoned.Club friend");
         live.press("about.ill").write("in-words", "A1 sits low").write("agreed", "warm lamp, look again at noon");
         live.picture("evening-1-call").press("record").read("you phoned Club friend");
@@ -52,6 +53,14 @@ class SittersEveningJourneyTest {
         live.read("Your note is kept").press("say-why").press("why.no-time");
         live.picture("evening-2-why").press("record").read("The day is done").gone("say-why");
         live.picture("evening-3-done");
+
+        live.press("send").read("To Ines, 0555 0142").picture("evening-4-note");
+        assertThat(OutsidePrograms.symbols(folder, List.of(Path.of("target/pictures/evening-4-note.png"))))
+                .singleElement()
+                .asString()
+                .startsWith("sms:05550142?body=")
+                .contains("honed%20Club%20friend");
+        live.press("next-message").read("Message 2 of").press("back").see("send");
 
         readBack();
     }

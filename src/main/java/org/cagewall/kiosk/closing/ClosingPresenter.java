@@ -1,5 +1,6 @@
 package org.cagewall.kiosk.closing;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -7,6 +8,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.cagewall.deed.VisitDeed;
 import org.cagewall.desk.Desk;
+import org.cagewall.handover.DayNote;
 import org.cagewall.kiosk.kit.RowFace;
 import org.cagewall.kiosk.shell.Asking;
 import org.cagewall.kiosk.shell.Destination;
@@ -15,6 +17,8 @@ import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.Shown;
 import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.room.DayPart;
+import org.cagewall.room.LogEntry;
+import org.cagewall.room.LogQuery;
 import org.cagewall.room.Person;
 import org.cagewall.tasks.Audience;
 import org.cagewall.tasks.DailyList;
@@ -51,9 +55,8 @@ public final class ClosingPresenter {
     private void refresh() {
         shown.change(state -> {
             ClosingState anew = state();
-            return state.step() == ClosingState.Step.WHY && anew.step() == ClosingState.Step.LEFT
-                    ? anew.at(ClosingState.Step.WHY)
-                    : anew;
+            boolean asking = state.step() == ClosingState.Step.WHY && anew.step() == ClosingState.Step.LEFT;
+            return (asking ? anew.at(ClosingState.Step.WHY) : anew).sending(state.sending());
         });
     }
 
@@ -75,7 +78,8 @@ public final class ClosingPresenter {
                 words.say(done ? "closing.done" : "closing.left", done ? name : open.size()),
                 words.say(done ? "closing.done-text" : "closing.left-text"),
                 open.stream().map(this::face).toList(),
-                done ? ClosingState.Step.DONE : ClosingState.Step.LEFT);
+                done ? ClosingState.Step.DONE : ClosingState.Step.LEFT,
+                Optional.empty());
     }
 
     private RowFace face(Task task) {
@@ -127,6 +131,34 @@ public final class ClosingPresenter {
                                 Message.of("closing.noted"),
                                 room -> {}),
                         () -> asking.tell(Message.of("closing.note"), Message.of("closing.note-text")));
+    }
+
+    /** The note of the day is made of what is recorded now, and shown as messages for a phone. */
+    void send() {
+        LocalDate today = desk.today();
+        desk.log(
+                LogQuery.between(today, today),
+                answer -> answer.fold(this::show, it -> cannotShow(), it -> cannotShow()));
+    }
+
+    private boolean show(List<LogEntry> log) {
+        List<ClosingState.Way> ways =
+                new SendingWords(desk.room(), words).ways(DayNote.of(desk.room(), log, desk.today()));
+        shown.change(state -> state.sending(Optional.of(new ClosingState.Sending(ways, 0, 0))));
+        return true;
+    }
+
+    private boolean cannotShow() {
+        asking.tell(Message.of("closing.no-note"), Message.of("closing.no-note-text"));
+        return false;
+    }
+
+    void sendBy(int way) {
+        shown.change(state -> state.sending(state.sending().map(it -> it.by(way))));
+    }
+
+    void nextMessage() {
+        shown.change(state -> state.sending(state.sending().map(ClosingState.Sending::next)));
     }
 
     private static Optional<String> text(String said) {

@@ -52,9 +52,13 @@ public final class ClosingScreen extends Page {
     private void render(ClosingState state) {
         heading.say(state.title(), state.subtitle());
         view.removeAll();
-        view.add(state.step() == ClosingState.Step.WHY ? why() : left(state), "wmin 0");
-        if (!Measure.isLargest()) {
-            view.add(side(), "wmin 0");
+        if (state.sending().isPresent()) {
+            view.add(new SendingPage(words, state.sending().get(), () -> presenter), "span, wmin 0");
+        } else {
+            view.add(state.step() == ClosingState.Step.WHY ? why() : left(state), "wmin 0");
+            if (!Measure.isLargest()) {
+                view.add(side(), "wmin 0");
+            }
         }
         rebuilt();
     }
@@ -79,6 +83,13 @@ public final class ClosingScreen extends Page {
                                     () -> presenter.askWhy())),
                     "growx, gaptop 8");
         }
+        card.add(
+                TouchButton.of(
+                        state.step() == ClosingState.Step.LEFT ? ButtonKind.OUTLINED : ButtonKind.MAIN,
+                        "send",
+                        words.say("closing.send"),
+                        () -> presenter.send()),
+                "growx, gaptop 8");
         stack.add(card);
         for (int i = 0; i < state.left().size(); i++) {
             RowFace face = state.left().get(i);

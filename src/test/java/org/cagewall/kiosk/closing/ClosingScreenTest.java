@@ -2,12 +2,23 @@ package org.cagewall.kiosk.closing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.net.URLDecoder;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import javax.swing.JComponent;
 import javax.swing.text.JTextComponent;
+import org.cagewall.cards.OutsidePrograms;
+import org.cagewall.cards.Symbols;
+import org.cagewall.handover.InParts;
 import org.cagewall.kiosk.Painted;
 import org.cagewall.kiosk.Sat;
 import org.cagewall.kiosk.WithDaybook;
 import org.cagewall.kiosk.shell.Destination;
+import org.cagewall.kiosk.theme.Light;
 import org.cagewall.kiosk.theme.TextSize;
 import org.cagewall.tasks.ReadingGrade;
 import org.junit.jupiter.api.Test;
@@ -46,6 +57,75 @@ class ClosingScreenTest extends WithDaybook {
                 .contains("The bin is half empty.", "\"by\":\"Tomas\"");
     }
 
+    @ParameterizedTest
+    @EnumSource
+    void theNoteOfTheDayIsASymbolBesideItsWordsAtEveryTextSize(TextSize size) throws Exception {
+        Painted sent = closing(size).press("send").png("closing-send-" + size).assertFit();
+
+        String link = read(sent, "closing-send-" + size);
+        assertThat(link).startsWith("sms:05550142?body=");
+        assertThat(body(link)).startsWith("14 April 2026: 0 of 6 cages with birds seen.");
+        assertThat(sent.press("way.e-mail")
+                        .png("closing-mail-" + size)
+                        .assertFit()
+                        .names())
+                .contains("qr");
+        assertThat(read(sent, "closing-mail-" + size)).startsWith("mailto:?subject=The%20birds,%2014%20April");
+    }
+
+    @Test
+    void inTheQuietHoursTheSymbolIsDarkOnLightAndIsRead() throws Exception {
+        Painted quiet = closing(Light.QUIET, TextSize.NORMAL).press("send").png("closing-send-quiet");
+
+        assertThat(read(quiet, "closing-send-quiet")).startsWith("sms:05550142?body=");
+    }
+
+    /** The least that an ordinary phone reads with ease is four pixels a module; common practice, no source. */
+    @Test
+    void aLongNoteIsSeveralSymbolsOneAfterTheOtherAndNoneIsDense() throws Exception {
+        for (String cage : List.of("A1", "A2", "A3", "B1", "B2", "B3")) {
+            book.tell("{\"deed\":\"check\",\"cage\":\"" + cage + "\",\"answer\":\"different\",\"how\":\"hand\","
+                    + "\"signs\":[\"puffed up\"],\"note\":\"sits low & won\u2019t eat\",\"by\":\"Tomas\"}");
+        }
+        Painted sent = closing(TextSize.NORMAL).press("send");
+
+        Set<String> links = new LinkedHashSet<>();
+        sent.png("closing-part-1");
+        String link = read(sent, "closing-part-1");
+        while (links.add(link)) {
+            int modules = Symbols.link(link).side() + 2 * Symbols.QUIET_ZONE;
+            assertThat(sent.find("qr", JComponent.class).getWidth() / modules).isGreaterThanOrEqualTo(6);
+            String name = "closing-part-" + (links.size() + 1);
+            sent.press("next-message").png(name).assertFit();
+            link = read(sent, name);
+        }
+
+        assertThat(links).hasSizeBetween(2, InParts.MOST).allMatch(each -> each.length() <= Symbols.MOST_LINK_BYTES);
+        assertThat(links.stream().map(ClosingScreenTest::body).collect(Collectors.joining(" ")))
+                .contains("A1 different: puffed up.", "sits low & won\u2019t eat", "1/" + links.size() + " ");
+    }
+
+    @Test
+    void whereTheOwnersNumberIsNotKnownOnlyAnEMailIsOffered() throws Exception {
+        book.tell("{\"deed\":\"person-changed\",\"person\":\"Ines\",\"phone\":null,\"by\":\"Ines\"}");
+
+        Painted sent =
+                closing(TextSize.NORMAL).press("send").png("closing-no-number").assertFit();
+
+        assertThat(read(sent, "closing-no-number")).startsWith("mailto:?");
+        assertThat(sent.press("back").names()).contains("send");
+    }
+
+    /** The symbol on the painted screen as ZBar reads it. */
+    private String read(Painted painted, String picture) throws Exception {
+        return String.join(
+                "\n", OutsidePrograms.symbols(folder, List.of(Path.of("target/pictures", picture + ".png"))));
+    }
+
+    private static String body(String link) {
+        return URLDecoder.decode(link.substring(link.indexOf("body=") + 5), StandardCharsets.UTF_8);
+    }
+
     @Test
     void everySentenceHereIsPlain() {
         for (String key : List.of(
@@ -61,7 +141,17 @@ class ClosingScreenTest extends WithDaybook {
                 "look.lights",
                 "note",
                 "note-text",
-                "noted")) {
+                "noted",
+                "send",
+                "send-how",
+                "send-part",
+                "send-next",
+                "send-again",
+                "sent",
+                "to-anybody",
+                "to-anybody-since",
+                "no-note",
+                "no-note-text")) {
             ReadingGrade.sentences(WORDS.say("closing." + key))
                     .forEach(sentence -> assertThat(ReadingGrade.ofSentence(sentence))
                             .as("the grade of: %s", sentence)
@@ -70,8 +160,13 @@ class ClosingScreenTest extends WithDaybook {
     }
 
     private Painted closing(TextSize size) {
+        return closing(Light.DAY, size);
+    }
+
+    private Painted closing(Light light, TextSize size) {
         return Sat.at(
                 book,
+                light,
                 size,
                 "Tomas",
                 new Destination.CloseTheDay(),

@@ -1,0 +1,124 @@
+package org.cagewall.handover;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.cagewall.desk.Daybook;
+import org.cagewall.text.Words;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What the owner is told of a day, made of a real record. */
+class DayNoteTest {
+
+    private static final LocalDate DAY = LocalDate.of(2026, 4, 14);
+    private static final Words WORDS = Words.english();
+
+    @TempDir
+    Path folder;
+
+    private Daybook book;
+
+    @BeforeEach
+    void open() {
+        book = Daybook.furnished(folder.resolve("room"), DAY);
+    }
+
+    @AfterEach
+    void close() {
+        book.close();
+    }
+
+    /** GSM 03.38: a text message holds 160 characters of the usual alphabet. */
+    @Test
+    void aDayOnWhichNothingHappenedIsOneTextMessage() {
+        tellOfAWholeDay();
+
+        assertThat(note())
+                .isEqualTo("14 April 2026: 6 of 6 cages with birds seen. All well.")
+                .hasSizeLessThan(160);
+    }
+
+    @Test
+    void whatWasDifferentIsToldWithItsCageAndItsSigns() {
+        tellOfAWholeDay();
+        book.tell("""
+                {"deed":"check","cage":"A1","answer":"different","how":"hand","signs":["puffed up","on the floor"],"note":"low on the\\nperch","by":"Tomas"}
+                {"deed":"check","cage":"B1","answer":"different","how":"hand","signs":["fighting"],"by":"Tomas"}
+                {"deed":"check","cage":"B2","answer":"different","how":"hand","by":"Tomas"}
+                """);
+
+        assertThat(note())
+                .isEqualTo("14 April 2026: 6 of 6 cages with birds seen."
+                        + " A1 different: puffed up, on the floor. \"low on the perch\""
+                        + " B1 different: fighting. B2 different.");
+    }
+
+    @Test
+    void whatWasNotDoneIsToldOnceForEachReasonAndWhatIsOpenAsOpen() {
+        book.tell("""
+                {"deed":"check","cage":"A1","answer":"well","how":"hand","when":"morning","by":"Tomas"}
+                {"deed":"task-not-done","task":"2026-04-14/A2/morning","why":"I had no time","by":"Tomas"}
+                {"deed":"task-not-done","task":"2026-04-14/B1/morning","why":"I had no time","by":"Tomas"}
+                {"deed":"task-not-done","task":"2026-04-14/A2/evening-food","why":"No food was left","by":"Tomas"}
+                """);
+
+        assertThat(note())
+                .startsWith("14 April 2026: 1 of 6 cages with birds seen.")
+                .contains(
+                        "Not done: Feed them and look (A2, B1). Why: I had no time.",
+                        "(A2). Why: No food was left.",
+                        "Still open: Feed them and look (A3, B2, B3), Walk past A1 to A3, Walk past B1 to B3.")
+                .doesNotContain("All well");
+    }
+
+    @Test
+    void birthsDeathsCallsAndAWordToTheOwnerAreToldAndWhatWasStruckOutIsNot() {
+        tellOfAWholeDay();
+        book.tell("""
+                {"deed":"egg-laid","cage":"A1","on":"2026-04-02","sure":true,"by":"Ines"}
+                {"deed":"chick-hatched","cage":"A1","sure":true,"by":"Tomas"}
+                {"deed":"bird-left","bird":"HB 24-006","how":"died","by":"Tomas"}
+                {"deed":"phoned","who":"Joan","about":"a dead bird","by":"Tomas"}
+                {"deed":"noted","note":"The bin is half empty.","by":"Tomas"}
+                {"deed":"noted","note":"wrong room","by":"Tomas"}
+                """);
+        book.tell(
+                "{\"deed\":\"struck-out\",\"entry\":" + book.desk().room().head() + ",\"why\":\"x\",\"by\":\"Tomas\"}");
+
+        assertThat(note())
+                .contains("HB 24-006 left, died.", "A1: egg 1 hatched.", "phoned Joan about a dead bird.")
+                .contains("Tomas: \"The bin is half empty.\"")
+                .doesNotContain("wrong room", "All well");
+    }
+
+    @Test
+    void aLongNoteIsQuotedInPart() {
+        book.tell("{\"deed\":\"noted\",\"note\":\"" + "long ".repeat(100) + "\",\"by\":\"Tomas\"}");
+
+        assertThat(note()).contains("long long...\"").hasSizeLessThan(400);
+    }
+
+    private void tellOfAWholeDay() {
+        for (String cage : List.of("A1", "A2", "A3", "B1", "B2", "B3")) {
+            book.tell("{\"deed\":\"check\",\"cage\":\"" + cage
+                    + "\",\"answer\":\"well\",\"how\":\"hand\",\"when\":\"morning\",\"by\":\"Tomas\"}");
+        }
+        book.tell("""
+                {"deed":"task-done","task":"2026-04-14/A2/evening-food","by":"Tomas"}
+                {"deed":"row-checked","wall":"North wall","row":1,"when":"evening","by":"Tomas"}
+                {"deed":"row-checked","wall":"North wall","row":2,"when":"evening","by":"Tomas"}
+                """);
+    }
+
+    private String note() {
+        return DayNote.of(book.desk().room(), book.log(), DAY).sentences().stream()
+                .map(WORDS::say)
+                .collect(Collectors.joining(" "));
+    }
+}
