@@ -2,6 +2,7 @@ package org.cagewall.tasks;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -44,6 +45,14 @@ public record Alarms(List<Message> rules, List<Phone> phones) {
                         Message.of("tasks.alarm-gone"),
                         Message.of("tasks.alarm-room", room.settings().heatPhone())),
                 phones(room, date));
+    }
+
+    /** Whom to phone in this order where it is urgent: the vet first. */
+    public List<Phone> phones(Urgency urgency) {
+        boolean vetFirst = urgency == Urgency.VET_FIRST;
+        return phones.stream()
+                .sorted(Comparator.comparing(phone -> vetFirst && phone.who() != Who.VET))
+                .toList();
     }
 
     private static List<Phone> phones(Room room, LocalDate date) {

@@ -5,35 +5,32 @@ import org.cagewall.text.Message;
 
 /** What somebody who never held a bird can see and say was different, the most pressing first. */
 public enum Sign {
-    ON_FLOOR(Alarm.ILL),
-    PUFFED_UP(Alarm.ILL),
-    NOT_EATING(Alarm.ILL),
-    GASPING(Alarm.ILL),
-    BLEEDING(Alarm.ILL),
-    DEAD(Alarm.GONE),
-    MISSING(Alarm.GONE),
-    LOOSE(Alarm.GONE),
-    STUCK(Alarm.GONE),
-    FIGHTING(Alarm.NONE),
-    EGG_ON_FLOOR(Alarm.NONE),
-    DISH_EMPTY(Alarm.NONE),
-    OTHER(Alarm.NONE);
+    ON_FLOOR(Urgency.VET_FIRST),
+    PUFFED_UP(Urgency.PHONE_NOW),
+    NOT_EATING(Urgency.PHONE_NOW),
+    GASPING(Urgency.VET_FIRST),
+    BLEEDING(Urgency.VET_FIRST),
+    DEAD(Urgency.PHONE_NOW),
+    MISSING(Urgency.PHONE_NOW),
+    LOOSE(Urgency.PHONE_NOW),
+    STUCK(Urgency.PHONE_NOW),
+    FIGHTING(Urgency.PHONE_IF_UNSURE),
+    EGG_ON_FLOOR(Urgency.PHONE_IF_UNSURE),
+    DISH_EMPTY(Urgency.PHONE_IF_UNSURE),
+    OTHER(Urgency.PHONE_IF_UNSURE);
 
-    private enum Alarm {
-        ILL,
-        GONE,
-        NONE
+    private final Urgency urgency;
+
+    Sign(Urgency urgency) {
+        this.urgency = urgency;
     }
 
-    private final Alarm alarm;
-
-    Sign(Alarm alarm) {
-        this.alarm = alarm;
-    }
-
-    /** Whether one of the stop-and-phone rules speaks of it. */
-    public boolean meansPhone() {
-        return alarm != Alarm.NONE;
+    /**
+     * How soon somebody has to know: what one of the stop-and-phone rules speaks of, now; and what an avian vet counts
+     * among the emergencies (Gibbons: bleeding, open-mouth breathing, at the bottom of the cage), the vet first.
+     */
+    public Urgency urgency() {
+        return urgency;
     }
 
     /** Its name among the parts of a screen: {@code on-floor}. */

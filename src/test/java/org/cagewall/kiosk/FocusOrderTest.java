@@ -91,7 +91,10 @@ class FocusOrderTest {
 
     @TestFactory
     Stream<DynamicTest> tabGoesOnceRoundEveryPageOfTheSittersList() {
-        List<List<String>> ways = List.of(List.of("nav.close", "say-why"), List.of("nav.close", "send"));
+        List<List<String>> ways = List.of(
+                List.of("nav.close", "say-why"),
+                List.of("nav.close", "send"),
+                List.of("nav.today", "part.morning", "act.different", "signs.puffed-up", "record"));
         return ways.stream()
                 .map(way -> dynamicTest(String.join(", ", way), () -> {
                     goTo("Tomas", new Destination.Wall());

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.List;
+import javax.swing.AbstractButton;
 import org.cagewall.desk.Desk;
 import org.cagewall.desk.TestDesk;
 import org.cagewall.kiosk.kit.Tile;
@@ -103,6 +104,20 @@ class KioskTest {
 
         assertThat(desk.room().unreadAt(desk.room().cage("A2").orElseThrow()))
                 .hasValueSatisfying(visit -> assertThat(visit.signs()).containsExactly("puffed up"));
+    }
+
+    @Test
+    void aSitterIsAskedThreeQuestionsAndLedToThePhones() {
+        painted.after(() -> kiosk.pen().takenBy("Tomas"));
+        go(Destination.Cage.byHand("A2"));
+
+        painted.press("different").press("signs.puffed-up").press("answer.keep");
+        painted.png("questions").assertFit().press("upright.no").press("answer.keep");
+
+        assertThat(desk.room().unreadAt(desk.room().cage("A2").orElseThrow()))
+                .hasValueSatisfying(visit ->
+                        assertThat(visit.signs()).containsExactly("puffed up", "does not sit up, or breathes hard"));
+        painted.png("questions-phone").press("answer.phone").find("phoned.Ines", AbstractButton.class);
     }
 
     @Test

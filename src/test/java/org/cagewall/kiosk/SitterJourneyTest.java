@@ -79,9 +79,14 @@ class SitterJourneyTest {
         clock.forward(1);
         live.waitUntil("it is the next day", () -> desk.room().day().equals(TestDesk.TODAY.plusDays(1)));
         live.press("act.different").press("signs.puffed-up").press("record");
+        live.press("eating.no")
+                .press("upright.no")
+                .press("hurt.no")
+                .picture("sitter-2-questions")
+                .press("record");
         live.waitUntil("the report is kept", () -> checksOf(1) == 1);
         live.picture("sitter-3-different");
-        live.press("nav.phone").press("phoned.Ines").picture("sitter-4-phone");
+        live.press("phoned").press("phoned.Ines").picture("sitter-4-phone");
     }
 
     private void theThirdDaySomethingIsNotDone() {

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
@@ -36,6 +37,8 @@ import org.cagewall.room.Person;
 import org.cagewall.room.Role;
 import org.cagewall.room.Room;
 import org.cagewall.room.Use;
+import org.cagewall.tasks.Report;
+import org.cagewall.tasks.Urgency;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 
@@ -186,24 +189,37 @@ final class CagePresenter {
         picking.different(Message.of("cage.different", here.name()), this::recordDifferent);
     }
 
+    /** Somebody who never held a bird is asked what tells how urgent it is. */
     private void recordDifferent(Seen seen) {
-        Optional<List<String>> signs = Optional.of(seen.signs()).filter(all -> !all.isEmpty());
+        if (role() == Role.SITTER && Report.asksAfter(seen.signs())) {
+            picking.questions(
+                    Message.of("cage.questions", here.name()), seen.signs(), report -> record(report, seen.note()));
+        } else {
+            record(new Report(seen.signs(), Map.of()), seen.note());
+        }
+    }
+
+    private void record(Report report, Optional<String> note) {
+        Optional<List<String>> signs =
+                Optional.of(report.words().stream().map(words::say).toList()).filter(all -> !all.isEmpty());
         pen.record(
                 List.of(check(org.cagewall.room.Answer.DIFFERENT, signs)),
                 day(),
-                seen.note(),
+                note,
                 Message.of("cage.done.different", here.name()),
-                room -> offerPhone());
+                room -> offerPhone(report.urgency()));
     }
 
     /** A sitter is led to the phones; a keeper knows whom to call. */
-    private void offerPhone() {
+    private void offerPhone(Urgency urgency) {
         if (role() == Role.SITTER) {
+            boolean now = urgency != Urgency.PHONE_IF_UNSURE;
+            Destination phones = new Destination.Phone(urgency);
             picking.ask(Question.of(
-                    Message.of("cage.phone"),
-                    Message.of("cage.phone-text"),
-                    Answer.main("phone", Message.of("cage.phone-yes"), () -> navigator.go(new Destination.Phone())),
-                    Answer.leave("later", Message.of("cage.phone-no"))));
+                    now ? Message.of("cage.phone-now") : Message.of("cage.phone"),
+                    now ? Message.of("cage.phone-now-text") : Message.of("cage.phone-text"),
+                    Answer.main("phone", Message.of("cage.phone-yes"), () -> navigator.go(phones)),
+                    Answer.leave("later", now ? Message.of("cage.phone-done") : Message.of("cage.phone-no"))));
         }
     }
 

@@ -24,7 +24,7 @@ public final class Chips<T> extends Pane {
         SEVERAL
     }
 
-    private Chips(String name, List<Choice<T>> choices, Most most, Consumer<Set<T>> onChange) {
+    private Chips(String name, List<Choice<T>> choices, Most most, TouchToggle.Ends ends, Consumer<Set<T>> onChange) {
         super(new BorderLayout());
         this.choices = List.copyOf(choices);
         this.most = most;
@@ -32,7 +32,7 @@ public final class Chips<T> extends Pane {
         setName(name);
         add(row);
         for (Choice<T> choice : choices) {
-            TouchToggle chip = new TouchToggle(name + "." + choice.name(), choice.word(), TouchToggle.Ends.CHIP);
+            TouchToggle chip = new TouchToggle(name + "." + choice.name(), choice.word(), ends);
             chip.addActionListener(event -> changed(chip));
             row.add(chip);
         }
@@ -40,12 +40,17 @@ public final class Chips<T> extends Pane {
 
     /** Exactly one can be chosen; a second touch on it leaves it chosen. */
     public static <T> Chips<T> oneOf(String name, List<Choice<T>> choices, Consumer<T> onChange) {
-        return new Chips<>(name, choices, Most.ONE, chosen -> chosen.forEach(onChange));
+        return new Chips<>(name, choices, Most.ONE, TouchToggle.Ends.CHIP, chosen -> chosen.forEach(onChange));
+    }
+
+    /** Exactly one can be chosen, in words as large as a question that must not be missed. */
+    public static <T> Chips<T> large(String name, List<Choice<T>> choices, Consumer<T> onChange) {
+        return new Chips<>(name, choices, Most.ONE, TouchToggle.Ends.LARGE_CHIP, chosen -> chosen.forEach(onChange));
     }
 
     /** Any number can be chosen. */
     public static <T> Chips<T> someOf(String name, List<Choice<T>> choices, Consumer<Set<T>> onChange) {
-        return new Chips<>(name, choices, Most.SEVERAL, onChange);
+        return new Chips<>(name, choices, Most.SEVERAL, TouchToggle.Ends.CHIP, onChange);
     }
 
     /** Shows these as chosen, without telling anyone. */

@@ -19,7 +19,24 @@ final class TouchToggle extends JToggleButton implements Legible {
     /** How its ends are shaped, and whether a tick tells that it is chosen. */
     enum Ends {
         CHIP,
-        SEGMENT
+        LARGE_CHIP,
+        SEGMENT;
+
+        private boolean isChip() {
+            return this != SEGMENT;
+        }
+
+        private Type type() {
+            return this == LARGE_CHIP ? Type.ACTION : Type.BUTTON;
+        }
+
+        private int tall() {
+            return switch (this) {
+                case CHIP -> Measure.px(56);
+                case LARGE_CHIP -> Measure.px(72);
+                case SEGMENT -> Measure.target();
+            };
+        }
     }
 
     TouchToggle(String name, String text, Ends ends) {
@@ -41,11 +58,13 @@ final class TouchToggle extends JToggleButton implements Legible {
 
     @Override
     public Dimension getPreferredSize() {
-        int text = (int) Math.ceil(Flow.length(getText(), Type.BUTTON.font()));
-        int tick = ends == Ends.CHIP ? tick() : 0;
+        int text = (int) Math.ceil(Flow.length(getText(), ends.type().font()));
+        int tick = ends.isChip() ? tick() : 0;
         return new Dimension(
-                Math.max(Measure.target(), text + tick + 2 * Measure.px(ends == Ends.CHIP ? 20 : 15)),
-                ends == Ends.CHIP ? Measure.px(56) : Measure.target());
+                Math.max(
+                        Measure.target(),
+                        text + tick + 2 * Measure.px(!ends.isChip() ? 15 : ends == Ends.CHIP ? 20 : 32)),
+                ends.tall());
     }
 
     @Override
@@ -56,16 +75,16 @@ final class TouchToggle extends JToggleButton implements Legible {
     @Override
     protected void paintComponent(Graphics graphics) {
         Graphics2D brush = Brush.on(graphics);
-        ButtonLook look = ButtonLook.of(ends == Ends.CHIP ? ButtonKind.PLAIN : ButtonKind.QUIET, getModel());
+        ButtonLook look = ButtonLook.of(ends.isChip() ? ButtonKind.PLAIN : ButtonKind.QUIET, getModel());
         Brush.Box box = new Brush.Box(0, 0, getWidth(), getHeight());
-        float radius = ends == Ends.CHIP ? Measure.radius() : getHeight() / 2f;
-        if (ends == Ends.CHIP || isSelected() || getModel().isPressed()) {
+        float radius = ends.isChip() ? Measure.radius() : getHeight() / 2f;
+        if (ends.isChip() || isSelected() || getModel().isPressed()) {
             Brush.fill(brush, look.ground().color(), box, radius);
             Brush.outline(brush, look.line().color(), Measure.px(look.lineWidth()), box, radius);
         }
         brush.setColor(look.ink().color());
         Flow flow = flow();
-        float left = ends == Ends.CHIP && isSelected() ? tick() : 0;
+        float left = ends.isChip() && isSelected() ? tick() : 0;
         flow.paintCentred(brush, left, (getHeight() - flow.height()) / 2f, getWidth() - left);
         if (left > 0) {
             paintTick(brush, (getWidth() - left - flow.longest()) / 2f + Measure.px(2));
@@ -80,10 +99,10 @@ final class TouchToggle extends JToggleButton implements Legible {
     }
 
     private Flow flow() {
-        int room = getWidth() - (ends == Ends.CHIP ? tick() + Measure.px(12) : Measure.px(12));
+        int room = getWidth() - (ends.isChip() ? tick() + Measure.px(12) : Measure.px(12));
         return Flow.fitting(
                 getText(),
-                java.util.List.of(Type.BUTTON.font(), Type.TAG.font()),
+                java.util.List.of(ends.type().font(), Type.BUTTON.font(), Type.TAG.font()),
                 room,
                 getHeight() >= Measure.px(52) ? 2 : 1);
     }

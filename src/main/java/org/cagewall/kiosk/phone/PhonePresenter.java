@@ -17,6 +17,7 @@ import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.room.LogEntry;
 import org.cagewall.room.LogQuery;
 import org.cagewall.tasks.Alarms;
+import org.cagewall.tasks.Urgency;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 
@@ -31,15 +32,17 @@ public final class PhonePresenter {
     private final Pen pen;
     private final Asking asking;
     private final Words words;
+    private final Urgency urgency;
     private final Shown<PhoneState> shown;
     private final Watch watch;
     private List<LogEntry> calls = List.of();
 
-    public PhonePresenter(Desk desk, Pen pen, Asking asking, Words words, Consumer<PhoneState> view) {
+    public PhonePresenter(Desk desk, Pen pen, Asking asking, Words words, Urgency urgency, Consumer<PhoneState> view) {
         this.desk = desk;
         this.pen = pen;
         this.asking = asking;
         this.words = words;
+        this.urgency = urgency;
         this.watch = new Watch(desk, this::refresh);
         this.shown = new Shown<>(state(), view);
     }
@@ -70,7 +73,7 @@ public final class PhonePresenter {
         return new PhoneState(
                 words.say("phone.title"),
                 words.say(alarms.phones().isEmpty() ? "phone.nobody" : "phone.subtitle"),
-                alarms.phones().stream().map(this::person).toList(),
+                alarms.phones(urgency).stream().map(this::person).toList(),
                 alarms.rules().stream().map(words::say).toList(),
                 calls.stream().map(this::call).toList(),
                 Optional.empty());

@@ -1,5 +1,7 @@
 package org.cagewall.kiosk.shell;
 
+import org.cagewall.tasks.Urgency;
+
 /** Where one can go in the kiosk. Immutable; any thread, and free of Swing. */
 public sealed interface Destination {
 
@@ -52,8 +54,18 @@ public sealed interface Destination {
     /** Walls, cages, people, routines. */
     record Setup() implements Destination {}
 
-    /** Whom to phone and when. */
-    record Phone() implements Destination {}
+    /** Whom to phone and when, in the order that this urgency asks for. */
+    record Phone(Urgency urgency) implements Destination {
+
+        public Phone() {
+            this(Urgency.PHONE_IF_UNSURE);
+        }
+
+        @Override
+        public Destination section() {
+            return new Phone();
+        }
+    }
 
     /** The end of a sitter's day. */
     record CloseTheDay() implements Destination {}

@@ -1,6 +1,7 @@
 package org.cagewall.kiosk.shell;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -20,6 +21,7 @@ import org.cagewall.kiosk.kit.WrapLabel;
 import org.cagewall.kiosk.theme.Tone;
 import org.cagewall.kiosk.theme.Type;
 import org.cagewall.room.Cage;
+import org.cagewall.tasks.Report;
 import org.cagewall.tasks.Sign;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
@@ -127,12 +129,11 @@ public final class Sheets implements Picking, CardTaker {
 
     @Override
     public void different(Message title, Consumer<Seen> then) {
-        List<Choice<String>> choices = new ArrayList<>();
+        List<Choice<Sign>> choices = new ArrayList<>();
         for (Sign sign : Sign.values()) {
-            String said = words.say(sign.words());
-            choices.add(new Choice<>(sign.word(), said, said));
+            choices.add(new Choice<>(sign.word(), words.say(sign.words()), sign));
         }
-        Chips<String> chips = Chips.someOf("signs", choices, chosen -> {});
+        Chips<Sign> chips = Chips.someOf("signs", choices, chosen -> {});
         Field field = Field.note("note", words.say("shell.in-your-words"), "");
         Pane both = new Pane(new MigLayout("insets 0, wrap 1, fillx, gap 0 16", "[grow,fill]"));
         both.add(new WrapLabel(words.say("shell.what-seen"), Type.LINE, Tone.SOFT), "wmin 0");
@@ -152,6 +153,23 @@ public final class Sheets implements Picking, CardTaker {
                                                 .filter(chips.chosen()::contains)
                                                 .toList(),
                                         Optional.of(field.value().strip()).filter(text -> !text.isEmpty())))),
+                        leave()));
+    }
+
+    @Override
+    public void questions(Message title, Collection<Sign> signs, Consumer<Report> then) {
+        Questions questions = new Questions(words, Report.known(signs));
+        Pane both = new Pane(new MigLayout("insets 0, wrap 1, fillx, gap 0 16", "[grow,fill]"));
+        both.add(new WrapLabel(words.say("shell.questions-how"), Type.LINE, Tone.INK), "wmin 0");
+        both.add(questions, "wmin 0");
+        overlays.sheet(
+                title,
+                both,
+                List.of(
+                        Answer.main(
+                                "keep",
+                                Message.of("shell.keep"),
+                                () -> then.accept(new Report(List.copyOf(signs), questions.replies()))),
                         leave()));
     }
 

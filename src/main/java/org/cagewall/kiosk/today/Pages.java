@@ -16,9 +16,12 @@ import org.cagewall.kiosk.kit.Stack;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.kit.TouchScroll;
 import org.cagewall.kiosk.kit.WrapLabel;
+import org.cagewall.kiosk.shell.Questions;
+import org.cagewall.kiosk.theme.Measure;
 import org.cagewall.kiosk.theme.Tone;
 import org.cagewall.kiosk.theme.Type;
 import org.cagewall.tasks.Sign;
+import org.cagewall.tasks.Urgency;
 import org.cagewall.text.Words;
 
 /** The pages that take the place of the list for a moment. Used on the event thread. */
@@ -61,7 +64,18 @@ final class Pages {
         stack.add(title(page.title()));
         stack.add(chips);
         stack.add(note);
-        return framed(stack, List.of(record(() -> presenter.get().tell(page, chips.chosen(), note.value())), back()));
+        return framed(
+                stack,
+                List.of(record(page.then(), () -> presenter.get().tell(page, chips.chosen(), note.value())), back()));
+    }
+
+    JComponent asked(TodayState.Asked page) {
+        Questions questions = new Questions(words, page.known());
+        Stack stack = new Stack(16);
+        stack.add(title(page.title()));
+        stack.add(new WrapLabel(words.say("shell.questions-how"), Type.LINE, Tone.INK));
+        stack.add(questions);
+        return framed(stack, List.of(record(() -> presenter.get().answer(page, questions.replies())), back()));
     }
 
     JComponent notDone(TodayState.NotDone page) {
@@ -80,28 +94,28 @@ final class Pages {
         return framed(stack, List.of(record(() -> presenter.get().tellWhy(page, chips.one(), note.value())), back()));
     }
 
-    JComponent recorded(TodayState.Recorded page, TodayState.Stop stop) {
-        boolean now = page.urgency() == TodayState.Urgency.PHONE_NOW;
+    JComponent recorded(TodayState.Recorded page) {
+        boolean now = page.urgency() != Urgency.PHONE_IF_UNSURE;
         Stack stack = new Stack(16);
         stack.add(title(page.title()));
-        stack.add(new WrapLabel(page.text(), Type.LEAD, Tone.INK));
         if (now) {
-            stop.phones().forEach(phone -> stack.add(number(phone)));
+            page.phones().forEach(phone -> stack.add(number(phone)));
         }
+        stack.add(new WrapLabel(page.text(), Type.LEAD, Tone.INK));
         TouchButton phoned = TouchButton.of(
                         now ? ButtonKind.MAIN : ButtonKind.OUTLINED,
                         "phoned",
                         words.say(now ? "today.phoned" : "today.phone-page"),
-                        () -> presenter.get().phoned())
+                        () -> presenter.get().phoned(page.urgency()))
                 .type(Type.LEAD)
-                .tall(72);
+                .tall(tall());
         TouchButton goOn = TouchButton.of(
                         now ? ButtonKind.OUTLINED : ButtonKind.MAIN,
                         "go-on",
                         words.say("today.go-on"),
                         TodayScreen.once(() -> presenter.get().backToTheList()))
                 .type(Type.LEAD)
-                .tall(72);
+                .tall(tall());
         return framed(stack, now ? List.of(phoned, goOn) : List.of(goOn, phoned));
     }
 
@@ -132,14 +146,22 @@ final class Pages {
         return pane;
     }
 
+    private static int tall() {
+        return Measure.isLargest() ? 52 : 72;
+    }
+
     private static WrapLabel title(String text) {
         return new WrapLabel(text, Type.TITLE, Tone.INK);
     }
 
     private TouchButton record(Runnable then) {
-        return TouchButton.of(ButtonKind.MAIN, "record", words.say("today.record"), TodayScreen.once(then))
+        return record(words.say("today.record"), then);
+    }
+
+    private static TouchButton record(String text, Runnable then) {
+        return TouchButton.of(ButtonKind.MAIN, "record", text, TodayScreen.once(then))
                 .type(Type.LEAD)
-                .tall(72);
+                .tall(tall());
     }
 
     private TouchButton back() {
@@ -147,14 +169,14 @@ final class Pages {
                         .get()
                         .backToTheList())
                 .type(Type.LEAD)
-                .tall(72);
+                .tall(tall());
     }
 
     /** The answers stay in sight below whatever has to be scrolled. */
     private JComponent framed(Stack content, List<TouchButton> answers) {
-        Card card = new Card(
-                        new MigLayout("insets 24 28 24 28, fill, wrap 1, gap 0 16", "[grow,fill]", "[grow,fill][]"))
-                .leading();
+        String insets = Measure.isLargest() ? "insets 12" : "insets 24 28 24 28";
+        Card card =
+                new Card(new MigLayout(insets + ", fill, wrap 1, gap 0 16", "[grow,fill]", "[grow,fill][]")).leading();
         card.add(new TouchScroll(words, "page", content), "grow");
         Pane buttons = new Pane(new MigLayout("insets 0, fillx, gap 16", "[grow,fill,sizegroup][grow,fill,sizegroup]"));
         answers.forEach(buttons::add);

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
@@ -29,8 +30,12 @@ import org.cagewall.room.Visit;
 import org.cagewall.tasks.Audience;
 import org.cagewall.tasks.DailyList;
 import org.cagewall.tasks.Kind;
+import org.cagewall.tasks.Reply;
+import org.cagewall.tasks.Report;
 import org.cagewall.tasks.Sign;
 import org.cagewall.tasks.Task;
+import org.cagewall.tasks.Urgency;
+import org.cagewall.tasks.Vital;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 
@@ -293,8 +298,11 @@ public final class TodayPresenter {
     }
 
     private void differentAt(String cage, Optional<DayPart> part) {
-        shown.change(
-                state -> state.showing(new TodayState.Different(cage, part, words.say("today.what-different", cage))));
+        shown.change(state -> state.showing(new TodayState.Different(
+                cage,
+                part,
+                words.say("today.what-different", cage),
+                words.say(state.audience() == Audience.SITTER ? "today.to-questions" : "today.record"))));
     }
 
     /** What was seen is told. */
@@ -303,40 +311,48 @@ public final class TodayPresenter {
             asking.tell(Message.of("today.nothing-told"), Message.of("today.nothing-told-text"));
             return;
         }
-        Optional<List<String>> said = Optional.of(
-                        signs.stream().sorted().map(Sign::words).map(words::say).toList())
-                .filter(all -> !all.isEmpty());
-        Deed check = new VisitDeed.Check(at.cage(), org.cagewall.room.Answer.DIFFERENT, How.HAND, at.part(), said);
+        List<Sign> seen = signs.stream().sorted().toList();
+        if (shown.now().audience() == Audience.SITTER && Report.asksAfter(seen)) {
+            shown.change(state -> state.showing(new TodayState.Asked(
+                    at.cage(), at.part(), words.say("today.how-is-it", at.cage()), seen, note, Report.known(seen))));
+        } else {
+            record(at.cage(), at.part(), new Report(seen, Map.of()), note);
+        }
+    }
+
+    /** The questions are answered, as far as they can be. */
+    void answer(TodayState.Asked asked, Map<Vital, Reply> replies) {
+        record(asked.cage(), asked.part(), new Report(asked.signs(), replies), asked.note());
+    }
+
+    private void record(String cage, Optional<DayPart> part, Report report, String note) {
+        Optional<List<String>> said =
+                Optional.of(report.words().stream().map(words::say).toList()).filter(all -> !all.isEmpty());
+        Deed check = new VisitDeed.Check(cage, org.cagewall.room.Answer.DIFFERENT, How.HAND, part, said);
         pen.record(
                 List.of(check),
                 desk.today(),
                 note(note),
-                Message.of("today.did.different", at.cage()),
-                room -> told(at.cage(), signs));
+                Message.of("today.did.different", cage),
+                room -> told(cage, report));
     }
 
-    private void told(String cage, Collection<Sign> signs) {
+    private void told(String cage, Report report) {
         touched = Optional.empty();
-        boolean now = signs.stream().anyMatch(Sign::meansPhone);
-        TodayState.Recorded page = now
+        Urgency urgency = report.urgency();
+        String seen = report.words().stream().map(words::say).collect(Collectors.joining(", "));
+        List<TodayState.Phone> phones = new TodaysWords(desk.room(), desk.today(), words).phones(urgency);
+        TodayState.Recorded page = urgency == Urgency.PHONE_IF_UNSURE
                 ? new TodayState.Recorded(
-                        words.say("today.phone-now"),
-                        words.say("today.phone-now-text", cage, inWords(signs)),
-                        TodayState.Urgency.PHONE_NOW)
+                        words.say("today.recorded"), words.say("today.recorded-text", cage), urgency, phones)
                 : new TodayState.Recorded(
-                        words.say("today.recorded"),
-                        words.say("today.recorded-text", cage),
-                        TodayState.Urgency.PHONE_IF_UNSURE);
+                        words.say("today.phone-now"), words.say("today.phone-now-text", cage, seen), urgency, phones);
         shown.change(state -> list(state.audience(), state.part()).showing(page));
     }
 
-    private String inWords(Collection<Sign> signs) {
-        return signs.stream().sorted().map(Sign::words).map(words::say).collect(Collectors.joining(", "));
-    }
-
-    void phoned() {
+    void phoned(Urgency urgency) {
         backToTheList();
-        navigator.go(new Destination.Phone());
+        navigator.go(new Destination.Phone(urgency));
     }
 
     /** Why something was not done is told. */

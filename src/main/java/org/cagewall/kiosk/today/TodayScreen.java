@@ -22,6 +22,7 @@ import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.kiosk.theme.Measure;
 import org.cagewall.room.DayPart;
 import org.cagewall.tasks.Audience;
+import org.cagewall.tasks.Urgency;
 import org.cagewall.text.Words;
 
 /** The day's list at the left, when to stop and phone at the right. Used on the event thread. */
@@ -68,7 +69,8 @@ public final class TodayScreen extends Page {
     private Pane top(TodayState state) {
         Pane top = new Pane(new MigLayout("insets 0, gap 12 12"));
         top.add(choices);
-        top.add(TouchButton.of(ButtonKind.URGENT, "stop", words.say("today.stop"), () -> presenter.phoned()));
+        top.add(TouchButton.of(
+                ButtonKind.URGENT, "stop", words.say("today.stop"), () -> presenter.phoned(Urgency.PHONE_IF_UNSURE)));
         if (!Measure.isLargest() || state.mayChoose().size() < 2) {
             top.add(TouchButton.of(ButtonKind.PLAIN, "safety", words.say("today.safety"), () -> presenter.safety()));
         }
@@ -120,11 +122,14 @@ public final class TodayScreen extends Page {
         if (page instanceof TodayState.Different different) {
             return pages.different(different);
         }
+        if (page instanceof TodayState.Asked asked) {
+            return pages.asked(asked);
+        }
         if (page instanceof TodayState.NotDone notDone) {
             return pages.notDone(notDone);
         }
         if (page instanceof TodayState.Recorded recorded) {
-            return pages.recorded(recorded, state.stop());
+            return pages.recorded(recorded);
         }
         return pages.safety((TodayState.Safety) page);
     }

@@ -1,10 +1,15 @@
 package org.cagewall.kiosk.today;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.cagewall.kiosk.kit.RowFace;
 import org.cagewall.room.DayPart;
 import org.cagewall.tasks.Audience;
+import org.cagewall.tasks.Reply;
+import org.cagewall.tasks.Sign;
+import org.cagewall.tasks.Urgency;
+import org.cagewall.tasks.Vital;
 
 /**
  * What the day's list shows. Immutable; any thread.
@@ -76,19 +81,38 @@ public record TodayState(
         }
     }
 
-    /** What was seen at a cage that is different. */
-    public record Different(String cage, Optional<DayPart> part, String title) implements Page {}
+    /**
+     * What was seen at a cage that is different.
+     *
+     * @param then what the button below it says
+     */
+    public record Different(String cage, Optional<DayPart> part, String title, String then) implements Page {}
+
+    /**
+     * The three questions about it.
+     *
+     * @param signs what was seen
+     * @param known the answers that the signs have given
+     */
+    public record Asked(
+            String cage, Optional<DayPart> part, String title, List<Sign> signs, String note, Map<Vital, Reply> known)
+            implements Page {
+
+        public Asked {
+            signs = List.copyOf(signs);
+            known = Map.copyOf(known);
+        }
+    }
 
     /** Why a task was not done. */
     public record NotDone(String task, String title) implements Page {}
 
-    /** Something different is recorded: whether to phone, and whom. */
-    public record Recorded(String title, String text, Urgency urgency) implements Page {}
+    /** Something different is recorded: whether to phone, and whom, the first first. */
+    public record Recorded(String title, String text, Urgency urgency, List<Phone> phones) implements Page {
 
-    /** Whether to phone. */
-    public enum Urgency {
-        PHONE_NOW,
-        PHONE_IF_UNSURE
+        public Recorded {
+            phones = List.copyOf(phones);
+        }
     }
 
     /** Cautions for people and birds. */

@@ -17,6 +17,7 @@ import org.cagewall.tasks.Alarms;
 import org.cagewall.tasks.Audience;
 import org.cagewall.tasks.Kind;
 import org.cagewall.tasks.Task;
+import org.cagewall.tasks.Urgency;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 
@@ -152,10 +153,12 @@ final class TodaysWords {
     }
 
     TodayState.Stop stop() {
-        Alarms alarms = Alarms.of(room, today);
         return new TodayState.Stop(
-                alarms.rules().stream().map(words::say).toList(),
-                alarms.phones().stream().map(this::phone).toList());
+                Alarms.of(room, today).rules().stream().map(words::say).toList(), phones(Urgency.PHONE_IF_UNSURE));
+    }
+
+    List<TodayState.Phone> phones(Urgency urgency) {
+        return Alarms.of(room, today).phones(urgency).stream().map(this::phone).toList();
     }
 
     private TodayState.Phone phone(Alarms.Phone phone) {

@@ -10,6 +10,7 @@ import org.cagewall.kiosk.WithDaybook;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.theme.TextSize;
 import org.cagewall.tasks.ReadingGrade;
+import org.cagewall.tasks.Urgency;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -52,6 +53,20 @@ class PhoneScreenTest extends WithDaybook {
     }
 
     @Test
+    void whereItIsUrgentTheVetIsTheFirstToPhone() {
+        Painted usual = phone(TextSize.NORMAL, Urgency.PHONE_NOW);
+        Painted urgent =
+                phone(TextSize.NORMAL, Urgency.VET_FIRST).png("phone-vet-first").assertFit();
+
+        assertThat(people(usual)).containsExactly("phoned.Ines", "phoned.Joan", "phoned.Bird vet");
+        assertThat(people(urgent)).containsExactly("phoned.Bird vet", "phoned.Ines", "phoned.Joan");
+    }
+
+    private static List<String> people(Painted phone) {
+        return phone.names().stream().filter(name -> name.startsWith("phoned.")).toList();
+    }
+
+    @Test
     void aCallAboutNothingIsNotKept() {
         phone(TextSize.NORMAL).press("phoned.Joan").press("record").press("answer.ok");
 
@@ -77,11 +92,15 @@ class PhoneScreenTest extends WithDaybook {
     }
 
     private Painted phone(TextSize size) {
+        return phone(size, Urgency.PHONE_IF_UNSURE);
+    }
+
+    private Painted phone(TextSize size, Urgency urgency) {
         return Sat.at(
                 book,
                 size,
                 "Tomas",
-                new Destination.Phone(),
-                (pen, stage) -> new PhoneScreen(book.desk(), pen, stage, WORDS));
+                new Destination.Phone(urgency),
+                (pen, stage) -> new PhoneScreen(book.desk(), pen, stage, WORDS, urgency));
     }
 }

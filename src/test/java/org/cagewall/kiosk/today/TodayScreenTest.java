@@ -71,15 +71,66 @@ class TodayScreenTest extends WithDaybook {
         today.png("today-different").assertFit();
 
         today.press("signs.puffed-up").press("signs.on-floor").press("record");
+        today.png("today-questions")
+                .assertFit()
+                .press("eating.yes")
+                .press("hurt.no")
+                .press("record");
 
         assertThat(book.lines("\"check\""))
                 .first()
                 .asString()
-                .contains("\"different\"", "\"on the floor\",\"puffed up\"", "\"by\":\"Tomas\"");
+                .contains(
+                        "\"different\"", "\"on the floor\",\"puffed up\",\"eating\",\"not hurt\"", "\"by\":\"Tomas\"");
         today.png("today-phone-now").assertFit();
         assertThat(text(today)).contains("Stop. Phone now.", "0555 0142");
         today.press("go-on").png("today-after-different").assertFit();
         assertThat(text(today)).contains("Different");
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void theThreeQuestionsAreWholeAtEveryTextSize(TextSize size) {
+        Painted today =
+                sitter(size).press("act.different").press("signs.puffed-up").press("record");
+        today.png("today-questions-" + size).assertFit().press("upright.no").press("record");
+        today.png("today-phone-now-" + size).assertFit();
+    }
+
+    @Test
+    void anAnswerThatCannotWaitPutsTheVetFirst() {
+        Painted today = sitter(TextSize.NORMAL)
+                .press("act.different")
+                .press("signs.other")
+                .press("record");
+
+        today.press("eating.yes").press("upright.yes").press("hurt.yes").press("record");
+
+        assertThat(book.lines("\"check\"")).first().asString().contains("bleeding or hurt");
+        String said = text(today.png("today-vet-first").assertFit());
+        assertThat(said).contains("Stop. Phone now.").containsSubsequence("0555 0190", "0555 0142");
+        today.press("phoned");
+    }
+
+    @Test
+    void nothingIsAskedOfABirdThatIsNotThere() {
+        Painted today = sitter(TextSize.NORMAL)
+                .press("act.different")
+                .press("signs.missing")
+                .press("record");
+
+        assertThat(book.lines("\"check\"")).hasSize(1);
+        assertThat(text(today)).contains("Stop. Phone now.");
+    }
+
+    @Test
+    void theOwnerIsNotAskedWhatAnOwnerSees() {
+        at(TextSize.NORMAL, "Ines")
+                .press("act.different")
+                .press("signs.puffed-up")
+                .press("record");
+
+        assertThat(book.lines("\"check\"")).hasSize(1);
     }
 
     @Test
@@ -96,6 +147,8 @@ class TodayScreenTest extends WithDaybook {
         Painted today = sitter(TextSize.NORMAL)
                 .press("act.different")
                 .press("signs.dish-empty")
+                .press("record")
+                .press("eating.yes")
                 .press("record");
 
         today.png("today-recorded").assertFit();
@@ -150,7 +203,7 @@ class TodayScreenTest extends WithDaybook {
         Painted today = sitter(TextSize.NORMAL).press("act.all-well").press("row.2026-04-14/A1/morning");
         today.png("today-again");
 
-        today.press("answer.different").press("signs.fighting").press("record");
+        today.press("answer.different").press("signs.fighting").press("record").press("record");
 
         assertThat(book.lines("\"check\"")).hasSize(2).first().asString().contains("fighting");
     }
@@ -213,6 +266,20 @@ class TodayScreenTest extends WithDaybook {
                 "today.evening-done-text",
                 "today.again-text",
                 "today.own-words",
+                "today.how-is-it",
+                "shell.questions-how",
+                "tasks.ask-eating",
+                "tasks.ask-upright",
+                "tasks.ask-hurt",
+                "tasks.told-eating-no",
+                "tasks.told-upright-yes",
+                "tasks.told-upright-no",
+                "tasks.told-hurt-yes",
+                "tasks.told-hurt-no",
+                "cage.questions",
+                "cage.phone-now",
+                "cage.phone-now-text",
+                "cage.phone-done",
                 "today.nothing-told",
                 "today.nothing-told-text",
                 "today.phone-now",

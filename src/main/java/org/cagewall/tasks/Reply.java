@@ -1,0 +1,7 @@
+package org.cagewall.tasks;
+
+/** An answer to a question. */
+public enum Reply {
+    YES,
+    NO
+}
