@@ -2,12 +2,9 @@ package org.cagewall.deed;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import org.cagewall.room.Bird;
 import org.cagewall.room.Cage;
 import org.cagewall.room.Lying;
 import org.cagewall.room.Pair;
-import org.cagewall.room.Use;
 import org.cagewall.text.Message;
 
 /**
@@ -15,15 +12,6 @@ import org.cagewall.text.Message;
  * keeper has moved it already. Pure; any thread.
  */
 final class FosterRules {
-
-    /** So many eggs one hen covers. Common practice, no source. */
-    private static final int MOST_EGGS = 6;
-
-    /** So many chicks one pair feeds. Common practice, no source; for lovebirds 4 is advised. */
-    private static final int MOST_CHICKS = 5;
-
-    /** Birds marked so are no foster parents. Common practice, no source. */
-    private static final Set<String> UNFIT = Set.of("egg-eater", "plucker");
 
     private FosterRules() {}
 
@@ -42,14 +30,15 @@ final class FosterRules {
     static Rule hasRoomForAnEgg(String to) {
         return host(to, (scene, cage) -> {
             int eggs = scene.nest(cage.id()).eggs().size();
-            return Ruling.asksIf(eggs >= MOST_EGGS, "nest.host-eggs", cage.name(), eggs);
+            return Ruling.asksIf(eggs >= scene.room().settings().mostEggs(), "nest.host-eggs", cage.name(), eggs);
         });
     }
 
     static Rule hasRoomForAChick(String to) {
         return host(to, (scene, cage) -> {
             int chicks = scene.nest(cage.id()).chicks().size();
-            return Ruling.asksIf(chicks >= MOST_CHICKS, "nest.host-chicks", cage.name(), chicks);
+            return Ruling.asksIf(
+                    chicks >= scene.room().settings().mostChicks(), "nest.host-chicks", cage.name(), chicks);
         });
     }
 
@@ -87,11 +76,7 @@ final class FosterRules {
     private static Rule hostIsNoSickroom(String to) {
         return host(
                 to,
-                (scene, cage) -> Ruling.asksIf(
-                        cage.use() == Use.QUARANTINE || cage.use() == Use.HOSPITAL,
-                        "nest.host-sickroom",
-                        cage.name(),
-                        cage.use()));
+                (scene, cage) -> Ruling.asksIf(cage.use().isSickroom(), "nest.host-sickroom", cage.name(), cage.use()));
     }
 
     private static Rule hostHasAPair(String to) {
@@ -102,20 +87,18 @@ final class FosterRules {
         return host(
                 to,
                 (scene, cage) -> Ruling.asksIf(
-                        scene.pairAt(cage).flatMap(Pair::parting).isPresent(), "nest.host-parting", cage.name()));
+                        scene.pairAt(cage).filter(Pair::isBeingParted).isPresent(), "nest.host-parting", cage.name()));
     }
 
     private static Rule hostHarmsNoYoung(String to) {
-        return host(to, (scene, cage) -> scene.room().birdsIn(cage).stream()
-                .filter(bird -> bird.traits().stream().anyMatch(UNFIT::contains))
-                .findFirst()
-                .map(bird ->
-                        (Ruling) new Ruling.Asks(Message.of("nest.host-harms", cage.name(), bird.ring(), trait(bird))))
+        return host(to, (scene, cage) -> scene.room()
+                .harmingYoungIn(cage)
+                .map(bird -> (Ruling) new Ruling.Asks(Message.of(
+                        "nest.host-harms",
+                        cage.name(),
+                        bird.ring(),
+                        bird.harmsYoung().orElseThrow())))
                 .orElse(Ruling.ALLOWED));
-    }
-
-    private static String trait(Bird bird) {
-        return bird.traits().stream().filter(UNFIT::contains).findFirst().orElse("-");
     }
 
     private interface HostRule {

@@ -30,7 +30,9 @@ public sealed interface RoomDeed extends Deed {
             Optional<Anew<Quiet>> quiet,
             @Prose Optional<Anew<String>> rules,
             @Within(least = 15, most = 45) Optional<Integer> heatAct,
-            @Within(least = 15, most = 45) Optional<Integer> heatPhone)
+            @Within(least = 15, most = 45) Optional<Integer> heatPhone,
+            @Within(least = 1, most = 12) Optional<Integer> mostEggs,
+            @Within(least = 1, most = 12) Optional<Integer> mostChicks)
             implements RoomDeed, SettingUp {
 
         @Override
@@ -68,6 +70,8 @@ public sealed interface RoomDeed extends Deed {
             rules.ifPresent(it -> facts.add(new Fact.Setting("rules", it.value().orElse(""))));
             heatAct.ifPresent(it -> facts.add(new Fact.Setting("heat-act", it.toString())));
             heatPhone.ifPresent(it -> facts.add(new Fact.Setting("heat-phone", it.toString())));
+            mostEggs.ifPresent(it -> facts.add(new Fact.Setting("most-eggs", it.toString())));
+            mostChicks.ifPresent(it -> facts.add(new Fact.Setting("most-chicks", it.toString())));
             return facts;
         }
 

@@ -96,6 +96,8 @@ public final class DemoRoom {
                 Optional.of(
                         Anew.to("Shut the outer door before you open the inner one. No sprays, no perfume, no smoke.")),
                 Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
                 Optional.empty()));
         owner.tells(new RoomDeed.WallAdded(NORTH, 3, 6));
         owner.tells(new RoomDeed.WallAdded(EAST, 3, 4));

@@ -10,7 +10,6 @@ import org.cagewall.almanac.NestState;
 import org.cagewall.almanac.Outlook;
 import org.cagewall.almanac.Timetable;
 import org.cagewall.room.Absence;
-import org.cagewall.room.Cage;
 import org.cagewall.room.Pair;
 import org.cagewall.room.Room;
 
@@ -60,7 +59,13 @@ public record Ahead(
         LocalDate from = away(room, question.clearBy()).map(Absence::from).orElse(question.clearBy());
         LocalDate to = away(room, question.clearBy()).map(Absence::to).orElse(from.plusDays(FORTNIGHT - 1L));
         Forecast forecast = Forecast.of(courses, odds, from, to, question.policy(), question.draws());
-        List<FosterMove> fosters = List.of();
+        List<FosterMove> fosters = Fosters.of(
+                room,
+                almanac,
+                today,
+                courses.stream()
+                        .map(course -> nests(room, course, question, List.of()))
+                        .toList());
         return new Ahead(
                 question,
                 WorkingBack.from(timetable, question.clearBy(), question.policy(), question.rounds()),
@@ -84,8 +89,12 @@ public record Ahead(
 
     private static NestAhead nest(
             Room room, Course course, Question question, List<FosterMove> fosters, Forecast forecast) {
-        Cage cage = room.cage(course.nest().cage()).orElseThrow();
-        return new Nests(cage, course, question, fosters).ahead(forecast.chance(cage.id(), question.clearBy()));
+        return nests(room, course, question, fosters)
+                .ahead(forecast.chance(course.nest().cage(), question.clearBy()));
+    }
+
+    private static Nests nests(Room room, Course course, Question question, List<FosterMove> fosters) {
+        return new Nests(room.cage(course.nest().cage()).orElseThrow(), course, question, fosters);
     }
 
     /** The days away that the question is about: those that run on its day, or begin after it. */

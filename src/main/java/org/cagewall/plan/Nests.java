@@ -4,7 +4,10 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntPredicate;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.cagewall.almanac.PartingOutlook;
 import org.cagewall.almanac.Window;
 import org.cagewall.room.Cage;
@@ -17,13 +20,22 @@ record Nests(Cage cage, Course course, Question question, List<FosterMove> foste
 
     NestAhead ahead(double chance) {
         Window clear = clear(course);
-        boolean inTime = !clear.expected().isAfter(question.clearBy());
+        boolean inTime = isInTime(clear);
         return new NestAhead(
                 cage,
                 clear,
                 chance,
                 inTime ? Optional.empty() : Optional.of(inTheWay(clear)),
                 inTime ? List.of() : waysOut(clear));
+    }
+
+    /** Whether it is done by the day at the usual pace. */
+    boolean isInTime() {
+        return isInTime(clear(course));
+    }
+
+    private boolean isInTime(Window clear) {
+        return !clear.expected().isAfter(question.clearBy());
     }
 
     /** When it is done, column by column; guessed where anything in it is. */
@@ -98,18 +110,33 @@ record Nests(Cage cage, Course course, Question question, List<FosterMove> foste
     }
 
     /** The eggs of which chicks would come that feed themselves too late. */
-    private List<Young> late() {
+    List<Young> late() {
         Fate fate = usual(course);
+        int latest = latest(fate);
+        return inCare(fate, fed -> fed > latest)
+                .filter(young -> !young.isChick())
+                .toList();
+    }
+
+    /** Whether a chick in its care, or one that may come of an egg in it, feeds itself in time. */
+    boolean isPartlyInTime() {
+        Fate fate = usual(course);
+        int latest = latest(fate);
+        return inCare(fate, fed -> fed <= latest).findAny().isPresent();
+    }
+
+    /** The last day on which a chick may feed itself for the nest to be done in time. */
+    private int latest(Fate fate) {
         int rest = Math.max(0, fate.apart - fate.lastFed);
-        int latest = Course.day(question.clearBy()) - (question.policy() == Policy.APART ? rest : 0);
-        List<Young> late = new ArrayList<>();
-        for (int i = 0; i < course.young().size(); i++) {
-            Young young = course.young().get(i);
-            if (!young.isChick() && fate.fed[i] != Fate.NEVER && fate.fed[i] > latest) {
-                late.add(young);
-            }
-        }
-        return late;
+        return Course.day(question.clearBy()) - (question.policy() == Policy.APART ? rest : 0);
+    }
+
+    /** What lies in it of which chicks feed themselves on such days. */
+    private Stream<Young> inCare(Fate fate, IntPredicate fed) {
+        return IntStream.range(0, course.young().size())
+                .filter(i -> fate.fed[i] != Fate.NEVER && fed.test(fate.fed[i]))
+                .mapToObj(course.young()::get)
+                .filter(young -> young.fed().isEmpty());
     }
 
     private Optional<WayOut> fostered() {

@@ -3,6 +3,7 @@ package org.cagewall.room;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * One bird as it is known. Immutable; any thread.
@@ -36,6 +37,9 @@ public record Bird(
         boolean loose,
         Optional<Departure> left) {
 
+    /** Birds marked so are no foster parents. Common practice, no source. */
+    private static final Set<String> HARM_YOUNG = Set.of("egg-eater", "plucker");
+
     public Bird {
         stays = List.copyOf(stays);
         traits = List.copyOf(traits);
@@ -63,6 +67,11 @@ public record Bird(
                 backFromShow,
                 loose,
                 left.filter(gone -> gone.day().isBefore(day)));
+    }
+
+    /** What it is marked with that makes it unfit to have eggs or chicks of others. */
+    public Optional<String> harmsYoung() {
+        return traits.stream().filter(HARM_YOUNG::contains).findFirst();
     }
 
     public boolean isPresent() {

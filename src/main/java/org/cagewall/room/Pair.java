@@ -54,6 +54,10 @@ public record Pair(
         return rounds.stream().flatMap(round -> round.eggs().stream());
     }
 
+    public boolean isBeingParted() {
+        return parting.isPresent();
+    }
+
     public boolean isSkipped(Stage stage) {
         return skipped.stream().anyMatch(skip -> skip.stage() == stage);
     }

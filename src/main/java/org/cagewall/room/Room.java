@@ -160,6 +160,13 @@ public record Room(
                 .toList();
     }
 
+    /** A bird standing in a cage that is unfit to have eggs or chicks of others. */
+    public Optional<Bird> harmingYoungIn(Cage cage) {
+        return birdsIn(cage).stream()
+                .filter(bird -> bird.harmsYoung().isPresent())
+                .findFirst();
+    }
+
     /** The birds whose cage it is now, those out for a time or loose with them. */
     public List<Bird> birdsOf(Cage cage) {
         return birds.stream()

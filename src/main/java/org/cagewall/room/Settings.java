@@ -12,6 +12,8 @@ import java.util.Optional;
  * @param ringsIssued the day of the year on which the new rings are issued
  * @param heatAct room temperature in C from which shade and air are given
  * @param heatPhone room temperature in C from which the sitter phones
+ * @param mostEggs so many eggs one hen covers
+ * @param mostChicks so many chicks one pair feeds
  * @param timetable what the owner has set in place of a species' timetable: under {@code budgerigar.incubation} the days
  *     {@code 17 18 21}
  */
@@ -24,6 +26,8 @@ public record Settings(
         Optional<String> rules,
         int heatAct,
         int heatPhone,
+        int mostEggs,
+        int mostChicks,
         Map<String, String> timetable) {
 
     /** What the name of a setting begins with that stands in the place of a value of a timetable. */
@@ -39,9 +43,12 @@ public record Settings(
         timetable = Map.copyOf(timetable);
     }
 
-    /** What holds until the owner says otherwise. Heat limits: common practice, no source. */
+    /**
+     * What holds until the owner says otherwise. Heat limits, eggs and chicks: common practice, no source; for lovebirds 4
+     * chicks are advised.
+     */
     public static Settings initial(ZoneId zone) {
         return new Settings(
-                "", zone, "budgerigar", MonthDay.of(1, 1), Optional.empty(), Optional.empty(), 30, 32, Map.of());
+                "", zone, "budgerigar", MonthDay.of(1, 1), Optional.empty(), Optional.empty(), 30, 32, 6, 5, Map.of());
     }
 }

@@ -8,5 +8,10 @@ public enum Use {
     NURSERY,
     QUARANTINE,
     HOSPITAL,
-    SHOW
+    SHOW;
+
+    /** Whether birds stand there that may be ill, and no young belong. */
+    public boolean isSickroom() {
+        return this == QUARANTINE || this == HOSPITAL;
+    }
 }

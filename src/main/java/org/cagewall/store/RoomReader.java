@@ -509,13 +509,15 @@ final class RoomReader {
                             .orElse(initial.ringsIssued()),
                     setTo(set, "quiet").map(RoomReader::quiet),
                     setTo(set, "rules"),
-                    Optional.ofNullable(set.get("heat-act"))
-                            .map(Integer::valueOf)
-                            .orElse(initial.heatAct()),
-                    Optional.ofNullable(set.get("heat-phone"))
-                            .map(Integer::valueOf)
-                            .orElse(initial.heatPhone()),
+                    number(set, "heat-act").orElse(initial.heatAct()),
+                    number(set, "heat-phone").orElse(initial.heatPhone()),
+                    number(set, "most-eggs").orElse(initial.mostEggs()),
+                    number(set, "most-chicks").orElse(initial.mostChicks()),
                     timetable(set));
+        }
+
+        private static Optional<Integer> number(Map<String, String> set, String name) {
+            return Optional.ofNullable(set.get(name)).map(Integer::valueOf);
         }
 
         private static Map<String, String> timetable(Map<String, String> set) {

@@ -57,6 +57,8 @@ public final class NestSketch {
     private final List<Absence> absences = new ArrayList<>();
     private final List<PastEgg> past = new ArrayList<>();
     private final List<TaskOutcome> outcomes = new ArrayList<>();
+    private int mostEggs = Settings.initial(ZoneOffset.UTC).mostEggs();
+    private int mostChicks = Settings.initial(ZoneOffset.UTC).mostChicks();
     private long next = 1;
 
     public NestSketch() {
@@ -87,6 +89,9 @@ public final class NestSketch {
         private Optional<PartingBegun> parting = Optional.empty();
         private final List<NestLook> looks = new ArrayList<>();
         private Routine routine = Routine.NONE;
+        private Use use = Use.BREEDING;
+        private List<String> hensTraits = List.of();
+        private String kind = species;
 
         private Home(String name, LocalDate since) {
             this.name = name;
@@ -142,6 +147,23 @@ public final class NestSketch {
             return this;
         }
 
+        public Home use(Use other) {
+            use = other;
+            return this;
+        }
+
+        /** The two are of another species than the rest. */
+        public Home kind(String other) {
+            kind = other;
+            return this;
+        }
+
+        /** What the hen is marked with. */
+        public Home henIs(String trait) {
+            hensTraits = List.of(trait);
+            return this;
+        }
+
         public Clutch round() {
             Clutch clutch = new Clutch(this, rounds.size() + 1);
             rounds.add(clutch);
@@ -159,7 +181,7 @@ public final class NestSketch {
                     (int) cage,
                     name,
                     Optional.empty(),
-                    Use.BREEDING,
+                    use,
                     Optional.empty(),
                     Optional.empty(),
                     Optional.empty(),
@@ -183,14 +205,14 @@ public final class NestSketch {
                     Optional.empty(),
                     Optional.empty(),
                     sex,
-                    Optional.of(species),
+                    Optional.of(kind),
                     Optional.empty(),
                     Optional.empty(),
                     Optional.empty(),
                     Optional.empty(),
                     Optional.empty(),
                     stays,
-                    List.of(),
+                    id == hen ? hensTraits : List.of(),
                     Optional.empty(),
                     Optional.empty(),
                     Optional.empty(),
@@ -412,6 +434,13 @@ public final class NestSketch {
         return this;
     }
 
+    /** So many eggs one hen covers, and so many chicks one pair feeds. */
+    public NestSketch most(int eggs, int chicks) {
+        mostEggs = eggs;
+        mostChicks = chicks;
+        return this;
+    }
+
     public NestSketch away(LocalDate from, LocalDate to) {
         absences.add(new Absence(
                 next++, from, to, "Tomas", Optional.empty(), Optional.empty(), List.of(), Optional.empty()));
@@ -458,6 +487,8 @@ public final class NestSketch {
                         initial.rules(),
                         initial.heatAct(),
                         initial.heatPhone(),
+                        mostEggs,
+                        mostChicks,
                         timetable),
                 List.of(),
                 shuffled.stream().map(Home::cage).toList(),

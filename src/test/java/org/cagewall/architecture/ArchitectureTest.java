@@ -79,6 +79,10 @@ class ArchitectureTest {
                     .of("tools.jackson..", "com.fasterxml.jackson..")
                     .onlyIn("deed", "files", "command")
                     .because("JSON is a form of the record and of the command line, nobody else's"),
+            library("JGraphT")
+                    .of("org.jgrapht..")
+                    .onlyIn("plan")
+                    .because("which egg goes to which nest is the one question here that is a flow through a net"),
             library("picocli")
                     .of("picocli..")
                     .onlyIn("command")

@@ -309,6 +309,8 @@ public final class RoomSketch {
                 rules,
                 initial.heatAct(),
                 initial.heatPhone(),
+                initial.mostEggs(),
+                initial.mostChicks(),
                 initial.timetable());
     }
 }

@@ -75,7 +75,9 @@ final class RoomPresenter {
                 Optional.of(new Anew<>(Optional.of(filled.rules().strip()).filter(rules -> !rules.isEmpty())))
                         .filter(rules -> !rules.value().orElse("").equals(now.rules())),
                 Optional.of(filled.heatAct()).filter(heat -> heat != now.heatAct()),
-                Optional.of(filled.heatPhone()).filter(heat -> heat != now.heatPhone()));
+                Optional.of(filled.heatPhone()).filter(heat -> heat != now.heatPhone()),
+                Optional.empty(),
+                Optional.empty());
     }
 
     private Optional<Quiet> quiet(RoomState filled) {
@@ -94,6 +96,8 @@ final class RoomPresenter {
 
     private void record(RoomDeed.RoomSet changes) {
         boolean none = changes.equals(new RoomDeed.RoomSet(
+                Optional.empty(),
+                Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
