@@ -144,6 +144,21 @@ class NestDeedsTest extends InMemory {
     }
 
     @Test
+    void howManyEggsAHenCoversIsForTheOwnerToSay() {
+        told("egg-laid", "2026-03-12", "A1");
+        tell("{\"deed\":\"box-on\",\"on\":\"2026-03-12\",\"cage\":\"A2\",\"by\":\"Ines\"}");
+        tell(
+                "{\"deed\":\"paired-up\",\"on\":\"2026-03-12\",\"cage\":\"A2\",\"cock\":\"HB 24-013\",\"hen\":\"HB 24-014\",\"by\":\"Ines\"}");
+        told("egg-laid", "2026-03-13", "A2");
+        tell("{\"deed\":\"room-set\",\"most-eggs\":1,\"most-chicks\":4,\"by\":\"Ines\"}");
+
+        assertThat(room().settings().mostEggs()).isEqualTo(1);
+        assertThat(room().settings().mostChicks()).isEqualTo(4);
+        assertThat(question(line("egg-moved", "2026-03-16", "A1", "'mark':'1','to':'A2'")))
+                .isEqualTo("Cage A2 has 1 egg already. Put another there?");
+    }
+
+    @Test
     void aPairBeingPartedIsNoHost() {
         told("egg-laid", "2026-03-12", "A1");
         tell("{\"deed\":\"box-on\",\"on\":\"2026-03-12\",\"cage\":\"A2\",\"by\":\"Ines\"}");
