@@ -23,6 +23,7 @@ public sealed interface AwayDeed extends Deed {
         public List<Rule> judgedBy() {
             List<Rule> rules = new ArrayList<>(planRules(from, to, sitter, second, leaveAlone));
             rules.add(overlapsNone(from, to, Optional.empty()));
+            rules.add(liesAhead(to));
             return rules;
         }
 
@@ -40,7 +41,7 @@ public sealed interface AwayDeed extends Deed {
         }
     }
 
-    /** The running absence, or else the next, planned anew; what is left out stays. */
+    /** The running absence, or else the next, or else the last not ended, planned anew; what is left out stays. */
     record AwayChanged(
             Optional<LocalDate> from,
             Optional<LocalDate> to,
@@ -62,6 +63,9 @@ public sealed interface AwayDeed extends Deed {
             List<Rule> rules = new ArrayList<>(
                     planRules(first, last, sitter.orElse(now.sitter()), second.flatMap(Anew::value), leaveAlone));
             rules.add(overlapsNone(first, last, Optional.of(now.id())));
+            if (to.isPresent() || now.to().isBefore(scene.on())) {
+                rules.add(liesAhead(last));
+            }
             return Rule.judgeAll(rules, scene);
         }
 
@@ -146,7 +150,11 @@ public sealed interface AwayDeed extends Deed {
     }
 
     private static Optional<Absence> current(Scene scene) {
-        return scene.room().absenceOn(scene.on()).or(() -> scene.room().absenceAfter(scene.on()));
+        return scene.room()
+                .absenceOn(scene.on())
+                .or(() -> scene.room().absenceAfter(scene.on()))
+                .or(() -> scene.room().absenceBefore(scene.on()).filter(last -> last.ended()
+                        .isEmpty()));
     }
 
     private static List<Rule> planRules(
@@ -154,10 +162,16 @@ public sealed interface AwayDeed extends Deed {
         List<Rule> rules = new ArrayList<>();
         rules.add(scene -> Ruling.refusesIf(to.isBefore(from), "deed.ends-before", from, to));
         rules.add(scene -> Ruling.refusesIf(to.isAfter(scene.today().plusYears(3)), "deed.far-away", to));
+        rules.add(scene -> Ruling.refusesIf(from.isBefore(CommonRules.EARLIEST), "deed.long-ago", from));
         rules.add(PeopleRules.known(sitter));
         second.ifPresent(it -> rules.add(PeopleRules.known(it)));
         leaveAlone.ifPresent(cages -> cages.forEach(cage -> rules.add(CageRules.known(cage))));
         return rules;
+    }
+
+    /** Days away may be set down when they are over, so that what happened can be read; but it may be a slip. */
+    private static Rule liesAhead(LocalDate to) {
+        return scene -> Ruling.asksIf(to.isBefore(scene.on()), "deed.away-over", to);
     }
 
     private static Rule overlapsNone(LocalDate from, LocalDate to, Optional<Long> itself) {

@@ -303,7 +303,9 @@ public sealed interface RoomDeed extends Deed {
 
         @Override
         public List<Rule> judgedBy() {
-            return List.of(PeopleRules.nameIsFree(person));
+            List<Rule> rules = new ArrayList<>(List.of(PeopleRules.nameIsFree(person)));
+            phone.map(PeopleRules::canBeDialled).ifPresent(rules::add);
+            return rules;
         }
 
         @Override
@@ -323,7 +325,10 @@ public sealed interface RoomDeed extends Deed {
 
         @Override
         public List<Rule> judgedBy() {
-            return List.of(PeopleRules.known(person), PeopleRules.anOwnerRemains(person, role));
+            List<Rule> rules =
+                    new ArrayList<>(List.of(PeopleRules.known(person), PeopleRules.anOwnerRemains(person, role)));
+            phone.flatMap(Anew::value).map(PeopleRules::canBeDialled).ifPresent(rules::add);
+            return rules;
         }
 
         @Override

@@ -226,6 +226,27 @@ class RulesTest extends InMemory {
                     .given("away-planned", "'from':'2026-05-10','to':'2026-05-20','sitter':'Tomas'")
                     .refuses("away-planned", "'from':'2026-05-20','to':'2026-05-25','sitter':'Joan'", "already planned")
                     .takes("away-planned", "'from':'2026-05-21','to':'2026-05-25','sitter':'Joan'"),
+            rule("no days away are planned for the year 2400")
+                    .refuses("away-planned", "'from':'2400-02-01','to':'2400-02-29','sitter':'Tomas'", "three years")
+                    .takes("away-planned", "'from':'2028-02-01','to':'2028-02-29','sitter':'Tomas'"),
+            rule("days away begin when there was a birdroom")
+                    .refuses("away-planned", "'from':'1026-05-10','to':'2026-05-20','sitter':'Tomas'", "too long ago")
+                    .takes("away-planned", "'from':'2026-04-10','to':'2026-05-20','sitter':'Tomas'"),
+            rule("days away that are changed end after they begin")
+                    .given("away-planned", "'from':'2026-05-10','to':'2026-05-20','sitter':'Tomas'")
+                    .refuses("away-changed", "'to':'2026-05-09'", "before they begin")
+                    .takes("away-changed", "'to':'2026-05-10'"),
+            rule("days away that are changed do not overlap others")
+                    .given("away-planned", "'from':'2026-05-10','to':'2026-05-20','sitter':'Tomas'")
+                    .given("away-planned", "'from':'2026-06-10','to':'2026-06-20','sitter':'Tomas'")
+                    .refuses("away-changed", "'to':'2026-06-10'", "already planned")
+                    .takes("away-changed", "'to':'2026-06-09'"),
+            rule("a phone number can be dialled")
+                    .refuses("person-added", "'person':'Mara','role':'sitter','phone':'ask Ines'", "no phone number")
+                    .takes("person-added", "'person':'Mara','role':'sitter','phone':'+44 (0)555/0142-3'"),
+            rule("a phone number has three digits")
+                    .refuses("person-changed", "'person':'Joan','phone':'+12'", "at least three digits")
+                    .takes("person-changed", "'person':'Joan','phone':'112'"),
             rule("who looks after the birds is known")
                     .refuses(
                             "away-planned",
@@ -312,6 +333,16 @@ class RulesTest extends InMemory {
                     .given("egg-laid", "'cage':'A1','on':'2026-04-10'")
                     .refuses("bird-treated", "'bird':'HB 24-012','product':'spot-on','reason':'yearly'", "laying hen")
                     .takes("bird-treated", "'bird':'HB 24-011','product':'spot-on','reason':'yearly'"),
+            rule("planning days away that are over is odd")
+                    .refuses("away-planned", "'from':'2026-04-01','to':'2026-04-13','sitter':'Tomas'", "over on")
+                    .takes("away-planned", "'from':'2026-04-01','to':'2026-04-14','sitter':'Tomas'"),
+            rule("days away that were planned late are not over on their day")
+                    .refuses("away-planned", "'from':'2026-04-01','to':'2026-04-02','sitter':'Tomas'", "over on")
+                    .takes("away-planned", "'from':'2026-04-01','to':'2026-04-02','sitter':'Tomas','on':'2026-04-02'"),
+            rule("changing days away that are over is odd")
+                    .given("away-planned", "'from':'2026-04-01','to':'2026-04-12','sitter':'Tomas','on':'2026-04-01'")
+                    .refuses("away-changed", "'sitter':'Joan'", "over on")
+                    .takes("away-changed", "'to':'2026-04-16'"),
             rule("a product past its date is odd")
                     .refuses(
                             "bird-treated",

@@ -1,0 +1,85 @@
+package org.cagewall.handover;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import org.cagewall.desk.Daybook;
+import org.cagewall.room.Absence;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Days away that do not go as planned: each change is an entry. */
+class DaysAwayTest {
+
+    private static final LocalDate LEAVES = LocalDate.of(2026, 4, 10);
+
+    @TempDir
+    Path folder;
+
+    private Daybook book;
+
+    @BeforeEach
+    void inesGoesForTenDays() {
+        book = Daybook.furnished(folder.resolve("room"), LEAVES).tell("""
+                {"deed":"away-planned","from":"2026-04-10","to":"2026-04-19","sitter":"Tomas","second":"Joan","by":"Ines"}
+                """);
+    }
+
+    @AfterEach
+    void close() {
+        book.close();
+    }
+
+    @Test
+    void anOwnerWhoComesBackEarlyIsAwayOnlyUntilTheDayBefore() {
+        book = book.on(LEAVES.plusDays(4)).tell("{\"deed\":\"away-ended\",\"by\":\"Ines\"}");
+
+        assertThat(away().last()).isEqualTo(LEAVES.plusDays(3));
+        assertThat(away().runsOn(LEAVES.plusDays(3))).isTrue();
+        assertThat(away().runsOn(LEAVES.plusDays(4))).isFalse();
+    }
+
+    @Test
+    void anOwnerWhoIsHeldUpComesBackLater() {
+        book = book.on(LEAVES.plusDays(8)).tell("{\"deed\":\"away-changed\",\"to\":\"2026-04-22\",\"by\":\"Joan\"}");
+
+        assertThat(away().to()).isEqualTo(LocalDate.of(2026, 4, 22));
+        assertThat(away().sitter()).isEqualTo("Tomas");
+    }
+
+    @Test
+    void anOwnerWhoIsHeldUpIsStillAwayThoughNobodySaidSoInTime() {
+        book = book.on(LEAVES.plusDays(11)).tell("{\"deed\":\"away-changed\",\"to\":\"2026-04-23\",\"by\":\"Joan\"}");
+
+        assertThat(book.desk().room().absenceOn(LEAVES.plusDays(11))).contains(away());
+        assertThat(away().from()).isEqualTo(LEAVES);
+    }
+
+    @Test
+    void whatAKeeperSaysTooLateEndsTheDaysAwayAsTheyWerePlanned() {
+        book = book.on(LEAVES.plusDays(14)).tell("{\"deed\":\"away-ended\",\"by\":\"Ines\"}");
+
+        assertThat(away().ended()).contains(LEAVES.plusDays(14));
+        assertThat(away().last()).isEqualTo(LocalDate.of(2026, 4, 19));
+    }
+
+    @Test
+    void anotherSitterTakesOverInTheMiddle() {
+        book = book.on(LEAVES.plusDays(3)).tell("""
+                {"deed":"away-changed","sitter":"Joan","second":null,"by":"Ines"}
+                """);
+
+        assertThat(away().sitter()).isEqualTo("Joan");
+        assertThat(away().second()).isEmpty();
+        assertThat(away().from()).isEqualTo(LEAVES);
+        assertThat(book.lines("away-")).hasSize(2).anyMatch(line -> line.contains("\"sitter\":\"Tomas\""));
+    }
+
+    private Absence away() {
+        assertThat(book.desk().room().absences()).hasSize(1);
+        return book.desk().room().absences().get(0);
+    }
+}
