@@ -47,8 +47,8 @@ class ArchitectureTest {
                     .because("what may come follows from the room, a date and a seed, whoever asks"),
             part("tasks").uses("room", "almanac").because("a day's list follows from the room and the date alone"),
             part("handover")
-                    .uses("room", "tasks")
-                    .because("what was missed follows from the record and the list, and is never recorded"),
+                    .uses("room", "almanac", "plan", "tasks")
+                    .because("what is to be ready and what was missed follow from the record, and are never recorded"),
             part("paper").uses().because("a page is lines and letters, whatever they say"),
             part("cards").uses("room", "paper", "text").because("a card is a face on paper, in the reader's words"),
             part("scan").uses("room").because("what is read from a picture or from keys is a card of the room, or not"),
