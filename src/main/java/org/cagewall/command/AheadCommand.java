@@ -68,6 +68,6 @@ final class AheadCommand implements Callable<Integer> {
     }
 
     private static Optional<LocalDate> nextAway(Room room, LocalDate today) {
-        return room.absenceOn(today).or(() -> room.absenceAfter(today)).map(Absence::from);
+        return room.absenceAfter(today).or(() -> room.absenceOn(today)).map(Absence::from);
     }
 }

@@ -12,9 +12,9 @@ import org.cagewall.cards.PrintedCard;
 import org.cagewall.desk.DataFolder;
 import org.cagewall.desk.Desk;
 import org.cagewall.desk.Lanes;
-import org.cagewall.kiosk.Ahead;
 import org.cagewall.kiosk.Kiosk;
 import org.cagewall.kiosk.Pictures;
+import org.cagewall.kiosk.WindowAhead;
 import org.cagewall.kiosk.shell.EventThread;
 import org.cagewall.paper.Sheet;
 import org.cagewall.paper.Sheets;
@@ -50,7 +50,8 @@ final class Opening {
 
     private int show(Path folder) {
         DataFolder locked = locked(folder);
-        Ahead ahead = Kiosk.prepare(locked, options.mode(), cagewall.console().words());
+        WindowAhead ahead =
+                Kiosk.prepare(locked, options.mode(), cagewall.console().words());
         try (Desk desk = Desk.openAtAGlance(locked, Lanes.answeringOn(new EventThread()), cagewall.clocks())) {
             Kiosk.run(desk, ahead, cagewall.console().words());
             return Main.DONE;

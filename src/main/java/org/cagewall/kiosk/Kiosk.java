@@ -8,6 +8,7 @@ import java.util.function.Consumer;
 import javax.swing.Timer;
 import org.cagewall.desk.DataFolder;
 import org.cagewall.desk.Desk;
+import org.cagewall.kiosk.ahead.AheadScreen;
 import org.cagewall.kiosk.birds.BirdsScreen;
 import org.cagewall.kiosk.cage.CageScreen;
 import org.cagewall.kiosk.cards.CardsScreen;
@@ -68,14 +69,14 @@ public final class Kiosk {
     }
 
     /** Begins to have the window ready, while the record is still being opened. Returns at once; any thread. */
-    public static Ahead prepare(DataFolder folder, WindowMode mode, Words words) {
-        Ahead ahead = new Ahead(KioskSettings.read(folder.kioskProperties()), mode, words);
+    public static WindowAhead prepare(DataFolder folder, WindowMode mode, Words words) {
+        WindowAhead ahead = new WindowAhead(KioskSettings.read(folder.kioskProperties()), mode, words);
         new EventThread().execute(ahead::prepare);
         return ahead;
     }
 
     /** Opens the kiosk in a window and returns when it has been left. Not for the event thread. */
-    public static void run(Desk desk, Ahead ahead, Words words) {
+    public static void run(Desk desk, WindowAhead ahead, Words words) {
         CountDownLatch left = new CountDownLatch(1);
         new EventThread().finish(() -> open(desk, ahead, words, left::countDown));
         try {
@@ -87,10 +88,11 @@ public final class Kiosk {
 
     /** Opens the kiosk in a window. On the event thread. */
     public static Kiosk open(Desk desk, WindowMode mode, Words words, Runnable onLeft) {
-        return open(desk, new Ahead(KioskSettings.read(desk.folder().kioskProperties()), mode, words), words, onLeft);
+        return open(
+                desk, new WindowAhead(KioskSettings.read(desk.folder().kioskProperties()), mode, words), words, onLeft);
     }
 
-    private static Kiosk open(Desk desk, Ahead ahead, Words words, Runnable onLeft) {
+    private static Kiosk open(Desk desk, WindowAhead ahead, Words words, Runnable onLeft) {
         Light light = lightOf(desk);
         Shell shell = ahead.shellIn(light);
         Kiosk kiosk = new Kiosk(desk, shell.stage(), words);
@@ -162,6 +164,7 @@ public final class Kiosk {
                 .with(
                         Destination.Setup.class,
                         setup -> new SetupScreen(desk, pen, navigator, sheets, stage, notices, words))
+                .with(Destination.Ahead.class, days -> new AheadScreen(desk, pen, navigator, sheets, words))
                 .with(
                         Destination.Handover.class,
                         handover -> new HandoverScreen(desk, pen, navigator, sheets, notices, words))
@@ -205,6 +208,7 @@ public final class Kiosk {
             places.add(place("phone", new Destination.Phone()));
             places.add(place("close", new Destination.CloseTheDay()));
         } else {
+            places.add(place("ahead", new Destination.Ahead()));
             places.add(place("handover", new Destination.Handover()));
             places.add(place("cards", new Destination.Cards()));
             places.add(place("birds", new Destination.Birds()));

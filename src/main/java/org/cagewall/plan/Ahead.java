@@ -20,6 +20,7 @@ import org.cagewall.room.Room;
  * @param back empty where too little is known of the room's species
  * @param rings of the next year; empty likewise
  * @param nests in the order of the walk
+ * @param before the last weeks before the owner leaves, from today on
  * @param days of the time away that is planned, or a fortnight from the day asked about
  */
 public record Ahead(
@@ -27,14 +28,19 @@ public record Ahead(
         Optional<WorkingBack> back,
         Optional<NewRings> rings,
         List<NestAhead> nests,
+        List<DayAhead> before,
         List<DayAhead> days,
         List<FosterMove> fosters) {
 
     /** As long as a holiday is where none is planned. */
     private static final int FORTNIGHT = 14;
 
+    /** So far before the owner leaves the days are told as well: long enough to see boxes empty. */
+    private static final int LEAD_DAYS = 28;
+
     public Ahead {
         nests = List.copyOf(nests);
+        before = List.copyOf(before);
         days = List.copyOf(days);
         fosters = List.copyOf(fosters);
     }
@@ -56,9 +62,10 @@ public record Ahead(
                     return Course.of(nest, today, odds.get(nest.cage()));
                 })
                 .toList();
-        LocalDate from = away(room, question.clearBy()).map(Absence::from).orElse(question.clearBy());
-        LocalDate to = away(room, question.clearBy()).map(Absence::to).orElse(from.plusDays(FORTNIGHT - 1L));
-        Forecast forecast = Forecast.of(courses, odds, from, to, question.policy(), question.draws());
+        LocalDate leaving = away(room, question.clearBy()).map(Absence::from).orElse(question.clearBy());
+        LocalDate to = away(room, question.clearBy()).map(Absence::to).orElse(leaving.plusDays(FORTNIGHT - 1L));
+        LocalDate from = leaving.isAfter(today) ? later(today, leaving.minusDays(LEAD_DAYS)) : leaving;
+        Forecast forecast = Forecast.of(courses, odds, from, leaving, to, question.policy(), question.draws());
         List<FosterMove> fosters = Fosters.of(
                 room,
                 almanac,
@@ -73,8 +80,17 @@ public record Ahead(
                 courses.stream()
                         .map(course -> nest(room, course, question, fosters, forecast))
                         .toList(),
-                forecast.days(),
+                forecast.days().stream()
+                        .filter(day -> day.date().isBefore(leaving))
+                        .toList(),
+                forecast.days().stream()
+                        .filter(day -> !day.date().isBefore(leaving))
+                        .toList(),
                 fosters);
+    }
+
+    private static LocalDate later(LocalDate one, LocalDate other) {
+        return one.isAfter(other) ? one : other;
     }
 
     private static boolean isToAsk(Outlook nest, LocalDate today) {

@@ -38,13 +38,20 @@ record Forecast(List<DayAhead> days, Map<Long, int[]> clear) {
     /**
      * Of those nests together.
      *
-     * @param from the first day of the time asked about, on which the owner leaves
+     * @param from the first day of the time asked about
+     * @param leaving the day of it from which the owner is away
      * @param to its last day
      */
     static Forecast of(
-            List<Course> nests, Map<Long, Odds> odds, LocalDate from, LocalDate to, Policy policy, Draws draws) {
+            List<Course> nests,
+            Map<Long, Odds> odds,
+            LocalDate from,
+            LocalDate leaving,
+            LocalDate to,
+            Policy policy,
+            Draws draws) {
         int days = (int) ChronoUnit.DAYS.between(from, to) + 1;
-        Tally tally = new Tally(Course.day(from), days, draws.count());
+        Tally tally = new Tally(Course.day(from), Course.day(leaving), days, draws.count());
         Map<Long, int[]> clear = new HashMap<>();
         for (Course nest : nests) {
             clear.put(nest.nest().cage(), draw(nest, odds.get(nest.nest().cage()), tally, policy, draws));
@@ -77,13 +84,15 @@ record Forecast(List<DayAhead> days, Map<Long, int[]> clear) {
     private static final class Tally {
 
         private final int from;
+        private final int leaving;
         private final int[][] eggs;
         private final int[][] chicks;
         private final int[][] toRing;
         private final int[][] toTakeAway;
 
-        private Tally(int from, int days, int draws) {
+        private Tally(int from, int leaving, int days, int draws) {
             this.from = from;
+            this.leaving = leaving;
             this.eggs = new int[days][draws];
             this.chicks = new int[days][draws];
             this.toRing = new int[days][draws];
@@ -102,7 +111,7 @@ record Forecast(List<DayAhead> days, Map<Long, int[]> clear) {
         }
 
         private int takenOut(Fate fate) {
-            return fate.sat < from ? fate.sat + 1 : Fate.NEVER;
+            return fate.sat < leaving ? fate.sat + 1 : Fate.NEVER;
         }
 
         private void addChick(int draw, Course nest, Fate fate, int i, Span ringing) {
@@ -111,11 +120,11 @@ record Forecast(List<DayAhead> days, Map<Long, int[]> clear) {
             }
             int hatch = fate.hatch[i];
             add(draw, chicks, hatch, fate.out[i]);
-            if (fate.fed[i] >= from) {
+            if (fate.fed[i] >= leaving) {
                 add(draw, toTakeAway, fate.fed[i], Fate.NEVER);
             }
             boolean ringed = i < nest.young().size() && nest.young().get(i).ringed();
-            if (!ringed && hatch + ringing.earliest() >= from) {
+            if (!ringed && hatch + ringing.earliest() >= leaving) {
                 add(draw, toRing, hatch + ringing.earliest(), hatch + ringing.latest() + 1);
             }
         }

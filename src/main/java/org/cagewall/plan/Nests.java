@@ -172,7 +172,9 @@ record Nests(Cage cage, Course course, Question question, List<FosterMove> foste
                         WayOut.Way.BOX_OFF,
                         clear(course.without(lost::contains)),
                         Message.of("plan.out-box-off"),
-                        Message.of("plan.cost-box-off", full, eggs - full, chicks)));
+                        lost.isEmpty()
+                                ? Message.of("plan.cost-nothing")
+                                : Message.of("plan.cost-box-off", full, eggs - full, chicks)));
     }
 
     private Optional<WayOut> henOutEarly() {

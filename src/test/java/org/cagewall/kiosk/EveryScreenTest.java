@@ -63,6 +63,7 @@ class EveryScreenTest {
                 .filter(cage -> cage.inUse())
                 .forEach(cage -> places.put("cage-" + cage.name(), Destination.Cage.byHand(cage.name())));
         places.put("today", new Destination.Today());
+        places.put("ahead", new Destination.Ahead());
         places.put("handover", new Destination.Handover());
         places.put("cards", new Destination.Cards());
         places.put("birds", new Destination.Birds());

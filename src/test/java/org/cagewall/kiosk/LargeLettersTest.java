@@ -68,6 +68,7 @@ class LargeLettersTest {
         places.put("wall", new Destination.Wall());
         List.of("A1", "B1", "C1").forEach(cage -> places.put("cage-" + cage, Destination.Cage.byHand(cage)));
         places.put("today", new Destination.Today());
+        places.put("ahead", new Destination.Ahead());
         places.put("handover", new Destination.Handover());
         places.put("phone", new Destination.Phone());
         places.put("close", new Destination.CloseTheDay());

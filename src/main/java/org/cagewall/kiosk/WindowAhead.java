@@ -15,14 +15,14 @@ import org.cagewall.text.Words;
  * What can be had ready of the kiosk while the record is still being opened: its look, its window, not yet shown, and
  * whatever the first painting must load. Used on the event thread.
  */
-public final class Ahead {
+public final class WindowAhead {
 
     private final KioskSettings settings;
     private final WindowMode mode;
     private final Words words;
     private Optional<Shell> shell = Optional.empty();
 
-    Ahead(KioskSettings settings, WindowMode mode, Words words) {
+    WindowAhead(KioskSettings settings, WindowMode mode, Words words) {
         this.settings = settings;
         this.mode = mode;
         this.words = words;

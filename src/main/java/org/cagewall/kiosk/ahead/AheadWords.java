@@ -1,0 +1,146 @@
+package org.cagewall.kiosk.ahead;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.cagewall.kiosk.kit.RangeChart;
+import org.cagewall.kiosk.kit.RowFace;
+import org.cagewall.kiosk.kit.TagKind;
+import org.cagewall.plan.Ahead;
+import org.cagewall.plan.DayAhead;
+import org.cagewall.plan.FosterMove;
+import org.cagewall.plan.NestAhead;
+import org.cagewall.plan.Pace;
+import org.cagewall.plan.Range;
+import org.cagewall.plan.Steps;
+import org.cagewall.plan.WayOut;
+import org.cagewall.plan.WorkingBack;
+import org.cagewall.tasks.WindowWords;
+import org.cagewall.text.Words;
+
+/** Puts what is ahead into words for the screen. Immutable; any thread. */
+record AheadWords(Words words) {
+
+    private static final double HUNDRED = 100;
+
+    private static final double EVEN = 0.5;
+
+    /** Every so many days one stands below a chart. */
+    private static final int DAYS_BETWEEN_WORDS = 7;
+
+    String subtitle(Ahead ahead) {
+        long late = ahead.nests().stream().filter(nest -> !nest.isInTime()).count();
+        return words.say("ahead.subtitle", ahead.nests().size(), late);
+    }
+
+    AheadState.Answer answer(Ahead ahead) {
+        return new AheadState.Answer(
+                Arrays.stream(Pace.values())
+                        .map(pace -> words.say("ahead.pace", pace))
+                        .toList(),
+                ahead.back().map(this::steps).orElse(List.of()),
+                notes(ahead),
+                ahead.nests().stream().map(this::nest).toList(),
+                charts(ahead),
+                words.say(
+                        "ahead.drawn",
+                        ahead.question().draws().count(),
+                        ahead.question().draws().seed()),
+                ahead.fosters().stream().map(this::egg).toList());
+    }
+
+    private List<AheadState.Step> steps(WorkingBack back) {
+        return Arrays.stream(Steps.Step.values())
+                .map(step -> new AheadState.Step(
+                        words.say("ahead.step."
+                                + step.name().toLowerCase(Locale.ROOT).replace('_', '-')),
+                        Arrays.stream(Pace.values())
+                                .map(pace -> words.date(back.column(pace).day(step)))
+                                .toList()))
+                .toList();
+    }
+
+    private List<String> notes(Ahead ahead) {
+        List<String> notes = new ArrayList<>();
+        notes.add(ahead.back().map(back -> words.say(back.numbers())).orElse(words.say("ahead.unknown")));
+        ahead.rings()
+                .ifPresent(rings -> notes.add(words.say(
+                        "ahead.rings",
+                        Integer.toString(rings.year()),
+                        rings.issued(),
+                        rings.boxOn().earliest(),
+                        rings.boxOn().expected())));
+        return notes;
+    }
+
+    private AheadState.Nest nest(NestAhead nest) {
+        String cage = nest.cage().name();
+        String done = words.say("ahead.done", WindowWords.of(nest.clear()));
+        String chance = words.say("ahead.chance", Math.round(HUNDRED * nest.chance()));
+        String way = nest.inTheWay()
+                .map(words::say)
+                .orElseGet(() -> words.say(nest.chance() < EVEN ? "ahead.in-time-if-quick" : "ahead.in-time"));
+        RowFace face = RowFace.of(cage, done, way);
+        return new AheadState.Nest(
+                cage,
+                nest.isInTime()
+                        ? face.tagged(TagKind.PLAIN, chance)
+                        : face.tagged(TagKind.LATE, words.say("ahead.late", chance)),
+                done,
+                chance,
+                way,
+                nest.waysOut().stream().map(this::way).toList());
+    }
+
+    private AheadState.Way way(WayOut way) {
+        return new AheadState.Way(
+                words.say(way.words()), words.say("ahead.done", WindowWords.of(way.clear())), words.say(way.cost()));
+    }
+
+    private AheadState.Egg egg(FosterMove move) {
+        return new AheadState.Egg(
+                RowFace.of(
+                        move.from().name(),
+                        words.say("ahead.egg", move.mark(), move.to().name()),
+                        words.say(move.why())),
+                move.from().name(),
+                move.mark(),
+                move.to().name());
+    }
+
+    private List<AheadState.Chart> charts(Ahead ahead) {
+        return List.of(
+                chart("eggs", ahead, DayAhead::eggs),
+                chart("chicks", ahead, DayAhead::chicksInBox),
+                chart("to-ring", ahead, DayAhead::toRing),
+                chart("to-take-away", ahead, DayAhead::toTakeAway));
+    }
+
+    private AheadState.Chart chart(String name, Ahead ahead, Function<DayAhead, Range> range) {
+        List<DayAhead> all =
+                Stream.concat(ahead.before().stream(), ahead.days().stream()).toList();
+        List<RangeChart.Bar> bars = new ArrayList<>();
+        int before = ahead.before().size();
+        for (int i = 0; i < all.size(); i++) {
+            Range each = range.apply(all.get(i));
+            boolean named = (i - before) % DAYS_BETWEEN_WORDS == 0;
+            bars.add(new RangeChart.Bar(
+                    named ? words.shortDay(all.get(i).date()) : "", each.mean(), each.low(), each.high(), i >= before));
+        }
+        String title = words.say("ahead.chart." + name);
+        return new AheadState.Chart(name, title, bars, words.say("ahead.chart-said", title, said(ahead, range)));
+    }
+
+    private List<String> said(Ahead ahead, Function<DayAhead, Range> range) {
+        return ahead.days().stream()
+                .map(day -> words.say(
+                        "ahead.day-said",
+                        words.shortDay(day.date()),
+                        range.apply(day).low(),
+                        range.apply(day).high()))
+                .toList();
+    }
+}

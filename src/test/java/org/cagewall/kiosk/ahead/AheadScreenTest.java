@@ -1,0 +1,156 @@
+package org.cagewall.kiosk.ahead;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.cagewall.desk.Desk;
+import org.cagewall.desk.TestDesk;
+import org.cagewall.kiosk.Kiosk;
+import org.cagewall.kiosk.Painted;
+import org.cagewall.kiosk.kit.RangeChart;
+import org.cagewall.kiosk.kit.WrapLabel;
+import org.cagewall.kiosk.shell.Destination;
+import org.cagewall.kiosk.shell.Stage;
+import org.cagewall.kiosk.theme.Light;
+import org.cagewall.kiosk.theme.TextSize;
+import org.cagewall.plan.Ahead;
+import org.cagewall.plan.Draws;
+import org.cagewall.plan.NestAhead;
+import org.cagewall.plan.Pace;
+import org.cagewall.plan.Policy;
+import org.cagewall.plan.Question;
+import org.cagewall.text.Words;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** The screen of the days ahead, on the demo birdroom. */
+class AheadScreenTest {
+
+    private static final Words WORDS = Words.english();
+    private static final LocalDate TODAY = TestDesk.TODAY;
+
+    /** A day on which some nests of the demo birdroom are done and others are not. */
+    private static final LocalDate SOON = TODAY.plusDays(50);
+
+    @TempDir
+    Path folder;
+
+    private Desk desk;
+    private Kiosk kiosk;
+
+    @BeforeEach
+    void open() {
+        desk = TestDesk.demo(folder);
+    }
+
+    @AfterEach
+    void close() {
+        desk.close();
+    }
+
+    @ParameterizedTest
+    @EnumSource(names = {"NORMAL", "LARGE", "LARGER"})
+    void everyPartIsWholeAtTheTextSizesTheBarFitsAt(TextSize size) {
+        Painted ahead = soon(ahead(size)).png("ahead-dates-" + size).assertFit();
+        for (String tab : List.of("nests", "days", "eggs")) {
+            ahead.press("tab." + tab).png("ahead-" + tab + "-" + size).assertFit();
+        }
+        ahead.press("tab.nests")
+                .press("nest." + late())
+                .png("ahead-nest-" + size)
+                .assertFit();
+        ahead.press("other-day").png("ahead-day-" + size).assertFit();
+    }
+
+    @Test
+    void anotherDayAnotherPolicyAndMoreRoundsAreAskedAnew() {
+        Painted ahead = ahead(TextSize.NORMAL);
+        assertThat(said(ahead)).contains(WORDS.date(boxOn(usualDay(), Policy.WEANED, 1)));
+
+        ahead.press("policy.apart");
+        assertThat(said(ahead)).contains(WORDS.date(boxOn(usualDay(), Policy.APART, 1)));
+
+        ahead.press("rounds.more");
+        assertThat(said(ahead)).contains(WORDS.date(boxOn(usualDay(), Policy.APART, 2)));
+
+        LocalDate other = usualDay().plusDays(1);
+        ahead.press("other-day").press("day." + other);
+        assertThat(said(ahead)).contains(WORDS.date(other), WORDS.date(boxOn(other, Policy.APART, 2)));
+    }
+
+    @Test
+    void aNestThatIsLateShowsWhatIsInTheWayAndLeadsToItsCage() {
+        Painted ahead = soon(ahead(TextSize.NORMAL)).press("tab.nests").press("nest." + late());
+
+        assertThat(said(ahead)).contains("Ways out", "Leave it to the sitter.");
+
+        ahead.press("to-cage");
+        assertThat(ahead.names()).contains("entries");
+    }
+
+    @Test
+    void theChartsSayTheirNumbersInWords() {
+        Painted ahead = ahead(TextSize.NORMAL).press("tab.days");
+
+        RangeChart eggs = ahead.find("chart.eggs", RangeChart.class);
+        assertThat(eggs.getAccessibleContext().getAccessibleName())
+                .startsWith("Eggs in nests: " + WORDS.shortDay(usualDay()) + " ");
+    }
+
+    private static Painted soon(Painted ahead) {
+        ahead.press("other-day");
+        for (int month = usualDay().getMonthValue(); month > SOON.getMonthValue(); month--) {
+            ahead.press("day.before");
+        }
+        return ahead.press("day." + SOON);
+    }
+
+    private Painted ahead(TextSize size) {
+        return Painted.of(Light.DAY, size, 1280, 800, () -> {
+            Stage stage = new Stage(WORDS);
+            kiosk = Kiosk.on(stage, desk, WORDS);
+            kiosk.pen().takenBy("Ines");
+            kiosk.navigator().go(new Destination.Ahead());
+            return stage;
+        });
+    }
+
+    /** No more days away are planned in the demo birdroom than those that run. */
+    private static LocalDate usualDay() {
+        return TODAY.plusDays(120);
+    }
+
+    private String late() {
+        return asked(SOON, Policy.WEANED, 1).nests().stream()
+                .filter(nest -> !nest.isInTime())
+                .map((NestAhead nest) -> nest.cage().name())
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private LocalDate boxOn(LocalDate day, Policy policy, int rounds) {
+        return asked(day, policy, rounds)
+                .back()
+                .orElseThrow()
+                .column(Pace.USUAL)
+                .boxOn();
+    }
+
+    private Ahead asked(LocalDate day, Policy policy, int rounds) {
+        return Ahead.of(desk.room(), TODAY, new Question(day, policy, rounds, new Draws(10, 1)));
+    }
+
+    private static String said(Painted painted) {
+        return painted.all().stream()
+                .filter(WrapLabel.class::isInstance)
+                .map(part -> ((WrapLabel) part).getText())
+                .collect(Collectors.joining("\n"));
+    }
+}
