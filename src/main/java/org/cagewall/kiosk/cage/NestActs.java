@@ -27,12 +27,14 @@ import org.cagewall.kiosk.shell.Picking;
 import org.cagewall.kiosk.shell.Question;
 import org.cagewall.room.Cage;
 import org.cagewall.room.Chick;
+import org.cagewall.room.ChickRing;
 import org.cagewall.room.ChickTrait;
 import org.cagewall.room.Crops;
 import org.cagewall.room.EggFinding;
 import org.cagewall.room.EggPlace;
 import org.cagewall.room.EggState;
 import org.cagewall.room.Keeps;
+import org.cagewall.room.LogQuery;
 import org.cagewall.room.Lying;
 import org.cagewall.room.Room;
 import org.cagewall.room.Use;
@@ -264,6 +266,49 @@ final class NestActs {
                         Message.of("cage.done.ringed", scribe.name(), mark(chick), ring))));
     }
 
+    /** The sheet for a ring again, with the number that is told now. */
+    private void correctRing(CageState.LyingFace face, Lying chick, ChickRing worn) {
+        forms.ring(
+                Message.of("cage.correct-ring", mark(chick)),
+                Optional.of(worn.ring()),
+                List.of(face),
+                (same, other) -> {
+                    if (!other.equals(worn.ring())) {
+                        ringEntries(chick, worn, told -> scribe.pen()
+                                .record(
+                                        told.corrected(other, words.say("cage.ring-misread"), scribe.day()),
+                                        Message.of("cage.done.ringed", scribe.name(), mark(chick), other)));
+                    }
+                });
+    }
+
+    private void lostRing(Lying chick, ChickRing worn) {
+        picking.ask(Question.of(
+                Message.of("cage.lost-ring", mark(chick)),
+                Message.of("cage.lost-ring-text", worn.ring()),
+                Answer.main(
+                        "lost",
+                        Message.of("cage.lost-ring-yes"),
+                        () -> ringEntries(chick, worn, told -> scribe.pen()
+                                .record(
+                                        told.lost(words.say("cage.ring-came-off"), scribe.day()),
+                                        done("lost-ring", chick)))),
+                Answer.leave("leave", Message.of("cage.leave"))));
+    }
+
+    private void ringEntries(Lying chick, ChickRing worn, Consumer<RingEntries> then) {
+        scribe.desk()
+                .log(
+                        LogQuery.between(worn.day(), scribe.desk().today()),
+                        answer -> answer.fold(
+                                log -> {
+                                    then.accept(new RingEntries(scribe.room(), chick, worn, log));
+                                    return true;
+                                },
+                                refused -> false,
+                                failed -> false));
+    }
+
     private Optional<String> nextRing() {
         Room room = scribe.room();
         return RingLedger.of(room).next(scribe.day(), room.settings().ringsIssued());
@@ -451,6 +496,10 @@ final class NestActs {
         if (chick.ring().isEmpty()) {
             menu.add(does("ring", "cage.do.ring", () -> ring(List.of(face))));
         }
+        chick.ring().ifPresent(worn -> {
+            menu.add(does("correct-ring", "cage.do.correct-ring", () -> correctRing(face, lying, worn)));
+            menu.add(does("lost-ring", "cage.do.lost-ring", () -> lostRing(lying, worn)));
+        });
         if (hasUncheckedRing(chick)) {
             menu.add(does("ring-on", "cage.do.ring-on", () -> chick("ring-on", lying)));
         }

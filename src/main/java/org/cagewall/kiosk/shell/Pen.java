@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
+import org.cagewall.deed.CardDeed;
 import org.cagewall.deed.Deed;
 import org.cagewall.deed.Line;
 import org.cagewall.deed.Lines;
@@ -18,7 +19,7 @@ import org.cagewall.text.Message;
 
 /**
  * Records what screens ask for in the name of whoever holds it, and follows up each answer of the desk the same way:
- * what was done is said with a button that takes it back, what is odd is asked, what cannot be is told. Free of Swing;
+ * what was done is said with a button that takes it back unless it was itself a strike, what is odd is asked, what cannot be is told. Free of Swing;
  * used on the event thread.
  */
 public final class Pen {
@@ -85,6 +86,19 @@ public final class Pen {
         record(lines, done, then);
     }
 
+    /** A deed and the day it is told of. */
+    public record Dated(Deed deed, LocalDate day) {}
+
+    /** Records the deeds of one touch, each on its own day. */
+    public void record(List<Dated> deeds, Message done) {
+        record(
+                deeds.stream()
+                        .map(dated -> line(dated.deed(), dated.day(), Optional.empty()))
+                        .toList(),
+                done,
+                room -> {});
+    }
+
     private void record(List<Line> lines, Message done, Consumer<Room> then) {
         Optional<Message> unfit =
                 lines.stream().flatMap(line -> unfit(line).stream()).findFirst();
@@ -116,7 +130,11 @@ public final class Pen {
 
     private void follow(Outcome outcome, List<Line> lines, Message done, Consumer<Room> then) {
         if (outcome instanceof Outcome.Done recorded) {
-            notices.done(done, () -> undo(recorded.touch()));
+            if (lines.stream().anyMatch(line -> line.deed() instanceof CardDeed.StruckOut)) {
+                notices.done(done);
+            } else {
+                notices.done(done, () -> undo(recorded.touch()));
+            }
             then.accept(recorded.room());
         } else if (outcome instanceof Outcome.Asks asks) {
             List<Line> sure = lines.stream().map(Line::beingSure).toList();

@@ -1,0 +1,107 @@
+package org.cagewall.kiosk.cage;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.cagewall.deed.CardDeed;
+import org.cagewall.deed.ChickDeed;
+import org.cagewall.deed.Deed;
+import org.cagewall.deed.Lines;
+import org.cagewall.kiosk.shell.Pen;
+import org.cagewall.room.ChickRing;
+import org.cagewall.room.LogEntry;
+import org.cagewall.room.Lying;
+import org.cagewall.room.RingLoss;
+import org.cagewall.room.Room;
+
+/**
+ * What the record tells of the ring of one chick in a nest, and how that is told anew: what was told is struck out and
+ * stays readable, and the right ring is told on the day of the wrong one. Pure; any thread.
+ */
+final class RingEntries {
+
+    private final Room room;
+    private final Lying chick;
+    private final ChickRing ring;
+    private final List<LogEntry> log;
+
+    /** The log holds everything that was told since the day the chick was ringed. */
+    RingEntries(Room room, Lying chick, ChickRing ring, List<LogEntry> log) {
+        this.room = room;
+        this.chick = chick;
+        this.ring = ring;
+        this.log = log.stream().filter(entry -> !entry.isStruck()).toList();
+    }
+
+    /** The same chick with another ring, ringed and looked at on the same days. */
+    List<Pen.Dated> corrected(String other, String why, LocalDate today) {
+        List<Pen.Dated> deeds = struck(why, today);
+        ringed().forEach(told -> {
+            ChickDeed.ChickRinged was = (ChickDeed.ChickRinged) told.deed();
+            deeds.add(new Pen.Dated(
+                    new ChickDeed.ChickRinged(was.cage(), was.mark(), was.round(), other),
+                    told.entry().day()));
+        });
+        checked()
+                .forEach(told -> deeds.add(new Pen.Dated(
+                        renamed((ChickDeed.RingChecked) told.deed()),
+                        told.entry().day())));
+        return deeds;
+    }
+
+    /** The chick without a ring, and its ring written off. */
+    List<Pen.Dated> lost(String why, LocalDate today) {
+        List<Pen.Dated> deeds = struck(why, today);
+        deeds.add(new Pen.Dated(new CardDeed.RingSpoilt(ring.ring(), Optional.of(RingLoss.LOST)), today));
+        return deeds;
+    }
+
+    private record ToldOnce(LogEntry entry, Deed deed) {}
+
+    private List<Pen.Dated> struck(String why, LocalDate today) {
+        List<Pen.Dated> deeds = new ArrayList<>();
+        Stream.concat(checked().stream(), ringed().stream())
+                .forEach(told -> deeds.add(new Pen.Dated(
+                        new CardDeed.StruckOut(Math.toIntExact(told.entry().number()), why), today)));
+        return deeds;
+    }
+
+    private List<ToldOnce> ringed() {
+        return all().filter(told -> told.deed() instanceof ChickDeed.ChickRinged deed
+                        && deed.ring().equalsIgnoreCase(ring.ring()))
+                .toList();
+    }
+
+    private List<ToldOnce> checked() {
+        return all().filter(told -> told.deed() instanceof ChickDeed.RingChecked deed && isIt(deed, told.entry()))
+                .toList();
+    }
+
+    private Stream<ToldOnce> all() {
+        return log.stream()
+                .flatMap(entry -> Lines.read(entry.line(), entry.day()) instanceof Lines.Understood read
+                        ? Stream.of(new ToldOnce(entry, read.line().deed()))
+                        : Stream.empty());
+    }
+
+    private boolean isIt(ChickDeed.RingChecked deed, LogEntry entry) {
+        boolean there = room.cage(deed.cage())
+                .filter(cage -> chick.egg().wasIn(cage.id(), entry.day()))
+                .isPresent();
+        boolean ofItsRound = deed.round()
+                .filter(round -> !round.equals(Integer.toString(chick.round().number())))
+                .isEmpty();
+        return there
+                && ofItsRound
+                && Stream.of(Optional.of(chick.egg().mark()), chick.egg().letter(), Optional.of(ring.ring()))
+                        .flatMap(Optional::stream)
+                        .anyMatch(deed.mark()::equalsIgnoreCase);
+    }
+
+    private ChickDeed.RingChecked renamed(ChickDeed.RingChecked was) {
+        String mark = was.mark().equalsIgnoreCase(ring.ring()) ? chick.egg().mark() : was.mark();
+        return new ChickDeed.RingChecked(was.cage(), mark, was.round());
+    }
+}

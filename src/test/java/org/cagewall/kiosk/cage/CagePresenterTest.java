@@ -1,0 +1,333 @@
+package org.cagewall.kiosk.cage;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Deque;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.BiConsumer;
+import java.util.function.Consumer;
+import java.util.function.IntConsumer;
+import java.util.stream.Stream;
+import org.cagewall.deed.BirdDeed;
+import org.cagewall.kiosk.Birdroom;
+import org.cagewall.kiosk.shell.Destination;
+import org.cagewall.kiosk.shell.Navigator;
+import org.cagewall.kiosk.shell.Notices;
+import org.cagewall.kiosk.shell.Option;
+import org.cagewall.kiosk.shell.Pen;
+import org.cagewall.kiosk.shell.Picking;
+import org.cagewall.kiosk.shell.Question;
+import org.cagewall.kiosk.shell.Seen;
+import org.cagewall.room.Cage;
+import org.cagewall.room.EggFinding;
+import org.cagewall.room.PartedFor;
+import org.cagewall.room.WhyRemoved;
+import org.cagewall.tasks.Report;
+import org.cagewall.tasks.Sign;
+import org.cagewall.text.Message;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The nest page without a screen: what is chosen is answered by the test, what is recorded is read from a real record. */
+class CagePresenterTest {
+
+    @TempDir
+    Path folder;
+
+    private Birdroom room;
+    private final Hand hand = new Hand();
+    private CagePresenter page;
+
+    @BeforeEach
+    void open() {
+        room = Nests.room(folder);
+    }
+
+    @AfterEach
+    void close() {
+        room.close();
+    }
+
+    @Test
+    void anEggIsRecordedAndSaid() {
+        room.tell(Nests.ago(24, "box-on", "").strip());
+        at("A1");
+
+        page.act("egg");
+
+        assertThat(last()).contains("egg-laid").contains("\"by\":\"Ines\"");
+        assertThat(hand.said).last().isEqualTo("A1: egg recorded");
+    }
+
+    @Test
+    void whatIsTouchedForYesterdayIsRecordedForYesterday() {
+        room.tell(Nests.ago(24, "box-on", "").strip());
+        at("A1");
+        page.yesterday(true);
+
+        page.act("egg");
+
+        assertThat(last()).contains("\"on\":\"2026-04-13\"").doesNotContain("\"at\"");
+    }
+
+    @Test
+    void anEggMarkedAmongSeveralIsTheOneThatHatches() {
+        Nests.sitting(room);
+        at("A1");
+        hand.touches("2");
+
+        page.act("hatched");
+
+        assertThat(last()).contains("chick-hatched").contains("\"mark\":\"2\"");
+    }
+
+    @Test
+    void aClearEggThatHatchesIsAskedAboutAndRecordedOnlyWhenSure() {
+        Nests.sitting(room);
+        at("A1");
+        hand.touches("3");
+        page.act("hatched");
+        assertThat(last()).contains("egg-candled");
+
+        hand.touches("3").answers("sure");
+        page.act("hatched");
+
+        assertThat(last()).contains("chick-hatched").contains("\"sure\":true");
+    }
+
+    @Test
+    void allEggsAreWaitedForAtTheFirstLookAgainstTheLight() {
+        Nests.clutch(room, 14);
+        at("A1");
+
+        page.act("candle");
+
+        assertThat(hand.due).containsExactly("1", "2", "3", "4", "5");
+        assertThat(room.newest(5)).allMatch(line -> line.contains("egg-candled"));
+    }
+
+    @Test
+    void aMovedEggGoesToTheCageThatWasChosenAndGetsALetter() {
+        Nests.sitting(room);
+        Nests.twoRounds(room);
+        at("A1");
+        hand.touches("4").touches("Z1");
+
+        page.act("move-egg");
+
+        assertThat(last()).contains("egg-moved").contains("\"to\":\"Z1\"").contains("\"letter\":\"A\"");
+    }
+
+    @Test
+    void aDeadChickIsRecordedWithWhatItLikelyCameOf() {
+        Nests.twoRounds(room);
+        at("Z1");
+        hand.touches("4").answers("empty-crop");
+
+        page.act("died");
+
+        assertThat(last()).contains("chick-died").contains("Its crop was empty");
+    }
+
+    @Test
+    void theOfferedRingIsTheNextOfTheStock() {
+        Nests.twoRounds(room);
+        room.tell(
+                "{\"deed\":\"rings-bought\",\"year\":2026,\"size\":\"4.2\",\"first\":101,\"last\":150,\"by\":\"Ines\"}");
+        at("Z1");
+        hand.touches("4").answers("sure");
+
+        page.act("ring");
+
+        assertThat(last()).contains("chick-ringed").contains("\"ring\":\"26-101\"");
+    }
+
+    @Test
+    void aWeanedChickIsABirdOfItsNewCage() {
+        Nests.twoRounds(room);
+        at("Z1");
+        hand.touches("1").touches("Flight 1");
+
+        page.act("wean");
+
+        assertThat(room.room().bird("HB 26-090").flatMap(bird -> bird.cage()).map(room.room()::cageName))
+                .contains("Flight 1");
+    }
+
+    private void at(String cage) {
+        Pen pen = new Pen(room.desk(), hand, hand);
+        pen.takenBy("Ines");
+        page = new CagePresenter(
+                room.desk(), pen, hand, hand, hand, Birdroom.WORDS, Destination.Cage.byHand(cage), state -> {});
+    }
+
+    private String last() {
+        return room.newest(1).get(0);
+    }
+
+    /** Touches what it was told to touch, and gives the answers that it was told to give; else it leaves things so. */
+    private static final class Hand implements Picking, NestForms, Notices, Navigator {
+
+        final List<String> said = new ArrayList<>();
+        final List<String> due = new ArrayList<>();
+        private final Deque<String> touches = new ArrayDeque<>();
+        private final Deque<String> answers = new ArrayDeque<>();
+
+        Hand touches(String name) {
+            touches.add(name);
+            return this;
+        }
+
+        Hand answers(String name) {
+            answers.add(name);
+            return this;
+        }
+
+        @Override
+        public void ask(Question question) {
+            String name = answers.isEmpty() ? "" : answers.remove();
+            question.answers().stream()
+                    .filter(answer -> answer.name().equals(name))
+                    .findFirst()
+                    .ifPresent(answer -> answer.then().run());
+        }
+
+        @Override
+        public void tell(Message title, Message text) {
+            said.add(Birdroom.WORDS.say(text));
+        }
+
+        @Override
+        public <T> void pick(Message title, List<Option<T>> options, Consumer<T> then) {
+            String name = touches.remove();
+            options.stream()
+                    .filter(option -> option.name().equals(name))
+                    .findFirst()
+                    .ifPresent(option -> then.accept(option.value()));
+        }
+
+        @Override
+        public void cage(Message title, List<Option<Cage>> options, Consumer<Cage> then) {
+            pick(title, options, then);
+        }
+
+        @Override
+        public void count(Message title, int most, IntConsumer then) {
+            then.accept(Integer.parseInt(touches.remove()));
+        }
+
+        @Override
+        public void note(Message title, Consumer<String> then) {
+            then.accept(touches.remove());
+        }
+
+        @Override
+        public void different(Message title, Consumer<Seen> then) {
+            String word = touches.remove();
+            then.accept(new Seen(
+                    Stream.of(Sign.values())
+                            .filter(sign -> sign.word().equals(word))
+                            .toList(),
+                    Optional.empty()));
+        }
+
+        @Override
+        public void questions(Message title, Collection<Sign> signs, Consumer<Report> then) {
+            then.accept(new Report(List.copyOf(signs), Report.known(signs)));
+        }
+
+        @Override
+        public void choose(Message title, List<CageState.LyingFace> faces, Consumer<CageState.LyingFace> then) {
+            touched(faces).ifPresent(then);
+        }
+
+        private Optional<CageState.LyingFace> touched(List<CageState.LyingFace> faces) {
+            String mark = touches.remove();
+            return faces.stream().filter(face -> face.mark().equals(mark)).findFirst();
+        }
+
+        @Override
+        public void candle(
+                Message title,
+                List<CageState.LyingFace> eggs,
+                List<CageState.LyingFace> waitedFor,
+                Consumer<Map<CageState.LyingFace, EggFinding>> then) {
+            waitedFor.forEach(face -> due.add(face.mark()));
+            Map<CageState.LyingFace, EggFinding> found = new LinkedHashMap<>();
+            eggs.forEach(egg -> found.put(egg, EggFinding.FULL));
+            then.accept(found);
+        }
+
+        @Override
+        public void takeOut(
+                Message title,
+                List<CageState.LyingFace> eggs,
+                BiConsumer<CageState.LyingFace, Optional<WhyRemoved>> then) {
+            touched(eggs).ifPresent(egg -> then.accept(egg, Optional.empty()));
+        }
+
+        @Override
+        public void ring(
+                Message title,
+                Optional<String> offered,
+                List<CageState.LyingFace> chicks,
+                BiConsumer<CageState.LyingFace, String> then) {
+            touched(chicks).ifPresent(chick -> then.accept(chick, offered.orElseThrow()));
+        }
+
+        @Override
+        public void look(Message title, int chicks, Consumer<Looked> then) {}
+
+        @Override
+        public void found(Message title, LocalDate day, Consumer<Found> then) {}
+
+        @Override
+        public void treat(
+                Message title, Optional<String> lastProduct, BirdDeed.TreatedFor reason, Consumer<Treated> then) {}
+
+        @Override
+        public void part(Message title, List<String> evidence, Consumer<PartedFor> then) {
+            then.accept(PartedFor.SEASON);
+        }
+
+        @Override
+        public void read(Message title, List<String> sentences) {
+            said.addAll(sentences);
+        }
+
+        @Override
+        public void done(Message what) {
+            said.add(Birdroom.WORDS.say(what));
+        }
+
+        @Override
+        public void done(Message what, Runnable undo) {
+            done(what);
+        }
+
+        @Override
+        public void failed(String code) {
+            throw new AssertionError("failed: " + code);
+        }
+
+        @Override
+        public void go(Destination to) {
+            said.add(to.toString());
+        }
+
+        @Override
+        public void back() {
+            said.add("back");
+        }
+    }
+}
