@@ -15,7 +15,7 @@ import picocli.CommandLine.ParentCommand;
 /** Writes the whole record in open forms. */
 @Command(
         name = "export",
-        header = "Writes the whole record into a folder: its lines, and tables for a spreadsheet.",
+        header = "Writes the whole record into a folder: its lines, tables for a spreadsheet, a calendar.",
         description = "The lines can be recorded anew. To get the very same room back, use backup and restore.")
 final class ExportCommand implements Callable<Integer> {
 
@@ -48,6 +48,7 @@ final class ExportCommand implements Callable<Integer> {
                     folder,
                     book::exportedLines,
                     book.everything(desk.today()),
+                    desk.room(),
                     book.log(LogQuery.newest(Integer.MAX_VALUE)),
                     cagewall.console().words()::say);
             return Optional.of(book.head());

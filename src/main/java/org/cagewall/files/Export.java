@@ -7,8 +7,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import org.cagewall.room.LogEntry;
@@ -16,8 +18,8 @@ import org.cagewall.room.Room;
 import org.cagewall.text.Message;
 
 /**
- * Writes the whole record into a folder in open forms: its lines as they were recorded, and tables for a spreadsheet.
- * All files are UTF-8. Stateless; any thread but the event thread.
+ * Writes the whole record into a folder in open forms: its lines as they were recorded, tables for a spreadsheet, a
+ * calendar for a phone. All files are UTF-8. Stateless; any thread but the event thread.
  */
 public final class Export {
 
@@ -36,18 +38,38 @@ public final class Export {
      * Writes all files; each takes the place of an older one only when it is whole.
      *
      * @param everything the room with every bird, pair and check there ever was
+     * @param present the room as it stands, from which the calendar is made
      * @param log every entry
      * @param words the reader's language
      * @throws IOException when the folder cannot be made or written to
      */
     public static void write(
-            Path folder, RecordLines lines, Room everything, List<LogEntry> log, Function<Message, String> words)
+            Path folder,
+            RecordLines lines,
+            Room everything,
+            Room present,
+            List<LogEntry> log,
+            Function<Message, String> words)
             throws IOException {
         Files.createDirectories(folder);
         put(folder.resolve(LINES), out -> lines.handOut(line -> append(out, line + "\n")));
         Map<String, String> tables = new Tables(everything, log, words).byFile();
         for (Map.Entry<String, String> table : tables.entrySet()) {
             put(folder.resolve(table.getKey()), out -> append(out, table.getValue()));
+        }
+        calendar(folder.resolve(Calendar.FILE), present, log, words);
+    }
+
+    /** The same record makes the same calendar: its stamp is that of the entry recorded last. */
+    private static void calendar(Path file, Room present, List<LogEntry> log, Function<Message, String> words)
+            throws IOException {
+        Instant stamp =
+                log.stream().map(LogEntry::recorded).max(Instant::compareTo).orElse(Instant.EPOCH);
+        Optional<String> calendar = Calendar.of(present, present.day(), stamp, words);
+        if (calendar.isPresent()) {
+            put(file, out -> append(out, calendar.get()));
+        } else {
+            Files.deleteIfExists(file);
         }
     }
 

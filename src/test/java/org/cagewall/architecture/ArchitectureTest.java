@@ -53,7 +53,9 @@ class ArchitectureTest {
             part("cards").uses("room", "paper", "text").because("a card is a face on paper, in the reader's words"),
             part("scan").uses("room").because("what is read from a picture or from keys is a card of the room, or not"),
             part("store").uses("room", "deed").because("the record knows what it keeps, and nothing of who asks"),
-            part("files").uses("room", "deed").because("a file is the record in another form, whoever asks for it"),
+            part("files")
+                    .uses("room", "deed", "almanac", "tasks")
+                    .because("a file is the record, or what follows from it, in another form, whoever asks for it"),
             part("desk").usesAllBut("kiosk", "command", "text").because("it joins the parts and is joined by none"),
             part("kiosk").usesAllBut("store", "command").because("its only way to the record is the desk"),
             part("command").usesAllBut("store").because("its only way to the record is the desk"));
@@ -83,6 +85,10 @@ class ArchitectureTest {
                     .of("org.jgrapht..")
                     .onlyIn("plan")
                     .because("which egg goes to which nest is the one question here that is a flow through a net"),
+            library("iCal4j")
+                    .of("net.fortuna..")
+                    .onlyIn("files")
+                    .because("a calendar is a file like others, and nobody else need know how it is written"),
             library("picocli")
                     .of("picocli..")
                     .onlyIn("command")

@@ -1,0 +1,176 @@
+package org.cagewall.files;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import biweekly.Biweekly;
+import biweekly.ICalendar;
+import biweekly.component.VEvent;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.Arrays;
+import java.util.Date;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.cagewall.desk.Daybook;
+import org.cagewall.text.Words;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A room's days in a phone's calendar, read back by another library that reads RFC 5545. */
+class CalendarTest {
+
+    private static final LocalDate DAY = LocalDate.of(2026, 4, 14);
+    private static final Instant STAMP = Instant.parse("2026-04-14T07:40:00Z");
+    private static final Words WORDS = Words.english();
+
+    @TempDir
+    Path folder;
+
+    private Daybook book;
+
+    @BeforeEach
+    void aNestAndDaysAway() {
+        book = Daybook.furnished(folder.resolve("room"), DAY).tell("""
+                {"deed":"away-planned","from":"2026-06-14","to":"2026-06-28","sitter":"Tomas","by":"Ines"}
+                {"deed":"egg-laid","cage":"A1","on":"2026-04-10","by":"Ines"}
+                {"deed":"egg-laid","cage":"A1","on":"2026-04-12","by":"Ines"}
+                {"deed":"check","cage":"B1","answer":"different","how":"hand","signs":["puffed up"],"by":"Tomas"}
+                """);
+    }
+
+    @AfterEach
+    void close() {
+        book.close();
+    }
+
+    /** RFC 5545, 3.1: lines end in CR LF and hold at most 75 octets; 3.6: one calendar with product and version. */
+    @Test
+    void theFileIsWrittenAsTheStandardAsks() {
+        book.tell(
+                "{\"deed\":\"person-added\",\"person\":\"Zo\u00eb with a very long name, of the club\",\"role\":\"sitter\",\"by\":\"Ines\"}");
+        book.tell(
+                "{\"deed\":\"away-planned\",\"from\":\"2026-07-14\",\"to\":\"2026-07-28\",\"sitter\":\"Zo\u00eb with a very long name, of the club\",\"by\":\"Ines\"}");
+        String text = text();
+
+        assertThat(text)
+                .startsWith("BEGIN:VCALENDAR\r\n")
+                .endsWith("END:VCALENDAR\r\n")
+                .contains("\r\nVERSION:2.0\r\n", "PRODID:");
+        assertThat(text.replace("\r\n", "")).doesNotContain("\r", "\n");
+        assertThat(Arrays.stream(text.split("\r\n")))
+                .allMatch(line -> line.getBytes(StandardCharsets.UTF_8).length <= 75);
+        assertThat(events().values().stream().map(CalendarTest::summary))
+                .contains("Away, Zo\u00eb with a very long name, of the club looks after the birds");
+    }
+
+    /** RFC 5545, 3.8.2.4: VALUE=DATE makes a whole day; 3.6.1: the day of DTEND is no longer part of it. */
+    @Test
+    void everythingIsOfWholeDays() {
+        assertThat(events().values()).isNotEmpty().allSatisfy(event -> {
+            assertThat(event.getDateStart().getValue().hasTime()).isFalse();
+            assertThat(event.getDateEnd().getValue().hasTime()).isFalse();
+        });
+        VEvent away = called("Away, Tomas looks after the birds");
+        assertThat(day(away.getDateStart().getValue())).isEqualTo(LocalDate.of(2026, 6, 14));
+        assertThat(day(away.getDateEnd().getValue())).isEqualTo(LocalDate.of(2026, 6, 29));
+        assertThat(text()).contains("DTSTART;VALUE=DATE:20260614\r\n", "DTEND;VALUE=DATE:20260629\r\n");
+    }
+
+    /** Sat from the second egg, 12 April, 18 days: 30 April, from 29 April to 3 May (docs, the arithmetic of dates). */
+    @Test
+    void aWindowStandsOnItsExpectedDayAndSaysTheOthersInWords() {
+        VEvent hatch = called("A1: egg 2 hatches");
+
+        assertThat(day(hatch.getDateStart().getValue())).isEqualTo(LocalDate.of(2026, 4, 30));
+        assertThat(hatch.getDescription().getValue()).isEqualTo("Expected between 29 April 2026 and 3 May 2026.");
+    }
+
+    @Test
+    void theOwnersOpenTasksAreThereAndWhatIsDoneEveryDayIsNot() {
+        assertThat(events().values().stream().map(CalendarTest::summary))
+                .contains("B1: Reported different")
+                .noneMatch(summary -> summary.contains("Look at the birds"));
+    }
+
+    /** RFC 5545, 3.8.4.7: the UID is the same as long as it is the same event; 3.8.7.4: SEQUENCE rises when it changes. */
+    @Test
+    void aSecondExportAfterANewEntryHasTheSameNamesAndALaterSequence() {
+        Map<String, VEvent> before = events();
+        book.tell("""
+                {"deed":"sitting","cage":"A1","on":"2026-04-13","by":"Ines"}
+                """);
+        Map<String, VEvent> after = events();
+
+        assertThat(after.keySet()).containsAll(before.keySet());
+        assertThat(before.keySet()).allMatch(uid -> uid.matches("[a-z0-9-]+@[0-9A-Z]{3}\\.cagewall"));
+        after.forEach((uid, event) -> assertThat(event.getSequence().getValue())
+                .isEqualTo((int) book.desk().room().head()));
+        assertThat(before.values())
+                .allMatch(event ->
+                        event.getSequence().getValue() < book.desk().room().head());
+        VEvent hatch = called("A1: egg 2 hatches");
+        assertThat(day(before.get(hatch.getUid().getValue()).getDateStart().getValue()))
+                .isEqualTo(LocalDate.of(2026, 4, 30));
+        assertThat(day(hatch.getDateStart().getValue())).isEqualTo(LocalDate.of(2026, 5, 1));
+    }
+
+    @Test
+    void theNextDayTheNamesAreTheSame() {
+        Map<String, VEvent> before = events();
+        book = book.on(DAY.plusDays(1));
+
+        assertThat(events().keySet()).containsAll(before.keySet());
+    }
+
+    @Test
+    void anEggThatIsMovedKeepsItsName() {
+        String before = called("A1: egg 2 hatches").getUid().getValue();
+        book.tell(
+                "{\"deed\":\"egg-moved\",\"cage\":\"A1\",\"mark\":\"2\",\"to\":\"A2\",\"sure\":true,\"by\":\"Ines\"}");
+
+        assertThat(summary(events().get(before))).startsWith("A2: egg A");
+    }
+
+    /** RFC 5545, 3.8.7.2. */
+    @Test
+    void theStampIsTheOneHandedIn() {
+        assertThat(events().values())
+                .allMatch(
+                        event -> event.getDateTimeStamp().getValue().toInstant().equals(STAMP));
+    }
+
+    private VEvent called(String summary) {
+        return events().values().stream()
+                .filter(event -> summary(event).equals(summary))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("no " + summary + " in " + text()));
+    }
+
+    private static String summary(VEvent event) {
+        return event.getSummary().getValue();
+    }
+
+    private static LocalDate day(Date date) {
+        return date.toInstant().atZone(ZoneId.systemDefault()).toLocalDate();
+    }
+
+    /** By their names, none of which may come twice. */
+    private Map<String, VEvent> events() {
+        List<ICalendar> calendars = Biweekly.parse(text()).all();
+        assertThat(calendars).hasSize(1);
+        return calendars.get(0).getEvents().stream()
+                .collect(Collectors.toMap(event -> event.getUid().getValue(), Function.identity()));
+    }
+
+    private String text() {
+        return Calendar.of(book.desk().room(), book.desk().today(), STAMP, WORDS::say)
+                .orElseThrow();
+    }
+}
