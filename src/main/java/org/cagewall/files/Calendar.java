@@ -38,7 +38,7 @@ public final class Calendar {
     /** The file that a whole export holds. */
     public static final String FILE = "calendar.ics";
 
-    private static final String MADE_BY = "-//cagewall.org//Cagewall//EN";
+    private static final String MADE_BY = "-//Cagewall//Birdroom calendar//EN";
 
     private Calendar() {}
 
