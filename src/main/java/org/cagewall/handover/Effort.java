@@ -42,7 +42,7 @@ public record Effort(int morning, int evening) {
     private static final int ROUNDED_TO = 5;
 
     /** The effort of one day's list. */
-    static Effort of(Room room, List<Task> list) {
+    public static Effort of(Room room, List<Task> list) {
         return new Effort(of(room, list, DayPart.MORNING), of(room, list, DayPart.EVENING));
     }
 

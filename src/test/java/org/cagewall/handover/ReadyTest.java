@@ -205,7 +205,8 @@ class ReadyTest {
 
         assertThat(effort.morning()).isEqualTo(30);
         assertThat(effort.evening()).isEqualTo(10);
-        assertThat(WORDS.say(effort.words())).isEqualTo("About 40 minutes a day: 30 in the morning, 10 in the evening");
+        assertThat(WORDS.say(effort.words()))
+                .isEqualTo("about 40 minutes a day, 30 in the morning and 10 in the evening");
     }
 
     @Test

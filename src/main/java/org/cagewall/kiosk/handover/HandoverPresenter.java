@@ -2,6 +2,7 @@ package org.cagewall.kiosk.handover;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -12,8 +13,11 @@ import org.cagewall.deed.AwayDeed;
 import org.cagewall.deed.Deed;
 import org.cagewall.deed.VisitDeed;
 import org.cagewall.desk.Desk;
+import org.cagewall.handover.Lead;
+import org.cagewall.handover.Ready;
 import org.cagewall.handover.Review;
 import org.cagewall.kiosk.kit.RowFace;
+import org.cagewall.kiosk.kit.TagKind;
 import org.cagewall.kiosk.shell.Answer;
 import org.cagewall.kiosk.shell.Asking;
 import org.cagewall.kiosk.shell.Destination;
@@ -25,14 +29,12 @@ import org.cagewall.kiosk.shell.Shown;
 import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.room.Absence;
 import org.cagewall.room.Cage;
-import org.cagewall.room.CardFaces;
 import org.cagewall.room.How;
 import org.cagewall.room.LogEntry;
 import org.cagewall.room.LogQuery;
 import org.cagewall.room.Person;
 import org.cagewall.room.Role;
 import org.cagewall.room.Room;
-import org.cagewall.tasks.Alarms;
 import org.cagewall.tasks.Audience;
 import org.cagewall.tasks.DailyList;
 import org.cagewall.tasks.Kind;
@@ -93,6 +95,8 @@ public final class HandoverPresenter {
     private void refresh() {
         if (shown.now().tab() == HandoverState.Tab.WHAT_HAPPENED) {
             read();
+        } else if (shown.now().page() instanceof HandoverState.Rehearsing rehearsing) {
+            rehearse(rehearsing.day());
         } else if (!(shown.now().page() instanceof HandoverState.Editing)) {
             shown.change(state -> goingAway());
         }
@@ -149,7 +153,7 @@ public final class HandoverPresenter {
         return new HandoverState.Planned(
                 words.say("handover.days-away", words.longDay(away.from()), words.longDay(away.to()), days(away)),
                 facts,
-                toDo(),
+                readiness(away),
                 away.runsOn(desk.today()) ? HandoverState.Running.NOW : HandoverState.Running.LATER);
     }
 
@@ -169,50 +173,85 @@ public final class HandoverPresenter {
                 .orElseGet(() -> words.say("handover.without-phone", name));
     }
 
-    private List<HandoverState.ToDo> toDo() {
-        Room room = desk.room();
-        List<HandoverState.ToDo> all = new ArrayList<>();
-        List<String> silent = Stream.concat(
-                        Alarms.of(room, desk.today()).phones().stream()
-                                .filter(phone -> phone.number().isEmpty())
-                                .map(Alarms.Phone::name),
-                        absence().map(Absence::sitter).flatMap(room::person).stream()
-                                .filter(sitter -> sitter.phone().isEmpty())
-                                .map(Person::name))
-                .toList();
-        if (!silent.isEmpty()) {
-            all.add(toDo("phones", HandoverState.Where.SETUP, Message.of("handover.to-do.phones-of", silent)));
-        }
-        long fed = room.walk()
-                .filter(cage -> room.headsIn(cage) > 0)
-                .filter(cage -> cage.routine().feed().isEmpty())
-                .count();
-        if (fed > 0) {
-            all.add(toDo("routines", HandoverState.Where.SETUP, Message.of("handover.to-do.routines-of", fed)));
-        }
-        List<String> old = room.walk()
-                .filter(cage -> CardFaces.isOutOfDate(room, cage))
-                .map(Cage::name)
-                .toList();
-        if (!old.isEmpty()) {
-            all.add(toDo("cards", HandoverState.Where.CARDS, Message.of("handover.to-do.cards-of", old)));
-        }
-        all.add(toDo("walk", HandoverState.Where.TODAY, Message.of("handover.to-do.walk-text")));
-        return all;
+    private HandoverState.Readiness readiness(Absence away) {
+        Ready ready = Ready.of(desk.room(), desk.today(), away);
+        return new HandoverState.Readiness(
+                words.say("handover.ready", ready.open(), ready.lines().size()),
+                words.say("handover.effort", away.sitter(), ready.effort().words()),
+                ready.lines().stream()
+                        .sorted(Comparator.comparing(Ready.Line::state))
+                        .map(this::toDo)
+                        .toList());
     }
 
-    private HandoverState.ToDo toDo(String name, HandoverState.Where where, Message text) {
-        return new HandoverState.ToDo(
-                name, RowFace.of("", words.say("handover.to-do." + name), words.say(text)), where);
+    private HandoverState.ToDo toDo(Ready.Line line) {
+        RowFace face = RowFace.of("", words.say(line.title()), words.say(line.text()));
+        RowFace told = line.state() == Ready.State.OPEN
+                ? face
+                : face.tagged(
+                                TagKind.PLAIN,
+                                words.say(line.state() == Ready.State.DONE ? "handover.done" : "handover.not-needed"))
+                        .in(RowFace.State.DONE);
+        return new HandoverState.ToDo(line.matter().word(), told, line.state(), line.lead());
     }
 
-    void see(HandoverState.Where where) {
-        navigator.go(
-                switch (where) {
-                    case SETUP -> new Destination.Setup();
-                    case CARDS -> new Destination.Cards();
-                    case TODAY -> new Destination.Today();
-                });
+    /** A line of what is to be ready was touched: it leads where it is seen to, or is ticked. */
+    void see(HandoverState.ToDo line) {
+        if (line.lead() instanceof Lead.ByHand byHand) {
+            if (line.state() == Ready.State.OPEN) {
+                tickReady(line, byHand);
+            } else {
+                tickAnew(line, byHand);
+            }
+        } else if (line.lead() instanceof Lead.ToCage toCage) {
+            navigator.go(Destination.Cage.byHand(toCage.cage()));
+        } else if (line.lead() instanceof Lead.Place place) {
+            go(place);
+        }
+    }
+
+    private void go(Lead.Place place) {
+        switch (place) {
+            case AHEAD -> navigator.go(new Destination.Wall());
+            case TODAY -> navigator.go(new Destination.Today());
+            case CARDS -> navigator.go(new Destination.Cards());
+            case SETUP -> navigator.go(new Destination.Setup());
+            case PLAN -> change();
+        }
+    }
+
+    private void tickReady(HandoverState.ToDo line, Lead.ByHand byHand) {
+        pen.record(
+                new VisitDeed.TaskDone(byHand.task(), Optional.of(How.HAND)),
+                Message.of("handover.ready-done", line.face().first()));
+    }
+
+    private void tickAnew(HandoverState.ToDo line, Lead.ByHand byHand) {
+        asking.ask(Question.of(
+                Message.of("handover.ready-again", line.face().first()),
+                Message.of("handover.ready-again-text"),
+                Answer.main("done", Message.of("handover.done"), () -> tickReady(line, byHand)),
+                Answer.plain(
+                        "not-needed",
+                        Message.of("handover.not-needed-here"),
+                        () -> pen.record(
+                                new VisitDeed.TaskNotDone(byHand.task(), Optional.of(words.say("handover.not-needed"))),
+                                Message.of(
+                                        "handover.ready-not-needed", line.face().first()))),
+                Answer.leave("leave", Message.of("handover.go-back"))));
+    }
+
+    // ------------------------------------------------------------------ a rehearsal
+
+    /** The first day that the sitter has still before them. */
+    void rehearse() {
+        absence().ifPresent(away -> rehearse(away.from().isAfter(desk.today()) ? away.from() : desk.today()));
+    }
+
+    void rehearse(LocalDate day) {
+        absence()
+                .filter(away -> !day.isBefore(away.from()) && !day.isAfter(away.to()))
+                .ifPresent(away -> page(new RehearsalWords(words).day(desk.room(), desk.today(), away, day)));
     }
 
     // ------------------------------------------------------------------ the plan

@@ -25,6 +25,7 @@ public final class HandoverScreen extends Page {
     private final HandoverPresenter presenter;
     private Optional<PlanPage> planPage = Optional.empty();
     private Optional<ReviewPage> reviewPage = Optional.empty();
+    private Optional<ReadyPage> readyPage = Optional.empty();
 
     public HandoverScreen(Desk desk, Pen pen, Navigator navigator, Asking asking, Notices notices, Words words) {
         super(new MigLayout("insets 0, fill", "[grow,fill]", "[grow,fill]"));
@@ -68,8 +69,13 @@ public final class HandoverScreen extends Page {
             reviewPage.get().show(happened);
             return;
         }
+        if (state.page() instanceof HandoverState.Planned planned && readyPage.isPresent()) {
+            readyPage.get().show(planned);
+            return;
+        }
         planPage = Optional.empty();
         reviewPage = Optional.empty();
+        readyPage = Optional.empty();
         show(page(state));
     }
 
@@ -98,9 +104,14 @@ public final class HandoverScreen extends Page {
             reviewPage = Optional.of(page);
             return page;
         }
-        AwayPages pages = new AwayPages(words, () -> presenter);
-        return state.page() instanceof HandoverState.Planned planned
-                ? pages.planned(planned)
-                : pages.nothing((HandoverState.Nothing) state.page());
+        if (state.page() instanceof HandoverState.Planned planned) {
+            ReadyPage page = new ReadyPage(words, planned, () -> presenter);
+            readyPage = Optional.of(page);
+            return page;
+        }
+        if (state.page() instanceof HandoverState.Rehearsing rehearsing) {
+            return new RehearsalPage(words, rehearsing, () -> presenter);
+        }
+        return new AwayPages(words, () -> presenter).nothing((HandoverState.Nothing) state.page());
     }
 }

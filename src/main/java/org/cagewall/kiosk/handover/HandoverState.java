@@ -3,6 +3,8 @@ package org.cagewall.kiosk.handover;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.cagewall.handover.Lead;
+import org.cagewall.handover.Ready;
 import org.cagewall.kiosk.kit.RowFace;
 
 /**
@@ -28,14 +30,27 @@ public record HandoverState(String title, String subtitle, Tab tab, Page page) {
      * The days that are planned or run.
      *
      * @param facts who, whom to phone, what is left alone; a label and what it says
-     * @param toDo what to see to before one goes
+     * @param ready what has to be ready, and how far it is
      * @param running whether the owner is away now
      */
-    public record Planned(String days, List<Fact> facts, List<ToDo> toDo, Running running) implements Page {
+    public record Planned(String days, List<Fact> facts, Readiness ready, Running running) implements Page {
 
         public Planned {
             facts = List.copyOf(facts);
-            toDo = List.copyOf(toDo);
+        }
+    }
+
+    /**
+     * What has to be ready.
+     *
+     * @param title how much is still open
+     * @param text how long the sitter will be at it
+     * @param lines what is open first
+     */
+    public record Readiness(String title, String text, List<ToDo> lines) {
+
+        public Readiness {
+            lines = List.copyOf(lines);
         }
     }
 
@@ -48,14 +63,30 @@ public record HandoverState(String title, String subtitle, Tab tab, Page page) {
     /** One line of the plan. */
     public record Fact(String label, String text) {}
 
-    /** Something to see to, and where. */
-    public record ToDo(String name, RowFace face, Where where) {}
+    /** Something to see to, how far it is, and where it leads. */
+    public record ToDo(String name, RowFace face, Ready.State state, Lead lead) {}
 
-    /** Where something is seen to. */
-    public enum Where {
-        SETUP,
-        CARDS,
-        TODAY
+    /**
+     * One day away as the sitter will meet it.
+     *
+     * @param first the first day that can be rehearsed
+     * @param last the last one
+     */
+    public record Rehearsing(
+            LocalDate day, LocalDate first, LocalDate last, String title, String text, List<Part> parts)
+            implements Page {
+
+        public Rehearsing {
+            parts = List.copyOf(parts);
+        }
+    }
+
+    /** The morning or the evening of a rehearsed day. */
+    public record Part(String title, List<RowFace> rows) {
+
+        public Part {
+            rows = List.copyOf(rows);
+        }
     }
 
     /** The plan being made or changed. */

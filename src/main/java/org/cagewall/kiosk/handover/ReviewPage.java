@@ -9,9 +9,7 @@ import org.cagewall.kiosk.kit.ButtonKind;
 import org.cagewall.kiosk.kit.Card;
 import org.cagewall.kiosk.kit.ListRow;
 import org.cagewall.kiosk.kit.Pane;
-import org.cagewall.kiosk.kit.RowFace;
 import org.cagewall.kiosk.kit.Stack;
-import org.cagewall.kiosk.kit.Tag;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.kit.TouchScroll;
 import org.cagewall.kiosk.kit.WrapLabel;
@@ -102,24 +100,8 @@ final class ReviewPage extends Pane {
 
     private JComponent row(HandoverState.Row row) {
         return row.entries().isEmpty()
-                ? still(row)
+                ? Still.of(row.face())
                 : new ListRow(
                         "tick." + row.name(), row.face(), () -> presenter.get().tick(row));
-    }
-
-    /** A line that is only read: nothing is left to tick, or nothing was recorded. */
-    private static Card still(HandoverState.Row row) {
-        RowFace face = row.face();
-        boolean lead = !face.lead().isEmpty();
-        Card card = new Card(new MigLayout(
-                "insets 12 24 12 20, fillx, gap 0 4", lead ? "[112!][grow,fill][]" : "[0!][grow,fill][]"));
-        boolean done = face.state() != RowFace.State.OPEN;
-        Tone tone = done ? Tone.SOFT : Tone.INK;
-        card.add(new WrapLabel(face.lead(), Type.LEAD, tone), "cell 0 0 1 2, wmin 0, wmax 108, aligny center");
-        WrapLabel first = new WrapLabel(face.first(), Type.BUTTON, tone);
-        card.add(face.state() == RowFace.State.STRUCK ? first.struckOut() : first, "cell 1 0, wmin 0, growx");
-        card.add(new WrapLabel(face.second(), Type.LINE, tone), "cell 1 1, wmin 0, growx");
-        face.tag().ifPresent(tag -> card.add(new Tag(tag.kind(), tag.text()), "cell 2 0 1 2, gapleft 12"));
-        return card;
     }
 }

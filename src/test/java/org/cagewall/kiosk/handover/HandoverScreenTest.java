@@ -70,6 +70,10 @@ class HandoverScreenTest extends WithDaybook {
                 .press("change")
                 .png("handover-change-" + size)
                 .assertFit();
+        handover.press("back")
+                .press("rehearse")
+                .png("handover-rehearsal-" + size)
+                .assertFit();
     }
 
     @Test
@@ -104,6 +108,58 @@ class HandoverScreenTest extends WithDaybook {
         assertThat(book.desk().room().unread()).isEmpty();
         assertThat(handover.maybe("all-read")).isEmpty();
         assertThat(book.lines("task-done")).singleElement().asString().contains("/back");
+    }
+
+    @Test
+    void whatIsToBeReadyTurnsDoneByTouch() {
+        ahead();
+        Painted handover = handover(TextSize.NORMAL).png("handover-ready").assertFit();
+        assertThat(text(handover)).contains("Ready to leave: 11 of 16 to see to", "Tomas will be at it about");
+
+        handover.press("ready.keys").png("handover-ready-ticked").assertFit();
+        assertThat(book.lines("ready-keys")).singleElement().asString().contains("task-done", "2026-04-20/A1");
+        assertThat(text(handover)).contains("Keys, Tomas has a key", "Done", "10 of 16");
+
+        handover.press("ready.keys").png("handover-ready-anew").press("answer.not-needed");
+        assertThat(book.lines("ready-keys")).hasSize(2).first().asString().contains("task-not-done");
+        assertThat(text(handover)).contains("Not needed");
+    }
+
+    @Test
+    void aLineOfWhatIsToBeReadyLeadsWhereItIsSeenTo() {
+        ahead();
+        Painted handover = handover(TextSize.NORMAL);
+
+        handover.press("ready.vet");
+
+        assertThat(handover.maybe("save")).isPresent();
+    }
+
+    @Test
+    void aSittersDayIsRehearsedAndNothingIsRecorded() {
+        ahead();
+        long head = book.desk().room().head();
+        Painted handover = handover(TextSize.NORMAL).press("rehearse");
+        handover.png("handover-rehearsal").assertFit();
+        assertThat(text(handover))
+                .contains(
+                        "Rehearsal: nothing here is recorded",
+                        "What Tomas will see on Monday 20 April",
+                        "You should see: 1 or 2 birds, box shut",
+                        "Walk past A1 to A3");
+
+        handover.press("day-after").press("day-after");
+        assertThat(text(handover)).contains("Wednesday 22 April");
+        handover.press("back");
+
+        assertThat(handover.maybe("rehearse")).isPresent();
+        assertThat(book.desk().room().head()).isEqualTo(head);
+    }
+
+    private void ahead() {
+        book.tell("""
+                {"deed":"away-planned","from":"2026-04-20","to":"2026-04-28","sitter":"Tomas","by":"Ines"}
+                """);
     }
 
     @Test

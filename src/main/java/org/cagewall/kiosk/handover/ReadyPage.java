@@ -1,0 +1,89 @@
+package org.cagewall.kiosk.handover;
+
+import java.util.function.Supplier;
+import net.miginfocom.swing.MigLayout;
+import org.cagewall.kiosk.kit.ButtonKind;
+import org.cagewall.kiosk.kit.Card;
+import org.cagewall.kiosk.kit.ListRow;
+import org.cagewall.kiosk.kit.Pane;
+import org.cagewall.kiosk.kit.Row;
+import org.cagewall.kiosk.kit.Stack;
+import org.cagewall.kiosk.kit.TouchButton;
+import org.cagewall.kiosk.kit.TouchScroll;
+import org.cagewall.kiosk.kit.WrapLabel;
+import org.cagewall.kiosk.theme.Measure;
+import org.cagewall.kiosk.theme.Tone;
+import org.cagewall.kiosk.theme.Type;
+import org.cagewall.text.Words;
+
+/** The days away as they are planned, and beside them what is to be ready. Used on the event thread. */
+final class ReadyPage extends Pane {
+
+    private static final long serialVersionUID = 1L;
+
+    private final transient Words words;
+    private final transient Supplier<HandoverPresenter> presenter;
+    private final Stack plan = new Stack();
+    private final Stack list = new Stack();
+
+    ReadyPage(Words words, HandoverState.Planned page, Supplier<HandoverPresenter> presenter) {
+        super(new MigLayout(
+                "insets 0, fill, gap 20",
+                isWide() ? "[grow 1,fill,sizegroup][grow 1,fill,sizegroup]" : "[grow,fill]",
+                "[grow,fill]"));
+        this.words = words;
+        this.presenter = presenter;
+        if (isWide()) {
+            add(new TouchScroll(words, "away", plan), "wmin 0");
+            add(new TouchScroll(words, "ready", list), "wmin 0");
+        } else {
+            Stack both = new Stack(20);
+            both.add(plan);
+            both.add(list);
+            add(new TouchScroll(words, "away", both), "wmin 0");
+        }
+        show(page);
+    }
+
+    private static boolean isWide() {
+        return Measure.px(100) <= 100;
+    }
+
+    void show(HandoverState.Planned page) {
+        plan.removeAll();
+        list.removeAll();
+        plan.add(card(page));
+        list.add(new WrapLabel(page.ready().title(), Type.ACTION, Tone.INK));
+        list.add(new WrapLabel(page.ready().text(), Type.LINE, Tone.SOFT));
+        for (HandoverState.ToDo each : page.ready().lines()) {
+            list.add(new ListRow(
+                    "ready." + each.name(), each.face(), () -> presenter.get().see(each)));
+        }
+        revalidate();
+        repaint();
+    }
+
+    private Card card(HandoverState.Planned page) {
+        Card card =
+                new Card(new MigLayout("insets 20 24 20 24, fillx, wrap 2, gap 16 10", "[190!][grow,fill]")).leading();
+        card.add(new WrapLabel(page.days(), Type.TITLE, Tone.INK), "spanx 2, wmin 0, growx");
+        for (HandoverState.Fact fact : page.facts()) {
+            card.add(new WrapLabel(fact.label(), Type.LINE, Tone.SOFT), "wmin 0, growx, aligny top");
+            card.add(new WrapLabel(fact.text(), Type.LEAD, Tone.INK), "wmin 0, growx");
+        }
+        Row buttons = new Row();
+        buttons.add(button(ButtonKind.MAIN, "rehearse", () -> presenter.get().rehearse()));
+        if (page.running() == HandoverState.Running.NOW) {
+            buttons.add(button(ButtonKind.MAIN, "end", () -> presenter.get().end()));
+        }
+        buttons.add(button(ButtonKind.OUTLINED, "change", () -> presenter.get().change()));
+        card.add(buttons, "spanx 2, growx, gaptop 8");
+        return card;
+    }
+
+    private TouchButton button(ButtonKind kind, String name, Runnable then) {
+        return TouchButton.of(kind, name, words.say("handover." + name), then)
+                .type(Type.LEAD)
+                .tall(64);
+    }
+}
