@@ -212,7 +212,7 @@ public final class HandoverPresenter {
 
     private void go(Lead.Place place) {
         switch (place) {
-            case AHEAD -> navigator.go(new Destination.Wall());
+            case AHEAD -> navigator.go(new Destination.Ahead());
             case TODAY -> navigator.go(new Destination.Today());
             case CARDS -> navigator.go(new Destination.Cards());
             case SETUP -> navigator.go(new Destination.Setup());
