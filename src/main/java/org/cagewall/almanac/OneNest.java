@@ -12,6 +12,7 @@ import org.cagewall.room.Chick;
 import org.cagewall.room.ChickRing;
 import org.cagewall.room.Egg;
 import org.cagewall.room.EggFinding;
+import org.cagewall.room.Hung;
 import org.cagewall.room.Lying;
 import org.cagewall.room.NestLook;
 import org.cagewall.room.Pair;
@@ -167,20 +168,21 @@ final class OneNest {
     /** With a box and no round under way: from the box on or from pairing up, whichever is later. */
     private Optional<Due> firstEgg(Pair pair) {
         Optional<Round> last = pair.rounds().stream().reduce((earlier, later) -> later);
-        Optional<LocalDate> box = cage.box().on().filter(day -> cage.box().isOn());
+        Optional<Hung> box = cage.box().last().filter(hung -> cage.box().isOn());
         boolean fresh = last.isEmpty()
                 || last.flatMap(Round::ended).isPresent()
-                        && box.filter(day -> last.flatMap(Round::lastLaid)
-                                        .filter(laid -> !day.isAfter(laid))
+                        && box.filter(hung -> last.flatMap(Round::lastLaid)
+                                        .filter(laid -> !hung.on().isAfter(laid))
                                         .isEmpty())
                                 .isPresent();
         if (!fresh) {
             return last.flatMap(OneNest::firstLaid)
                     .map(egg -> Due.happened(egg.laid()).guessed(egg.about()));
         }
-        return box.filter(day -> isBreeding(pair)).flatMap(day -> timetable
+        return box.filter(hung -> isBreeding(pair)).flatMap(hung -> timetable
                 .span(Timing.FIRST_EGG)
-                .map(days -> Due.expected(Window.after(Window.later(day, pair.since()), days))));
+                .map(days -> Window.after(Window.later(hung.on(), pair.since()), days))
+                .map(window -> Due.expected(window.guessed(hung.about() || pair.about()))));
     }
 
     private boolean isBreeding(Pair pair) {

@@ -1,7 +1,6 @@
 package org.cagewall.almanac;
 
 import java.time.LocalDate;
-import java.util.stream.Stream;
 
 /**
  * Between which days something is expected, worked out from what was recorded and never from today. Immutable; any
@@ -73,10 +72,10 @@ public record Window(LocalDate earliest, LocalDate expected, LocalDate latest, b
     }
 
     private static LocalDate earlier(LocalDate one, LocalDate other) {
-        return Stream.of(one, other).min(LocalDate::compareTo).orElseThrow();
+        return one.isBefore(other) ? one : other;
     }
 
     static LocalDate later(LocalDate one, LocalDate other) {
-        return Stream.of(one, other).max(LocalDate::compareTo).orElseThrow();
+        return one.isAfter(other) ? one : other;
     }
 }

@@ -121,7 +121,7 @@ public sealed interface Fact {
 
     record Flock(long cage, int change) implements OfCage {}
 
-    record Box(long cage, BoxStep step) implements OfCage {}
+    record Box(long cage, BoxStep step, boolean about) implements OfCage {}
 
     record Card(long cage, int revision, String face, String digest) implements OfCage {}
 
@@ -184,7 +184,7 @@ public sealed interface Fact {
 
     record Departure(long bird, Way way, Optional<String> place, Optional<String> likely) implements OfBird {}
 
-    record Pairing(long cage, long cock, long hen, String label) implements Fact {
+    record Pairing(long cage, long cock, long hen, String label, boolean about) implements Fact {
         @Override
         public Subject subject(long entry) {
             return Subject.pair(entry);

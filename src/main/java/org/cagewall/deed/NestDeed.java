@@ -87,7 +87,11 @@ public sealed interface NestDeed extends Deed {
                 }
             }
             facts.add(new Fact.Pairing(
-                    there.id(), scene.theBird(cock).id(), scene.theBird(hen).id(), pair.orElseThrow()));
+                    there.id(),
+                    scene.theBird(cock).id(),
+                    scene.theBird(hen).id(),
+                    pair.orElseThrow(),
+                    scene.told().about()));
             return facts;
         }
 
@@ -416,7 +420,7 @@ public sealed interface NestDeed extends Deed {
     }
 
     private static List<Fact> box(Scene scene, String cage, BoxStep step) {
-        return List.of(new Fact.Box(scene.theCage(cage).id(), step));
+        return List.of(new Fact.Box(scene.theCage(cage).id(), step, scene.told().about()));
     }
 
     private static Fact nextRound(Pair pair) {

@@ -1,22 +1,43 @@
 package org.cagewall.room;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 
 /**
- * The nest box of a cage: the last day each thing was done to it. Immutable; any thread.
+ * The nest box of a cage: when it hung, and the last day each other thing was done to it. Immutable; any thread.
  *
+ * @param hung oldest first
  * @param hanging whether the last of these put it up, or turned it, rather than took it off
  */
 public record Box(
-        Optional<LocalDate> on,
+        List<Hung> hung,
         Optional<LocalDate> turned,
         Optional<LocalDate> off,
         Optional<LocalDate> cleaned,
         Optional<BoxStep> hanging) {
 
     public static final Box NONE =
-            new Box(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+            new Box(List.of(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+
+    public Box {
+        hung = List.copyOf(hung);
+    }
+
+    /** The last day on which it was put up. */
+    public Optional<LocalDate> on() {
+        return last().map(Hung::on);
+    }
+
+    /** The last time it hung, or hangs. */
+    public Optional<Hung> last() {
+        return hung.isEmpty() ? Optional.empty() : Optional.of(hung.get(hung.size() - 1));
+    }
+
+    /** The time in which that day lies; of two the later. */
+    public Optional<Hung> hungOn(LocalDate day) {
+        return hung.stream().filter(time -> time.covers(day)).reduce((earlier, later) -> later);
+    }
 
     public boolean isOn() {
         return hanging.filter(step -> step == BoxStep.ON).isPresent();
@@ -28,6 +49,7 @@ public record Box(
 
     /** The box as it hung before that day, as far as that is remembered. */
     Box before(LocalDate day) {
+        Optional<LocalDate> on = on();
         Optional<LocalDate> wasOn = Days.before(on, day);
         Optional<LocalDate> wasTurned = Days.before(turned, day);
         Optional<LocalDate> wasOff = Days.before(off, day);
@@ -36,8 +58,12 @@ public record Box(
         }
         boolean facedTheWall =
                 wasTurned.filter(last -> wasOn.filter(last::isBefore).isEmpty()).isPresent();
-        Optional<BoxStep> hung =
+        Optional<BoxStep> hangs =
                 wasOn.equals(on) ? Optional.of(facedTheWall ? BoxStep.TURNED : BoxStep.ON) : Optional.empty();
-        return new Box(wasOn, wasTurned, wasOff, cleaned, hung);
+        List<Hung> times = hung.stream()
+                .filter(time -> time.on().isBefore(day))
+                .map(time -> time.before(day))
+                .toList();
+        return new Box(times, wasTurned, wasOff, cleaned, hangs);
     }
 }

@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 /**
  * A cock and a hen paired up in a cage, with their rounds, oldest first. Immutable; any thread.
  *
+ * @param about whether the day since which they are a pair is the keeper's guess
  * @param skipped stages of their parting that were left out
  */
 public record Pair(
@@ -17,6 +18,7 @@ public record Pair(
         long cock,
         long hen,
         LocalDate since,
+        boolean about,
         List<Round> rounds,
         Optional<PartingBegun> parting,
         List<SkippedStage> skipped) {
@@ -35,6 +37,7 @@ public record Pair(
                 cock,
                 hen,
                 since,
+                about,
                 rounds.stream().flatMap(round -> round.before(day).stream()).toList(),
                 parting,
                 skipped);

@@ -7,6 +7,8 @@ import java.util.stream.Stream;
 /**
  * An egg of a pair that is no longer held, with what the room's own numbers are made of. Immutable; any thread.
  *
+ * @param cage in which the pair stood
+ * @param paired the day on which the pair was put together; empty where that is the keeper's guess
  * @param round which round it was laid in, by a number that no other round has
  * @param species of the hen, where it was told
  * @param about whether one of its dates is the keeper's guess
@@ -15,6 +17,8 @@ import java.util.stream.Stream;
  */
 public record PastEgg(
         long pair,
+        long cage,
+        Optional<LocalDate> paired,
         long round,
         String mark,
         Optional<String> species,
@@ -37,6 +41,8 @@ public record PastEgg(
         Optional<Chick> chick = egg.chick();
         return new PastEgg(
                 pair.id(),
+                pair.cage(),
+                Optional.of(pair.since()).filter(day -> !pair.about()),
                 round.id(),
                 egg.mark(),
                 hen.flatMap(Bird::species),

@@ -23,7 +23,7 @@ import java.util.stream.Stream;
  * @param visits checks since that day, oldest first
  * @param unread reports of something different that the owner has not read, oldest first
  * @param ringsWorn those of the rings bought that a bird or chick wears or wore
- * @param past the eggs of pairs no longer held, for the room's own numbers
+ * @param past the eggs of pairs no longer held, by pair, round and mark, for the room's own numbers
  */
 public record Room(
         long head,

@@ -1,6 +1,7 @@
 package org.cagewall.store;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -17,6 +18,7 @@ import org.cagewall.room.Cage;
 import org.cagewall.room.CardFace;
 import org.cagewall.room.FeedLine;
 import org.cagewall.room.Headcount;
+import org.cagewall.room.Hung;
 import org.cagewall.room.NestLook;
 import org.cagewall.room.Permission;
 import org.cagewall.room.Place;
@@ -153,10 +155,17 @@ final class CageReader {
 
     private static Box box(List<Row<Fact.Box>> rows) {
         Map<BoxStep, LocalDate> last = new HashMap<>();
+        List<Hung> hung = new ArrayList<>();
         Optional<BoxStep> hanging = Optional.empty();
         for (Row<Fact.Box> row : rows) {
             BoxStep step = row.fact().step();
             last.put(step, row.day());
+            if (step == BoxStep.ON || step == BoxStep.OFF) {
+                takeOff(hung, row.day());
+            }
+            if (step == BoxStep.ON) {
+                hung.add(new Hung(row.day(), row.fact().about(), Optional.empty()));
+            }
             hanging = switch (step) {
                 case ON, TURNED -> Optional.of(step);
                 case OFF -> Optional.empty();
@@ -164,11 +173,18 @@ final class CageReader {
             };
         }
         return new Box(
-                Optional.ofNullable(last.get(BoxStep.ON)),
+                hung,
                 Optional.ofNullable(last.get(BoxStep.TURNED)),
                 Optional.ofNullable(last.get(BoxStep.OFF)),
                 Optional.ofNullable(last.get(BoxStep.CLEANED)),
                 hanging);
+    }
+
+    private static void takeOff(List<Hung> hung, LocalDate day) {
+        int last = hung.size() - 1;
+        if (last >= 0 && hung.get(last).off().isEmpty()) {
+            hung.set(last, new Hung(hung.get(last).on(), hung.get(last).about(), Optional.of(day)));
+        }
     }
 
     /** What a cage is made of: as it was known, or read from the facts. */

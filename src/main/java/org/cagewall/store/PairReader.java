@@ -58,6 +58,7 @@ final class PairReader {
                 fact.cock(),
                 fact.hen(),
                 pairing.day(),
+                fact.about(),
                 rounds(),
                 ofPair(Fact.Parting.class).stream()
                         .map(row -> new PartingBegun(row.fact().reason(), row.day()))

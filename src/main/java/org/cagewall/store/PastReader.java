@@ -28,12 +28,13 @@ final class PastReader {
               (SELECT MIN(g.day) FROM ringing g WHERE g.round = e.round AND g.mark = e.mark),
               (SELECT MIN(t.day) FROM box_trip t WHERE t.round = e.round AND t.mark = e.mark AND t.outside),
               (SELECT MIN(w.day) FROM weaning w WHERE w.round = e.round AND w.mark = e.mark),
-              (SELECT COUNT(*) FROM pip p WHERE p.round = e.round AND p.mark = e.mark)
+              (SELECT COUNT(*) FROM pip i WHERE i.round = e.round AND i.mark = e.mark)
                 + (SELECT COUNT(*) FROM removal r WHERE r.round = e.round AND r.mark = e.mark
                     AND r.why = 'DEAD_IN_SHELL')
                 + (SELECT COUNT(*) FROM candling c WHERE c.round = e.round AND c.mark = e.mark AND c.finding = 'FULL'
                     AND NOT EXISTS (SELECT 1 FROM candling d WHERE d.round = c.round AND d.mark = c.mark
-                      AND (d.day > c.day OR d.day = c.day AND d.entry > c.entry)))
+                      AND (d.day > c.day OR d.day = c.day AND d.entry > c.entry))),
+              p.cage, p.day, p.about
             FROM egg e JOIN pairing p ON p.entry = e.pair JOIN bird b ON b.entry = p.hen
               LEFT JOIN hatching h ON h.round = e.round AND h.mark = e.mark""";
 
@@ -61,8 +62,11 @@ final class PastReader {
 
     private static PastEgg egg(ResultSet rows) throws SQLException {
         Optional<LocalDate> hatched = date(rows, 7);
+        boolean guessed = rows.getBoolean(17);
         return new PastEgg(
                 rows.getLong(1),
+                rows.getLong(15),
+                guessed ? Optional.empty() : date(rows, 16),
                 rows.getLong(2),
                 rows.getString(3),
                 Optional.ofNullable(rows.getString(4)),

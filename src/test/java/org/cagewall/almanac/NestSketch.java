@@ -23,6 +23,7 @@ import org.cagewall.room.ChickRing;
 import org.cagewall.room.Egg;
 import org.cagewall.room.EggFinding;
 import org.cagewall.room.EggPlace;
+import org.cagewall.room.Hung;
 import org.cagewall.room.NestLook;
 import org.cagewall.room.NestMove;
 import org.cagewall.room.Pair;
@@ -80,7 +81,8 @@ public final class NestSketch {
         private final LocalDate since;
         private final List<Clutch> rounds = new ArrayList<>();
         private final List<SkippedStage> skipped = new ArrayList<>();
-        private Optional<LocalDate> boxOn = Optional.empty();
+        private final List<Hung> hung = new ArrayList<>();
+        private boolean sinceAbout;
         private Optional<LocalDate> boxTurned = Optional.empty();
         private Optional<LocalDate> boxOff = Optional.empty();
         private Optional<BoxStep> hanging = Optional.empty();
@@ -100,11 +102,29 @@ public final class NestSketch {
 
         public Home box(BoxStep step, LocalDate day) {
             switch (step) {
-                case ON -> boxOn = Optional.of(day);
+                case ON -> hung.add(new Hung(day, false, Optional.empty()));
                 case TURNED -> boxTurned = Optional.of(day);
-                default -> boxOff = Optional.of(day);
+                default -> {
+                    boxOff = Optional.of(day);
+                    if (!hung.isEmpty()) {
+                        Hung last = hung.remove(hung.size() - 1);
+                        hung.add(new Hung(last.on(), last.about(), Optional.of(day)));
+                    }
+                }
             }
             hanging = Optional.of(step).filter(it -> it != BoxStep.OFF);
+            return this;
+        }
+
+        public Home boxOnAbout(LocalDate day) {
+            hung.add(new Hung(day, true, Optional.empty()));
+            hanging = Optional.of(BoxStep.ON);
+            return this;
+        }
+
+        /** The day on which they were paired up is a guess. */
+        public Home sinceAbout() {
+            sinceAbout = true;
             return this;
         }
 
@@ -187,7 +207,7 @@ public final class NestSketch {
                     Optional.empty(),
                     routine,
                     0,
-                    new Box(boxOn, boxTurned, boxOff, Optional.empty(), hanging),
+                    new Box(hung, boxTurned, boxOff, Optional.empty(), hanging),
                     0,
                     looks,
                     Optional.empty(),
@@ -229,6 +249,7 @@ public final class NestSketch {
                     cock,
                     hen,
                     since,
+                    sinceAbout,
                     rounds.stream().map(round -> round.round(order)).toList(),
                     parting,
                     skipped);

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import org.cagewall.almanac.NestSketch.Clutch;
 import org.cagewall.almanac.NestSketch.Home;
+import org.cagewall.room.BoxStep;
 import org.cagewall.room.PastEgg;
 import org.cagewall.room.Timing;
 import org.cagewall.text.Words;
@@ -79,11 +80,11 @@ class OwnNumbersTest {
         round.egg(3).moved(other, day(9)).hatched(day(24));
         round.egg(4).hatched(day(26)).ringed(day(33)).out(day(58)).weaned(day(70));
 
-        assertThat(own().days().get(Timing.INCUBATION)).containsExactly(19);
-        assertThat(own().days().get(Timing.LAY_GAP)).containsExactly(2, 2);
-        assertThat(own().days().get(Timing.RINGING)).containsExactly(7);
-        assertThat(own().days().get(Timing.OUT_OF_BOX)).containsExactly(32);
-        assertThat(own().days().get(Timing.INDEPENDENT)).containsExactly(44);
+        assertThat(own().days(Timing.INCUBATION)).containsExactly(19);
+        assertThat(own().days(Timing.LAY_GAP)).containsExactly(2, 2);
+        assertThat(own().days(Timing.RINGING)).containsExactly(7);
+        assertThat(own().days(Timing.OUT_OF_BOX)).containsExactly(32);
+        assertThat(own().days(Timing.INDEPENDENT)).containsExactly(44);
     }
 
     @Test
@@ -111,6 +112,75 @@ class OwnNumbersTest {
         assertThat(NestSketch.days(sketch.outlook(home).eggs().get(0).hatch())).isEqualTo("23 23 23");
     }
 
+    @Test
+    void aFirstEggIsCountedFromTheBoxOnOrFromPairingUpWhicheverIsLater() {
+        sketch.home("B3", day(-12)).box(BoxStep.ON, day(-8)).round().egg(day(3));
+        sketch.home("B4", day(-5)).box(BoxStep.ON, day(-20)).round().egg(day(3));
+
+        assertThat(own().days(Timing.FIRST_EGG)).containsExactly(8, 11);
+    }
+
+    @Test
+    void aFirstEggAfterAGuessedDayTellsNothing() {
+        sketch.home("B3", day(-12)).boxOnAbout(day(-8)).round().egg(day(3));
+        sketch.home("B4", day(-12))
+                .sinceAbout()
+                .box(BoxStep.ON, day(-8))
+                .round()
+                .egg(day(3));
+        sketch.home("B5", day(-12)).box(BoxStep.ON, day(-8)).round().egg(day(3)).about();
+
+        assertThat(own().count(Timing.FIRST_EGG)).isZero();
+    }
+
+    @Test
+    void aFirstEggWithNoBoxHangingTellsNothing() {
+        sketch.home("B3", day(-12)).round().egg(day(3));
+        sketch.home("B4", day(-12))
+                .box(BoxStep.ON, day(-8))
+                .box(BoxStep.OFF, day(-2))
+                .round()
+                .egg(day(3));
+
+        assertThat(own().count(Timing.FIRST_EGG)).isZero();
+    }
+
+    @Test
+    void aRoundInTheSameBoxIsCountedFromTheFirstEggOfTheOneBefore() {
+        Home home = sketch.home("B3", day(-12)).box(BoxStep.ON, day(-8));
+        home.round().eggs(5, day(3), 2);
+        home.round().egg(day(50));
+
+        assertThat(own().days(Timing.NEXT_ROUND)).containsExactly(47);
+        assertThat(own().days(Timing.FIRST_EGG)).containsExactly(11);
+    }
+
+    @Test
+    void aRoundInABoxPutUpAgainIsAFirstEggAgain() {
+        Home home = sketch.home("B3", day(-12)).box(BoxStep.ON, day(-8));
+        home.round().eggs(5, day(3), 2);
+        home.box(BoxStep.OFF, day(60)).box(BoxStep.ON, day(340)).round().egg(day(349));
+
+        assertThat(own().days(Timing.FIRST_EGG)).containsExactly(9, 11);
+        assertThat(own().count(Timing.NEXT_ROUND)).isZero();
+    }
+
+    /** Ten of the book's 7 10 21 and ten of 14 14 14: 10.5, 12 and 17.5, to the nearest day 11 12 18. */
+    @Test
+    void theWaitForAFirstEggIsDrawnLikeTheRest() {
+        for (int i = 0; i < 10; i++) {
+            sketch.home("C" + i, day(-20)).box(BoxStep.ON, day(-11)).round().egg(day(3));
+        }
+        Home waiting = sketch.home("B3", day(-12)).box(BoxStep.ON, day(1));
+
+        assertThat(NestSketch.days(sketch.outlook(waiting).firstEgg())).isEqualTo("12 13 19");
+        assertThat(table().value(Timing.FIRST_EGG).orElseThrow().count()).isEqualTo(10);
+
+        sketch.set("budgerigar", Timing.FIRST_EGG, "7 10 21");
+
+        assertThat(NestSketch.days(sketch.outlook(waiting).firstEgg())).isEqualTo("8 11 22");
+    }
+
     private void hatchings(List<Integer> incubations) {
         sketch.past(past(incubations, Optional.empty()));
     }
@@ -121,6 +191,8 @@ class OwnNumbersTest {
         return IntStream.range(0, incubations.size())
                 .mapToObj(i -> new PastEgg(
                         1000 + i,
+                        1,
+                        Optional.of(laid),
                         5000 + i,
                         "1",
                         species,

@@ -111,7 +111,7 @@ class FactTablesTest extends InMemory {
                         Optional.empty(),
                         Optional.empty(),
                         Optional.empty()),
-                new Fact.Pairing(2, 2, 2, "900"),
+                new Fact.Pairing(2, 2, 2, "900", false),
                 new Fact.Round(2, 900),
                 new Fact.Absence());
         FactTables.insert(handle, 2, TODAY, ground);

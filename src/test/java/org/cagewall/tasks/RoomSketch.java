@@ -16,6 +16,7 @@ import org.cagewall.room.CardFace;
 import org.cagewall.room.DayPart;
 import org.cagewall.room.FeedLine;
 import org.cagewall.room.How;
+import org.cagewall.room.Hung;
 import org.cagewall.room.Keeps;
 import org.cagewall.room.PairPlan;
 import org.cagewall.room.Permission;
@@ -90,7 +91,12 @@ public final class RoomSketch {
         }
 
         public CageSketch box(BoxStep step) {
-            box = new Box(Optional.of(DAY), Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(step));
+            box = new Box(
+                    List.of(new Hung(DAY, false, Optional.empty())),
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.of(step));
             return this;
         }
 
