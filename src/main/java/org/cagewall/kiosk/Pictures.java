@@ -78,6 +78,8 @@ public final class Pictures {
         at(NestState.SITTING).ifPresent(cage -> asOwner("candling", Destination.Cage.byScan(cage.name()), "do.candle"));
         at(NestState.PARTING).ifPresent(cage -> asOwner("parting", Destination.Cage.byScan(cage.name())));
         asOwner("today-owner", new Destination.Today());
+        asOwner("ahead", new Destination.Ahead());
+        asOwner("ahead-days", new Destination.Ahead(), "tab.days");
         asOwner("handover", new Destination.Handover());
         asOwner("cards", new Destination.Cards());
         asOwner("birds", new Destination.Birds());

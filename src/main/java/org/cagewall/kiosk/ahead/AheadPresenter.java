@@ -31,8 +31,8 @@ public final class AheadPresenter {
     /** Always the same, so that a chance changes only where the room has. */
     private static final long SEED = 1;
 
-    /** Where no days away are planned, about as far ahead as a round and its rearing take. */
-    private static final int USUAL_DAYS_AHEAD = 120;
+    /** Where no days away are planned, about as far ahead as an egg laid today takes until its chick feeds itself. */
+    private static final int USUAL_DAYS_AHEAD = 60;
 
     private final Desk desk;
     private final Pen pen;

@@ -124,7 +124,7 @@ class AheadScreenTest {
 
     /** No more days away are planned in the demo birdroom than those that run. */
     private static LocalDate usualDay() {
-        return TODAY.plusDays(120);
+        return TODAY.plusDays(60);
     }
 
     private String late() {
