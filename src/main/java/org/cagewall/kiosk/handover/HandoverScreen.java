@@ -15,6 +15,7 @@ import org.cagewall.kiosk.shell.Page;
 import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.kiosk.theme.Measure;
+import org.cagewall.paper.Printers;
 import org.cagewall.text.Words;
 
 /** Days away, before and after. Used on the event thread. */
@@ -28,6 +29,11 @@ public final class HandoverScreen extends Page {
     private Optional<ReadyPage> readyPage = Optional.empty();
 
     public HandoverScreen(Desk desk, Pen pen, Navigator navigator, Asking asking, Notices notices, Words words) {
+        this(desk, pen, navigator, asking, notices, words, Printers.ofThisMachine());
+    }
+
+    HandoverScreen(
+            Desk desk, Pen pen, Navigator navigator, Asking asking, Notices notices, Words words, Printers printers) {
         super(new MigLayout("insets 0, fill", "[grow,fill]", "[grow,fill]"));
         this.words = words;
         this.tabs = new Segment<>(
@@ -40,7 +46,7 @@ public final class HandoverScreen extends Page {
         if (Measure.isRoomy()) {
             heading.beside(tabs);
         }
-        presenter = new HandoverPresenter(desk, pen, navigator, asking, notices, words, this::render);
+        presenter = new HandoverPresenter(desk, pen, navigator, asking, notices, words, printers, this::render);
     }
 
     private void choose(HandoverState.Tab tab) {
@@ -111,6 +117,9 @@ public final class HandoverScreen extends Page {
         }
         if (state.page() instanceof HandoverState.Rehearsing rehearsing) {
             return new RehearsalPage(words, rehearsing, () -> presenter);
+        }
+        if (state.page() instanceof HandoverState.Packing packing) {
+            return new PackPage(words, packing, () -> presenter);
         }
         return new AwayPages(words, () -> presenter).nothing((HandoverState.Nothing) state.page());
     }

@@ -89,6 +89,53 @@ public record HandoverState(String title, String subtitle, Tab tab, Page page) {
         }
     }
 
+    /**
+     * The pack, to be printed or put into a file.
+     *
+     * @param contents what is in it
+     * @param printers those of this machine; empty while they are looked for
+     * @param printer the one chosen
+     * @param said what came of the last try
+     */
+    public record Packing(
+            String title,
+            List<String> contents,
+            Optional<List<String>> printers,
+            String printer,
+            Work work,
+            Optional<String> said,
+            Came outcome)
+            implements Page {
+
+        public Packing {
+            contents = List.copyOf(contents);
+        }
+
+        Packing with(List<String> found, String chosen) {
+            return new Packing(title, contents, Optional.of(found), chosen, work, said, outcome);
+        }
+
+        Packing working() {
+            return new Packing(title, contents, printers, printer, Work.MAKING_PAGES, Optional.empty(), Came.WELL);
+        }
+
+        Packing saying(Came how, Optional<String> what) {
+            return new Packing(title, contents, printers, printer, Work.NONE, what, how);
+        }
+    }
+
+    /** Whether pages are being made. */
+    public enum Work {
+        NONE,
+        MAKING_PAGES
+    }
+
+    /** How a try ended. */
+    public enum Came {
+        WELL,
+        NOT
+    }
+
     /** The plan being made or changed. */
     public record Editing(Draft draft, Side side, LocalDate today, List<String> people, List<String> cages)
             implements Page {

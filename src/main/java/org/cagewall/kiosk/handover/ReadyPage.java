@@ -71,11 +71,15 @@ final class ReadyPage extends Pane {
             card.add(new WrapLabel(fact.label(), Type.LINE, Tone.SOFT), "wmin 0, growx, aligny top");
             card.add(new WrapLabel(fact.text(), Type.LEAD, Tone.INK), "wmin 0, growx");
         }
+        boolean away = page.running() == HandoverState.Running.NOW;
         Row buttons = new Row();
-        buttons.add(button(ButtonKind.MAIN, "rehearse", () -> presenter.get().rehearse()));
-        if (page.running() == HandoverState.Running.NOW) {
+        if (away) {
             buttons.add(button(ButtonKind.MAIN, "end", () -> presenter.get().end()));
         }
+        buttons.add(button(away ? ButtonKind.OUTLINED : ButtonKind.MAIN, "rehearse", () -> presenter
+                .get()
+                .rehearse()));
+        buttons.add(button(ButtonKind.OUTLINED, "pack", () -> presenter.get().pack()));
         buttons.add(button(ButtonKind.OUTLINED, "change", () -> presenter.get().change()));
         card.add(buttons, "spanx 2, growx, gaptop 8");
         return card;

@@ -2,11 +2,15 @@ package org.cagewall.kiosk.handover;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.stream.Collectors;
 import javax.swing.AbstractButton;
 import javax.swing.JLabel;
 import javax.swing.text.JTextComponent;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.cagewall.kiosk.Painted;
 import org.cagewall.kiosk.Sat;
 import org.cagewall.kiosk.WithDaybook;
@@ -74,6 +78,7 @@ class HandoverScreenTest extends WithDaybook {
                 .press("rehearse")
                 .png("handover-rehearsal-" + size)
                 .assertFit();
+        handover.press("back").press("pack").png("handover-pack-" + size).assertFit();
     }
 
     @Test
@@ -154,6 +159,41 @@ class HandoverScreenTest extends WithDaybook {
 
         assertThat(handover.maybe("rehearse")).isPresent();
         assertThat(book.desk().room().head()).isEqualTo(head);
+    }
+
+    @Test
+    void thePackIsPutIntoAFile() throws java.io.IOException {
+        ahead();
+        Painted handover =
+                handover(TextSize.NORMAL).press("pack").png("handover-pack").assertFit();
+        assertThat(text(handover)).contains("The pack for Tomas, on paper", "9 days, a page each, to tick");
+
+        handover.press("save-pack").png("handover-pack-saved").assertFit();
+
+        Path file = book.desk().folder().path().resolve("pack-2026-04-14.pdf");
+        try (PDDocument pdf = Loader.loadPDF(Files.readAllBytes(file))) {
+            assertThat(pdf.getNumberOfPages()).isEqualTo(15);
+        }
+        assertThat(handover.find("saved", JLabel.class).getText()).contains("pack-2026-04-14.pdf");
+        handover.press("save-pack").press("back");
+        assertThat(file.resolveSibling("pack-2026-04-14-2.pdf")).isRegularFile();
+        assertThat(handover.maybe("rehearse")).isPresent();
+    }
+
+    @Test
+    void aSitterPrintsNoPack() {
+        away();
+        Painted handover = Sat.at(
+                book,
+                TextSize.NORMAL,
+                "Tomas",
+                new Destination.Handover(),
+                (pen, stage) -> new HandoverScreen(book.desk(), pen, stage, stage, stage, WORDS));
+
+        handover.press("pack").press("save-pack");
+
+        assertThat(book.desk().folder().path().resolve("pack-2026-04-14.pdf")).doesNotExist();
+        assertThat(text(handover)).contains("The pack is the owner's");
     }
 
     private void ahead() {
