@@ -75,7 +75,8 @@ public record Window(LocalDate earliest, LocalDate expected, LocalDate latest, b
         return one.isBefore(other) ? one : other;
     }
 
-    static LocalDate later(LocalDate one, LocalDate other) {
+    /** The later of two days. */
+    public static LocalDate later(LocalDate one, LocalDate other) {
         return one.isAfter(other) ? one : other;
     }
 }

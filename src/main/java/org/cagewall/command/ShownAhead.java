@@ -31,14 +31,9 @@ record ShownAhead(Ahead ahead, Words words) {
                 "command.ahead.heading",
                 ahead.question().clearBy(),
                 ahead.question().policy()));
-        ahead.back().ifPresentOrElse(back -> columns(back, lines), () -> lines.add(words.say("command.ahead.unknown")));
-        ahead.rings()
-                .ifPresent(rings -> lines.add(words.say(
-                        "command.ahead.rings",
-                        Integer.toString(rings.year()),
-                        rings.issued(),
-                        rings.boxOn().earliest(),
-                        rings.boxOn().expected())));
+        ahead.back().ifPresent(back -> columns(back, lines));
+        lines.add(words.say(ahead.numbers()));
+        ahead.rings().map(NewRings::told).map(words::say).ifPresent(lines::add);
         ahead.nests().forEach(nest -> lines.addAll(nest(nest)));
         ahead.days().forEach(day -> lines.add(day(day)));
         ahead.fosters()
@@ -56,13 +51,11 @@ record ShownAhead(Ahead ahead, Words words) {
     }
 
     private void columns(WorkingBack back, List<String> lines) {
-        lines.add(row("", pace -> words.say("command.ahead.pace", pace)));
+        lines.add(row("", words::heading));
         for (Steps.Step step : Steps.Step.values()) {
             lines.add(row(
-                    words.say("command.ahead.step", step),
-                    pace -> words.date(back.column(pace).day(step))));
+                    words.heading(step), pace -> words.date(back.column(pace).day(step))));
         }
-        lines.add(words.say(back.numbers()));
     }
 
     /** A head and three cells below one another, for letters of one width. */

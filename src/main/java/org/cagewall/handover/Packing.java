@@ -46,7 +46,7 @@ final class Packing {
         this.room = room;
         this.today = today;
         this.absence = absence;
-        this.first = absence.from().isAfter(today) ? absence.from() : today;
+        this.first = absence.firstFrom(today);
         this.owner = room.owner().map(Person::name).orElse("-");
         this.almanac = Almanac.of(room);
     }
@@ -153,7 +153,7 @@ final class Packing {
         if (room.headsIn(cage) == 0) {
             return Optional.empty();
         }
-        if (cage.use() == Use.QUARANTINE || cage.use() == Use.HOSPITAL) {
+        if (cage.use().isSickroom()) {
             return Optional.of(Care.APART);
         }
         Outlook nest = almanac.nest(cage);
@@ -226,7 +226,7 @@ final class Packing {
         if (cage.routine().allows(Permission.SOFT_FOOD)) {
             notes.add(say("note-soft-food"));
         }
-        if (cage.use() == Use.QUARANTINE || cage.use() == Use.HOSPITAL) {
+        if (cage.use().isSickroom()) {
             notes.add(say("note-last"));
         }
         List<Message> morning = feed(cage, DayPart.MORNING);

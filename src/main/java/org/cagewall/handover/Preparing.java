@@ -60,7 +60,7 @@ final class Preparing {
         this.room = room;
         this.today = today;
         this.absence = absence;
-        this.leaving = absence.from().isAfter(today) ? absence.from() : today;
+        this.leaving = absence.firstFrom(today);
         Almanac almanac = Almanac.of(room);
         this.nests = room.walk().map(almanac::nest).toList();
     }

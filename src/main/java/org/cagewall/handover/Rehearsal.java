@@ -50,25 +50,6 @@ public final class Rehearsal {
                 .map(Task::id)
                 .map(id -> new TaskOutcome(room.head(), id, true, Optional.empty(), "-", day, Optional.empty()))
                 .forEach(outcomes::add);
-        return new Room(
-                room.head(),
-                room.code(),
-                room.day(),
-                room.since(),
-                room.settings(),
-                room.walls(),
-                room.cages(),
-                room.birds(),
-                room.pairs(),
-                room.plans(),
-                room.people(),
-                room.absences(),
-                room.visits(),
-                room.unread(),
-                outcomes,
-                room.rings(),
-                room.ringsSpoilt(),
-                room.ringsWorn(),
-                room.past());
+        return room.holding(room.since(), room.visits(), room.unread(), outcomes);
     }
 }

@@ -178,28 +178,13 @@ final class Reviewing {
 
     /** The room with the visits and outcomes that these entries tell of, which it may no longer hold. */
     private Room asTold() {
-        return new Room(
-                room.head(),
-                room.code(),
-                room.day(),
+        return room.holding(
                 from,
-                room.settings(),
-                room.walls(),
-                room.cages(),
-                room.birds(),
-                room.pairs(),
-                room.plans(),
-                room.people(),
-                room.absences(),
                 living().filter(entry -> entry.answer().isPresent())
                         .flatMap(Reviewing::visits)
                         .toList(),
                 List.of(),
-                living().map(Reviewing::outcome).flatMap(Optional::stream).toList(),
-                room.rings(),
-                room.ringsSpoilt(),
-                room.ringsWorn(),
-                room.past());
+                living().map(Reviewing::outcome).flatMap(Optional::stream).toList());
     }
 
     private Stream<LogEntry> living() {

@@ -9,9 +9,11 @@ import org.cagewall.almanac.Almanac;
 import org.cagewall.almanac.NestState;
 import org.cagewall.almanac.Outlook;
 import org.cagewall.almanac.Timetable;
+import org.cagewall.almanac.Window;
 import org.cagewall.room.Absence;
 import org.cagewall.room.Pair;
 import org.cagewall.room.Room;
+import org.cagewall.text.Message;
 
 /**
  * The answer to the question that rules a keeper's year: until when may they lay, which nests will not be done, and what
@@ -64,7 +66,7 @@ public record Ahead(
                 .toList();
         LocalDate leaving = away(room, question.clearBy()).map(Absence::from).orElse(question.clearBy());
         LocalDate to = away(room, question.clearBy()).map(Absence::to).orElse(leaving.plusDays(FORTNIGHT - 1L));
-        LocalDate from = leaving.isAfter(today) ? later(today, leaving.minusDays(LEAD_DAYS)) : leaving;
+        LocalDate from = leaving.isAfter(today) ? Window.later(today, leaving.minusDays(LEAD_DAYS)) : leaving;
         Forecast forecast = Forecast.of(courses, odds, from, leaving, to, question.policy(), question.draws());
         List<FosterMove> fosters = Fosters.of(
                 room,
@@ -89,8 +91,9 @@ public record Ahead(
                 fosters);
     }
 
-    private static LocalDate later(LocalDate one, LocalDate other) {
-        return one.isAfter(other) ? one : other;
+    /** By whose numbers it is reckoned, or that too little is known to reckon, as a sentence. */
+    public Message numbers() {
+        return back.map(WorkingBack::numbers).orElse(Message.of("plan.unknown"));
     }
 
     private static boolean isToAsk(Outlook nest, LocalDate today) {

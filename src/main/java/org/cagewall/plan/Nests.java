@@ -40,11 +40,15 @@ record Nests(Cage cage, Course course, Question question, List<FosterMove> foste
 
     /** When it is done, column by column; guessed where anything in it is. */
     private Window clear(Course of) {
+        return clear(of, question.policy());
+    }
+
+    private Window clear(Course of, Policy policy) {
         LocalDate[] days = new LocalDate[Pace.values().length];
         Fate fate = of.fate();
         for (Pace pace : Pace.values()) {
             of.run(Law.of(of.nest().timetable(), pace), fate);
-            days[pace.ordinal()] = LocalDate.ofEpochDay(fate.clear(question.policy()));
+            days[pace.ordinal()] = LocalDate.ofEpochDay(fate.clear(policy));
         }
         return new Window(days[0], days[1], days[2], course.isAbout());
     }
@@ -191,18 +195,12 @@ record Nests(Cage cage, Course course, Question question, List<FosterMove> foste
 
     /** The cock rears the last chick, and is out with it; the hen has had her rest meanwhile. */
     private Window fedAfter(LocalDate henOut) {
-        Window fed = new Nests(
-                        cage,
-                        course,
-                        new Question(question.clearBy(), Policy.WEANED, question.rounds(), question.draws()),
-                        List.of())
-                .clear(course);
+        Window fed = clear(course, Policy.WEANED);
         return new Window(
-                later(fed.earliest(), henOut), later(fed.expected(), henOut), later(fed.latest(), henOut), fed.about());
-    }
-
-    private static LocalDate later(LocalDate one, LocalDate other) {
-        return one.isAfter(other) ? one : other;
+                Window.later(fed.earliest(), henOut),
+                Window.later(fed.expected(), henOut),
+                Window.later(fed.latest(), henOut),
+                fed.about());
     }
 
     private List<String> names(List<Young> eggs) {

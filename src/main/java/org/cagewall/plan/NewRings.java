@@ -7,6 +7,7 @@ import org.cagewall.almanac.RingYears;
 import org.cagewall.almanac.Span;
 import org.cagewall.almanac.Timetable;
 import org.cagewall.room.Timing;
+import org.cagewall.text.Message;
 
 /**
  * From when a box may be put on for the chicks to wear the new year's rings, worked out from the day the rings are issued
@@ -29,6 +30,11 @@ public record NewRings(int year, LocalDate issued, From firstHatch, From firstEg
         private From minusDays(int days) {
             return new From(earliest.minusDays(days), expected.minusDays(days));
         }
+    }
+
+    /** From when a box may be put on for them, as a sentence. */
+    public Message told() {
+        return Message.of("plan.rings", Integer.toString(year), issued, boxOn.earliest(), boxOn.expected());
     }
 
     /** Of the rings that are issued next after a day; empty where too little is known of the species. */

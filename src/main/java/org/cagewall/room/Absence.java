@@ -33,6 +33,11 @@ public record Absence(
                 && ended.filter(back -> !day.isBefore(back)).isEmpty();
     }
 
+    /** Its first day that has not gone by on that day. */
+    public LocalDate firstFrom(LocalDate today) {
+        return from.isAfter(today) ? from : today;
+    }
+
     /** The last day the owner was away, as far as it is known. */
     public LocalDate last() {
         return ended.map(back -> back.minusDays(1))

@@ -99,6 +99,30 @@ public record Room(
                 past);
     }
 
+    /** The room as it would be with these visits, reports and outcomes in place of those it holds, and since that day. */
+    public Room holding(LocalDate from, List<Visit> seen, List<Visit> reports, List<TaskOutcome> told) {
+        return new Room(
+                head,
+                code,
+                day,
+                from,
+                settings,
+                walls,
+                cages,
+                birds,
+                pairs,
+                plans,
+                people,
+                absences,
+                seen,
+                reports,
+                told,
+                rings,
+                ringsSpoilt,
+                ringsWorn,
+                past);
+    }
+
     public boolean isEmpty() {
         return head == 0;
     }

@@ -211,7 +211,7 @@ final class SittersList {
     }
 
     private static boolean isApart(Cage cage) {
-        return cage.use() == Use.QUARANTINE || cage.use() == Use.HOSPITAL;
+        return cage.use().isSickroom();
     }
 
     private List<Task> evening() {

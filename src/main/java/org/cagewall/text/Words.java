@@ -56,6 +56,11 @@ public final class Words {
         return ownWord ? said.substring(0, 1).toUpperCase(locale) + said.substring(1) : said;
     }
 
+    /** The word for a constant where it stands alone, with a capital. */
+    public String heading(Enum<?> constant) {
+        return sentence(Message.of(key(constant)));
+    }
+
     public boolean knows(String key) {
         return pattern(key).isPresent();
     }
@@ -112,13 +117,17 @@ public final class Words {
             return time(time);
         }
         if (arg instanceof Enum<?> constant) {
-            return say("word." + constant.getDeclaringClass().getSimpleName().toLowerCase(Locale.ROOT) + "."
-                    + constant.name().toLowerCase(Locale.ROOT).replace('_', '-'));
+            return say(key(constant));
         }
         if (arg instanceof Collection<?> several) {
             return several.stream().map(each -> String.valueOf(spoken(each))).collect(Collectors.joining(", "));
         }
         return arg;
+    }
+
+    private static String key(Enum<?> constant) {
+        return "word." + constant.getDeclaringClass().getSimpleName().toLowerCase(Locale.ROOT) + "."
+                + constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     private Optional<String> pattern(String key) {

@@ -27,7 +27,7 @@ class AheadCommandTest {
                 .startsWith(
                         "To be done by 14 June 2026: every chick feeds itself",
                         "                        At a push               Usual                   Safe",
-                        "box on                  5 April 2026            28 March 2026           28 February 2026");
+                        "Box on                  5 April 2026            28 March 2026           28 February 2026");
         assertThat(ran.out()).contains("Chances from 10000 draws, seed 1.");
     }
 

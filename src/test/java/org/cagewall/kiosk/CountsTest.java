@@ -2,41 +2,18 @@ package org.cagewall.kiosk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import javax.swing.JLabel;
-import org.cagewall.desk.Desk;
-import org.cagewall.desk.TestDesk;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.shell.Stage;
-import org.cagewall.text.Words;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** What the screens count can be matched by somebody who sees them for the first time. */
-class CountsTest {
+class CountsTest extends WithDemo {
 
-    private static final Words WORDS = Words.english();
-
-    @TempDir
-    Path folder;
-
-    private Desk desk;
     private Kiosk kiosk;
     private Stage stage;
-
-    @BeforeEach
-    void open() {
-        desk = TestDesk.demo(folder);
-    }
-
-    @AfterEach
-    void close() {
-        desk.close();
-    }
 
     @Test
     void theCagesWithBirdsAreTheSameOnTheWallOnTheOwnersListAndOnTheSittersList() {

@@ -2,40 +2,17 @@ package org.cagewall.kiosk;
 
 import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 
-import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.cagewall.desk.Desk;
-import org.cagewall.desk.TestDesk;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.shell.Stage;
-import org.cagewall.text.Words;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Every screen of the demo birdroom, for the owner and for the sitter: whole text, targets, names, no overlap. */
-class EveryScreenTest {
-
-    private static final Words WORDS = Words.english();
-
-    @TempDir
-    Path folder;
-
-    private Desk desk;
-
-    @BeforeEach
-    void open() {
-        desk = TestDesk.demo(folder);
-    }
-
-    @AfterEach
-    void close() {
-        desk.close();
-    }
+class EveryScreenTest extends WithDemo {
 
     @TestFactory
     Stream<DynamicTest> everyScreenFits() {

@@ -4,11 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.List;
-import org.cagewall.desk.DataFolder;
-import org.cagewall.desk.Desk;
-import org.cagewall.desk.Lanes;
 import org.cagewall.desk.TestDesk;
-import org.cagewall.kiosk.shell.EventThread;
 import org.cagewall.room.Bird;
 import org.cagewall.room.Cage;
 import org.cagewall.room.DayPart;
@@ -18,32 +14,15 @@ import org.cagewall.room.Permission;
 import org.cagewall.room.Role;
 import org.cagewall.room.Sex;
 import org.cagewall.room.Use;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** An empty room is furnished and its first birds move in, in a real window, read back from the database. */
 @RequiresDisplay
-class FirstDayJourneyTest {
+class FirstDayJourneyTest extends InAWindow {
 
-    @TempDir
-    Path folder;
-
-    private Desk desk;
-    private Live live;
-
-    @BeforeEach
-    void open() {
-        TestDesk.empty(room()).close();
-        desk = Desk.open(DataFolder.open(room()), Lanes.answeringOn(new EventThread()), TestDesk.clocks());
-        live = Live.kiosk(desk);
-    }
-
-    @AfterEach
-    void close() {
-        live.close();
-        desk.close();
+    @Override
+    void make(Path room) {
+        TestDesk.empty(room).close();
     }
 
     @Test
@@ -121,9 +100,7 @@ class FirstDayJourneyTest {
     }
 
     private void readBack() {
-        live.close();
-        desk.close();
-        desk = Desk.open(DataFolder.open(room()), Lanes.inline(), TestDesk.clocks());
+        leaveAndReopen();
 
         assertPerson("Ines", Role.OWNER, "0555 0142");
         assertPerson("Tomas", Role.SITTER, "0555 0163");
@@ -165,9 +142,5 @@ class FirstDayJourneyTest {
 
     private List<FeedLine> feedOf(String cage) {
         return desk.room().cage(cage).orElseThrow().routine().feed();
-    }
-
-    private Path room() {
-        return folder.resolve("room");
     }
 }

@@ -2,43 +2,19 @@ package org.cagewall.kiosk;
 
 import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 
-import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
-import org.cagewall.desk.Desk;
-import org.cagewall.desk.TestDesk;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.shell.Stage;
 import org.cagewall.kiosk.theme.Light;
 import org.cagewall.kiosk.theme.TextSize;
-import org.cagewall.text.Words;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
-import org.junit.jupiter.api.io.TempDir;
 
 /** The screens of every day in large letters, owner's bar and sitter's bar below them: whole text, targets, no overlap. */
-class LargeLettersTest {
-
-    private static final Words WORDS = Words.english();
-
-    @TempDir
-    Path folder;
-
-    private Desk desk;
-
-    @BeforeEach
-    void open() {
-        desk = TestDesk.demo(folder);
-    }
-
-    @AfterEach
-    void close() {
-        desk.close();
-    }
+class LargeLettersTest extends WithDemo {
 
     @TestFactory
     Stream<DynamicTest> everyDaysScreensFit() {

@@ -6,39 +6,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.cagewall.cards.OutsidePrograms;
-import org.cagewall.desk.DataFolder;
-import org.cagewall.desk.Desk;
-import org.cagewall.desk.Lanes;
 import org.cagewall.desk.TestDesk;
-import org.cagewall.kiosk.shell.EventThread;
 import org.cagewall.room.LogEntry;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** An owner plans days away, makes ready, rehearses a day and takes the pack, in a real window, read back from disk. */
 @RequiresDisplay
-class LeavingJourneyTest {
-
-    @TempDir
-    Path folder;
-
-    private Desk desk;
-    private Live live;
-
-    @BeforeEach
-    void open() {
-        TestDesk.furnished(room()).close();
-        desk = Desk.open(DataFolder.open(room()), Lanes.answeringOn(new EventThread()), TestDesk.clocks());
-        live = Live.kiosk(desk);
-    }
-
-    @AfterEach
-    void close() {
-        live.close();
-        desk.close();
-    }
+class LeavingJourneyTest extends InAWindow {
 
     @Test
     void theOwnerPlansMakesReadyRehearsesAndTakesThePack() throws Exception {
@@ -58,9 +32,7 @@ class LeavingJourneyTest {
     }
 
     private void readBack() throws Exception {
-        live.close();
-        desk.close();
-        desk = Desk.open(DataFolder.open(room()), Lanes.inline(), TestDesk.clocks());
+        leaveAndReopen();
 
         assertThat(desk.room().absences()).singleElement().satisfies(away -> assertThat(away.second())
                 .contains("Club friend"));
@@ -77,9 +49,5 @@ class LeavingJourneyTest {
         assertThat(text)
                 .contains("Read this first", "0555 0190", "Day 1: Monday 20 April", "Day 9: Tuesday 28 April")
                 .contains("no bird leaves while Ines is away");
-    }
-
-    private Path room() {
-        return folder.resolve("room");
     }
 }

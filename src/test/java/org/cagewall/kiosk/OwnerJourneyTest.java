@@ -7,42 +7,16 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Stream;
-import org.cagewall.desk.DataFolder;
-import org.cagewall.desk.Desk;
-import org.cagewall.desk.Lanes;
 import org.cagewall.desk.TestDesk;
-import org.cagewall.kiosk.shell.EventThread;
 import org.cagewall.room.Answer;
 import org.cagewall.room.CardFaces;
 import org.cagewall.room.How;
 import org.cagewall.room.LogEntry;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** An owner's morning from start to end, in a real window, read back from the database. */
 @RequiresDisplay
-class OwnerJourneyTest {
-
-    @TempDir
-    Path folder;
-
-    private Desk desk;
-    private Live live;
-
-    @BeforeEach
-    void open() {
-        TestDesk.furnished(room()).close();
-        desk = Desk.open(DataFolder.open(room()), Lanes.answeringOn(new EventThread()), TestDesk.clocks());
-        live = Live.kiosk(desk);
-    }
-
-    @AfterEach
-    void close() {
-        live.close();
-        desk.close();
-    }
+class OwnerJourneyTest extends InAWindow {
 
     @Test
     void theOwnerScansRecordsPrintsAndPlansTheHoliday() throws Exception {
@@ -84,9 +58,7 @@ class OwnerJourneyTest {
         }
         assertThat(sheets).hasSize(1);
 
-        live.close();
-        desk.close();
-        desk = Desk.open(DataFolder.open(room()), Lanes.inline(), TestDesk.clocks());
+        leaveAndReopen();
 
         List<LogEntry> log = TestDesk.newest(desk, 40);
         LogEntry scanned = checkOf(log, "A1");
@@ -117,9 +89,5 @@ class OwnerJourneyTest {
                 .filter(entry -> entry.deed().equals("check") && entry.cages().contains(id))
                 .findFirst()
                 .orElseThrow();
-    }
-
-    private Path room() {
-        return folder.resolve("room");
     }
 }

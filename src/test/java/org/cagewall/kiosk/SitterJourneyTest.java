@@ -11,47 +11,32 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import org.cagewall.desk.Clocks;
-import org.cagewall.desk.DataFolder;
 import org.cagewall.desk.Desk;
-import org.cagewall.desk.Lanes;
 import org.cagewall.desk.TestDesk;
-import org.cagewall.kiosk.shell.EventThread;
 import org.cagewall.room.Answer;
 import org.cagewall.room.LogEntry;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** A sitter's three days and the owner's review of them, in a real window, read back from the database. */
 @RequiresDisplay
-class SitterJourneyTest {
-
-    @TempDir
-    Path folder;
+class SitterJourneyTest extends InAWindow {
 
     private final MovingClock clock = new MovingClock();
-    private Desk desk;
-    private Live live;
 
-    @BeforeEach
-    void open() {
-        Desk before = TestDesk.furnished(room());
+    @Override
+    void make(Path room) {
+        Desk before = TestDesk.furnished(room);
         TestDesk.tell(before, """
                 {"deed":"away-planned","from":"2026-04-14","to":"2026-04-28","sitter":"Tomas","second":"Club friend","vet":"Bird vet 0555 0190","by":"Ines"}
                 """);
         ZoneId zone = before.room().settings().zone();
         before.close();
         clock.to(TestDesk.TODAY.atTime(LocalTime.of(8, 0)).atZone(zone).toInstant());
-        desk = Desk.open(
-                DataFolder.open(room()), Lanes.answeringOn(new EventThread()), new Clocks(clock, Optional.empty()));
-        live = Live.kiosk(desk);
     }
 
-    @AfterEach
-    void close() {
-        live.close();
-        desk.close();
+    @Override
+    Clocks clocks() {
+        return new Clocks(clock, Optional.empty());
     }
 
     @Test
@@ -112,10 +97,7 @@ class SitterJourneyTest {
     }
 
     private void readBack() {
-        live.close();
-        desk.close();
-        Clocks later = new Clocks(clock, Optional.empty());
-        desk = Desk.open(DataFolder.open(room()), Lanes.inline(), later);
+        leaveAndReopen();
 
         List<LogEntry> log = TestDesk.newest(desk, 200);
         assertThat(log)
@@ -147,10 +129,6 @@ class SitterJourneyTest {
         return desk.room().visits().stream()
                 .filter(visit -> visit.person().equals("Tomas") && visit.day().equals(TestDesk.TODAY.plusDays(day)))
                 .count();
-    }
-
-    private Path room() {
-        return folder.resolve("room");
     }
 
     /** A clock that the test moves on by whole days. */

@@ -5,42 +5,22 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.List;
 import org.cagewall.cards.OutsidePrograms;
-import org.cagewall.desk.DataFolder;
 import org.cagewall.desk.Desk;
-import org.cagewall.desk.Lanes;
 import org.cagewall.desk.TestDesk;
-import org.cagewall.kiosk.shell.EventThread;
 import org.cagewall.room.LogEntry;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** A sitter phones and closes the day, in a real window, read back from the database. */
 @RequiresDisplay
-class SittersEveningJourneyTest {
+class SittersEveningJourneyTest extends InAWindow {
 
-    @TempDir
-    Path folder;
-
-    private Desk desk;
-    private Live live;
-
-    @BeforeEach
-    void open() {
-        try (Desk before = TestDesk.furnished(room())) {
+    @Override
+    void make(Path room) {
+        try (Desk before = TestDesk.furnished(room)) {
             TestDesk.tell(before, """
                     {"deed":"away-planned","from":"2026-04-14","to":"2026-04-28","sitter":"Tomas","second":"Club friend","vet":"Bird vet 0555 0190","by":"Ines"}
                     """);
         }
-        desk = Desk.open(DataFolder.open(room()), Lanes.answeringOn(new EventThread()), TestDesk.clocks());
-        live = Live.kiosk(desk);
-    }
-
-    @AfterEach
-    void close() {
-        live.close();
-        desk.close();
     }
 
     @Test
@@ -66,9 +46,7 @@ class SittersEveningJourneyTest {
     }
 
     private void readBack() {
-        live.close();
-        desk.close();
-        desk = Desk.open(DataFolder.open(room()), Lanes.inline(), TestDesk.clocks());
+        leaveAndReopen();
 
         List<LogEntry> told = TestDesk.newest(desk, 60).stream()
                 .filter(entry -> entry.by().equals("Tomas"))
@@ -87,9 +65,5 @@ class SittersEveningJourneyTest {
                 .filter(entry -> entry.deed().equals(deed))
                 .map(LogEntry::line)
                 .toList();
-    }
-
-    private Path room() {
-        return folder.resolve("room");
     }
 }

@@ -3,7 +3,6 @@ package org.cagewall.kiosk.ahead;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.cagewall.kiosk.kit.RangeChart;
@@ -13,6 +12,7 @@ import org.cagewall.plan.Ahead;
 import org.cagewall.plan.DayAhead;
 import org.cagewall.plan.FosterMove;
 import org.cagewall.plan.NestAhead;
+import org.cagewall.plan.NewRings;
 import org.cagewall.plan.Pace;
 import org.cagewall.plan.Range;
 import org.cagewall.plan.Steps;
@@ -38,9 +38,7 @@ record AheadWords(Words words) {
 
     AheadState.Answer answer(Ahead ahead) {
         return new AheadState.Answer(
-                Arrays.stream(Pace.values())
-                        .map(pace -> words.say("ahead.pace", pace))
-                        .toList(),
+                Arrays.stream(Pace.values()).map(words::heading).toList(),
                 ahead.back().map(this::steps).orElse(List.of()),
                 notes(ahead),
                 ahead.nests().stream().map(this::nest).toList(),
@@ -55,8 +53,7 @@ record AheadWords(Words words) {
     private List<AheadState.Step> steps(WorkingBack back) {
         return Arrays.stream(Steps.Step.values())
                 .map(step -> new AheadState.Step(
-                        words.say("ahead.step."
-                                + step.name().toLowerCase(Locale.ROOT).replace('_', '-')),
+                        words.heading(step),
                         Arrays.stream(Pace.values())
                                 .map(pace -> words.date(back.column(pace).day(step)))
                                 .toList()))
@@ -65,14 +62,8 @@ record AheadWords(Words words) {
 
     private List<String> notes(Ahead ahead) {
         List<String> notes = new ArrayList<>();
-        notes.add(ahead.back().map(back -> words.say(back.numbers())).orElse(words.say("ahead.unknown")));
-        ahead.rings()
-                .ifPresent(rings -> notes.add(words.say(
-                        "ahead.rings",
-                        Integer.toString(rings.year()),
-                        rings.issued(),
-                        rings.boxOn().earliest(),
-                        rings.boxOn().expected())));
+        notes.add(words.say(ahead.numbers()));
+        ahead.rings().map(NewRings::told).map(words::say).ifPresent(notes::add);
         return notes;
     }
 

@@ -2,14 +2,13 @@ package org.cagewall.kiosk.ahead;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Collectors;
-import org.cagewall.desk.Desk;
 import org.cagewall.desk.TestDesk;
 import org.cagewall.kiosk.Kiosk;
 import org.cagewall.kiosk.Painted;
+import org.cagewall.kiosk.WithDemo;
 import org.cagewall.kiosk.kit.RangeChart;
 import org.cagewall.kiosk.kit.WrapLabel;
 import org.cagewall.kiosk.shell.Destination;
@@ -22,38 +21,19 @@ import org.cagewall.plan.NestAhead;
 import org.cagewall.plan.Pace;
 import org.cagewall.plan.Policy;
 import org.cagewall.plan.Question;
-import org.cagewall.text.Words;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /** The screen of the days ahead, on the demo birdroom. */
-class AheadScreenTest {
+class AheadScreenTest extends WithDemo {
 
-    private static final Words WORDS = Words.english();
     private static final LocalDate TODAY = TestDesk.TODAY;
 
     /** A day on which some nests of the demo birdroom are done and others are not. */
     private static final LocalDate SOON = TODAY.plusDays(50);
 
-    @TempDir
-    Path folder;
-
-    private Desk desk;
     private Kiosk kiosk;
-
-    @BeforeEach
-    void open() {
-        desk = TestDesk.demo(folder);
-    }
-
-    @AfterEach
-    void close() {
-        desk.close();
-    }
 
     @ParameterizedTest
     @EnumSource(names = {"NORMAL", "LARGE", "LARGER"})
