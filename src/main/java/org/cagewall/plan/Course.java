@@ -28,8 +28,10 @@ import org.cagewall.room.Timing;
  * @param young what lies in the nest: chicks, then eggs
  * @param laying what may still be laid
  * @param stages how the pair is parted
+ * @param longestIncubation after so many days sat an egg has had its time
  */
-record Course(Outlook nest, int today, List<Young> young, Optional<Laying> laying, Stages stages) {
+record Course(
+        Outlook nest, int today, List<Young> young, Optional<Laying> laying, Stages stages, int longestIncubation) {
 
     /**
      * A round whose last egg is not laid.
@@ -61,7 +63,13 @@ record Course(Outlook nest, int today, List<Young> young, Optional<Laying> layin
                                 .map(Builder::chick),
                         nest.eggsHere().stream().map(builder::egg))
                 .toList();
-        return new Course(nest, day(today), young, laying, Stages.of(nest));
+        return new Course(
+                nest,
+                day(today),
+                young,
+                laying,
+                Stages.of(nest),
+                nest.timetable().span(Timing.INCUBATION).orElseThrow().latest());
     }
 
     private static Optional<Laying> laying(Outlook nest, LocalDate today, Young egg) {
@@ -101,7 +109,13 @@ record Course(Outlook nest, int today, List<Young> young, Optional<Laying> layin
 
     /** The same nest without some of what lies in it; nothing more is laid in it then. */
     Course without(Predicate<Young> taken) {
-        return new Course(nest, today, young.stream().filter(taken.negate()).toList(), Optional.empty(), stages);
+        return new Course(
+                nest,
+                today,
+                young.stream().filter(taken.negate()).toList(),
+                Optional.empty(),
+                stages,
+                longestIncubation);
     }
 
     /** Whether it leans on a day that was the keeper's guess. */
@@ -172,7 +186,7 @@ record Course(Outlook nest, int today, List<Young> young, Optional<Laying> layin
 
     private void sits(Law law, Fate fate, int i, int satFrom, boolean hatches) {
         fate.hatch[i] = hatches ? satFrom + law.of(Timing.INCUBATION, today - satFrom) : Fate.NEVER;
-        int over = hatches ? fate.hatch[i] : satFrom + longestIncubation();
+        int over = hatches ? fate.hatch[i] : satFrom + longestIncubation;
         fate.sat = Math.max(fate.sat, over);
         if (hatches && law.isReared()) {
             leavesAndFeeds(law, fate, i);
@@ -180,10 +194,6 @@ record Course(Outlook nest, int today, List<Young> young, Optional<Laying> layin
             fate.out[i] = Fate.NEVER;
             fate.fed[i] = Fate.NEVER;
         }
-    }
-
-    private int longestIncubation() {
-        return nest.timetable().span(Timing.INCUBATION).orElseThrow().latest();
     }
 
     private void leavesAndFeeds(Law law, Fate fate, int i) {

@@ -12,8 +12,13 @@ final class DayLaw {
 
     private final int earliest;
 
+    private static final int PARTS = 128;
+
     /** That it takes so many days more than the earliest, or fewer. */
     private final double[] within;
+
+    /** From which place on to look for a point between 0 and 1, by its part of so many. */
+    private final int[] places = new int[PARTS];
 
     DayLaw(Span span) {
         this.earliest = span.earliest();
@@ -25,6 +30,9 @@ final class DayLaw {
         }
         for (int i = 0; i < within.length; i++) {
             within[i] /= sum;
+        }
+        for (int part = 0; part < PARTS; part++) {
+            places[part] = place(0, (double) part / PARTS);
         }
     }
 
@@ -47,15 +55,19 @@ final class DayLaw {
 
     /** Days by this law, given that they are no fewer than the least; the least itself where the law knows of none. */
     int draw(int least, SplittableRandom chance) {
-        double gone = within(least - 1);
+        double gone = least <= earliest ? 0 : within(least - 1);
         if (gone >= 1) {
             return least;
         }
         double point = gone + chance.nextDouble() * (1 - gone);
-        int place = Math.max(0, least - earliest);
+        return earliest + place(places[Math.min((int) (point * PARTS), PARTS - 1)], point);
+    }
+
+    private int place(int from, double point) {
+        int place = from;
         while (place < within.length - 1 && within[place] <= point) {
             place++;
         }
-        return earliest + place;
+        return place;
     }
 }

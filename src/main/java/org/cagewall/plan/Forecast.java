@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 import org.cagewall.almanac.Span;
 import org.cagewall.room.Timing;
 
@@ -56,11 +57,7 @@ record Forecast(List<DayAhead> days, Map<Long, int[]> clear) {
         for (Course nest : nests) {
             clear.put(nest.nest().cage(), draw(nest, odds.get(nest.nest().cage()), tally, policy, draws));
         }
-        List<DayAhead> ahead = new ArrayList<>();
-        for (int day = 0; day < days; day++) {
-            ahead.add(tally.day(from.plusDays(day), day));
-        }
-        return new Forecast(List.copyOf(ahead), Map.copyOf(clear));
+        return new Forecast(tally.days(from), Map.copyOf(clear));
     }
 
     private static int[] draw(Course nest, Odds odds, Tally tally, Policy policy, Draws draws) {
@@ -85,18 +82,18 @@ record Forecast(List<DayAhead> days, Map<Long, int[]> clear) {
 
         private final int from;
         private final int leaving;
-        private final int[][] eggs;
-        private final int[][] chicks;
-        private final int[][] toRing;
-        private final int[][] toTakeAway;
+        private final Count eggs;
+        private final Count chicks;
+        private final Count toRing;
+        private final Count toTakeAway;
 
         private Tally(int from, int leaving, int days, int draws) {
             this.from = from;
             this.leaving = leaving;
-            this.eggs = new int[days][draws];
-            this.chicks = new int[days][draws];
-            this.toRing = new int[days][draws];
-            this.toTakeAway = new int[days][draws];
+            this.eggs = new Count(days, draws);
+            this.chicks = new Count(days, draws);
+            this.toRing = new Count(days, draws);
+            this.toTakeAway = new Count(days, draws);
         }
 
         private void add(int draw, Course nest, Fate fate, Span ringing) {
@@ -130,17 +127,59 @@ record Forecast(List<DayAhead> days, Map<Long, int[]> clear) {
         }
 
         /** One more from one day until another. */
-        private void add(int draw, int[][] days, int since, int until) {
-            int first = Math.max(since, from) - from;
-            int end = Math.min(until == Fate.NEVER ? days.length : until - from, days.length);
-            for (int day = first; day < end; day++) {
-                days[day][draw]++;
+        private void add(int draw, Count count, int since, int until) {
+            count.add(draw, since - from, until == Fate.NEVER ? Fate.NEVER : until - from);
+        }
+
+        private List<DayAhead> days(LocalDate first) {
+            List<Range> lying = eggs.ranges();
+            List<Range> inBox = chicks.ranges();
+            List<Range> ringing = toRing.ranges();
+            List<Range> fedThemselves = toTakeAway.ranges();
+            return IntStream.range(0, lying.size())
+                    .mapToObj(day -> new DayAhead(
+                            first.plusDays(day),
+                            lying.get(day),
+                            inBox.get(day),
+                            ringing.get(day),
+                            fedThemselves.get(day)))
+                    .toList();
+        }
+    }
+
+    /** How many there are of one thing, kept as what is more or fewer than on the day before, the days of a draw together. */
+    private static final class Count {
+
+        private final int days;
+        private final int draws;
+        private final int[] changes;
+
+        private Count(int days, int draws) {
+            this.days = days;
+            this.draws = draws;
+            this.changes = new int[days * draws];
+        }
+
+        private void add(int draw, int since, int until) {
+            int first = Math.max(since, 0);
+            if (first < days && until > first) {
+                changes[draw * days + first]++;
+                if (until < days) {
+                    changes[draw * days + until]--;
+                }
             }
         }
 
-        private DayAhead day(LocalDate date, int day) {
-            return new DayAhead(
-                    date, Range.of(eggs[day]), Range.of(chicks[day]), Range.of(toRing[day]), Range.of(toTakeAway[day]));
+        private List<Range> ranges() {
+            int[] now = new int[draws];
+            List<Range> ranges = new ArrayList<>();
+            for (int day = 0; day < days; day++) {
+                for (int draw = 0; draw < draws; draw++) {
+                    now[draw] += changes[draw * days + day];
+                }
+                ranges.add(Range.of(now));
+            }
+            return ranges;
         }
     }
 }

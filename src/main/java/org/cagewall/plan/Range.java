@@ -14,18 +14,24 @@ public record Range(double mean, int low, int high) {
     private static final double LOW = 0.1;
     private static final double HIGH = 0.9;
 
-    /** Of the number in each draw; sorts them. */
-    static Range of(int[] draws) {
-        Arrays.sort(draws);
-        double sum = 0;
+    /** Of the number in each draw, none less than nothing. */
+    public static Range of(int[] draws) {
+        int[] times = new int[Arrays.stream(draws).max().orElseThrow() + 1];
+        long sum = 0;
         for (int each : draws) {
+            times[each]++;
             sum += each;
         }
-        return new Range(sum / draws.length, at(draws, LOW), at(draws, HIGH));
+        return new Range(
+                (double) sum / draws.length, reached(times, LOW * draws.length), reached(times, HIGH * draws.length));
     }
 
-    /** The smallest number that holds at least that share of the draws. */
-    private static int at(int[] sorted, double share) {
-        return sorted[Math.max(0, (int) Math.ceil(share * sorted.length) - 1)];
+    /** The smallest number that, with those below it, was drawn at least so many times. */
+    private static int reached(int[] times, double wanted) {
+        int number = 0;
+        for (int drawn = times[0]; drawn < wanted; drawn += times[number]) {
+            number++;
+        }
+        return number;
     }
 }
