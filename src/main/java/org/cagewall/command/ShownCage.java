@@ -14,6 +14,7 @@ import org.cagewall.room.Pair;
 import org.cagewall.room.Place;
 import org.cagewall.room.PrintedCard;
 import org.cagewall.room.Room;
+import org.cagewall.room.Sign;
 import org.cagewall.room.Stay;
 import org.cagewall.room.Visit;
 import org.cagewall.text.Words;
@@ -127,7 +128,7 @@ record ShownCage(Room room, Cage cage, List<LogEntry> entries, Words words, Show
                 .map(time -> words.say("command.show.day-at", visit.day(), time))
                 .orElse(words.date(visit.day()));
         String said = words.say("command.show.check", when, visit.person(), visit.how(), visit.answer());
-        String signs = visit.signs().isEmpty() ? said : words.say("command.show.signs", said, visit.signs());
+        String signs = visit.signs().isEmpty() ? said : words.say("command.show.signs", said, Sign.told(visit.signs()));
         return visit.note()
                 .map(note -> words.say("command.show.note", signs, note))
                 .orElse(signs);

@@ -2,14 +2,17 @@ package org.cagewall.deed;
 
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.cagewall.room.Answer;
 import org.cagewall.room.Cage;
 import org.cagewall.room.DayPart;
 import org.cagewall.room.How;
 import org.cagewall.room.Room;
+import org.cagewall.room.Sign;
 import org.cagewall.text.Message;
 
 /** Deeds of the daily round: checks, tasks, notes, calls. */
@@ -19,12 +22,26 @@ public sealed interface VisitDeed extends Deed {
     record Check(String cage, Answer answer, How how, Optional<DayPart> when, Optional<List<String>> signs)
             implements VisitDeed, AtCage {
 
+        /** Something different seen in a cage. */
+        public static Check different(String cage, How how, Optional<DayPart> when, List<Sign> seen) {
+            Optional<List<String>> signs =
+                    Optional.of(seen.stream().map(Sign::id).toList()).filter(all -> !all.isEmpty());
+            return new Check(cage, Answer.DIFFERENT, how, when, signs);
+        }
+
         @Override
         public List<Rule> judgedBy() {
-            return List.of(
-                    CageRules.inUse(cage),
-                    scene -> Ruling.refusesIf(
-                            signs.filter(seen -> seen.size() > 12).isPresent(), "deed.many-signs"));
+            return List.of(CageRules.inUse(cage), scene -> signsAreKnown());
+        }
+
+        private Ruling signsAreKnown() {
+            List<String> known = Arrays.stream(Sign.values()).map(Sign::id).toList();
+            return signs.stream()
+                    .flatMap(List::stream)
+                    .filter(each -> !known.contains(each))
+                    .findFirst()
+                    .map(stranger -> Ruling.refuses("deed.no-sign", stranger, known))
+                    .orElse(Ruling.ALLOWED);
         }
 
         @Override
@@ -35,13 +52,14 @@ public sealed interface VisitDeed extends Deed {
                     answer,
                     how,
                     when,
-                    signs.filter(seen -> !seen.isEmpty()).map(seen -> String.join("\n", seen))));
+                    signs.filter(seen -> !seen.isEmpty())
+                            .map(seen -> seen.stream().distinct().collect(Collectors.joining("\n")))));
         }
 
         @Override
         public Message words() {
             return signs.filter(seen -> !seen.isEmpty())
-                    .map(seen -> Message.of("deed.did.check-signs", answer, seen))
+                    .map(seen -> Message.of("deed.did.check-signs", answer, Sign.told(seen)))
                     .orElse(Message.of("deed.did.check", answer));
         }
     }

@@ -17,6 +17,7 @@ import org.cagewall.room.Answer;
 import org.cagewall.room.Condition;
 import org.cagewall.room.DayPart;
 import org.cagewall.room.How;
+import org.cagewall.room.Sign;
 import org.cagewall.room.Whither;
 
 /**
@@ -114,14 +115,20 @@ final class DemoFortnight {
     private void check(String cage, int day, LocalTime time) {
         How how = random.nextInt(10) < SCANNED ? How.SCAN : How.HAND;
         if (day == 4 && cage.equals(DemoRoom.HEN_FLIGHT)) {
-            report(cage, day, time, how, List.of("puffed up", "not eating"), ill + " sits alone and hardly moves.");
+            report(
+                    cage,
+                    day,
+                    time,
+                    how,
+                    List.of(Sign.PUFFED_UP, Sign.NOT_EATING),
+                    ill + " sits alone and hardly moves.");
         } else if (day == 1 && cage.equals("A2")) {
             report(
                     cage,
                     day,
                     time,
                     how,
-                    List.of("dish empty"),
+                    List.of(Sign.DISH_EMPTY),
                     "The water dish lay on the floor. I dried the floor and filled the dish.");
         } else {
             story.by(SITTER, day)
@@ -130,12 +137,11 @@ final class DemoFortnight {
         }
     }
 
-    private void report(String cage, int day, LocalTime time, How how, List<String> signs, String note) {
+    private void report(String cage, int day, LocalTime time, How how, List<Sign> signs, String note) {
         story.by(SITTER, day)
                 .at(time)
                 .noting(note)
-                .tells(new VisitDeed.Check(
-                        cage, Answer.DIFFERENT, how, Optional.of(DayPart.MORNING), Optional.of(signs)));
+                .tells(VisitDeed.Check.different(cage, how, Optional.of(DayPart.MORNING), signs));
     }
 
     /** What is left of soft food comes out in the evening; the flights get their greens. */

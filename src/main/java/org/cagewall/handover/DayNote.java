@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.cagewall.room.Cage;
 import org.cagewall.room.LogEntry;
 import org.cagewall.room.Room;
+import org.cagewall.room.Sign;
 import org.cagewall.room.Visit;
 import org.cagewall.tasks.Audience;
 import org.cagewall.tasks.DailyList;
@@ -76,8 +77,8 @@ public record DayNote(LocalDate day, List<Message> sentences) {
             return note.map(said -> Message.of("daynote.different-note", cage, said))
                     .orElseGet(() -> Message.of("daynote.different", cage));
         }
-        return note.map(said -> Message.of("daynote.different-both", cage, visit.signs(), said))
-                .orElseGet(() -> Message.of("daynote.different-signs", cage, visit.signs()));
+        return note.map(said -> Message.of("daynote.different-both", cage, Sign.told(visit.signs()), said))
+                .orElseGet(() -> Message.of("daynote.different-signs", cage, Sign.told(visit.signs())));
     }
 
     private static List<Message> told(List<Item> items) {

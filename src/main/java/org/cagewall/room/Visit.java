@@ -9,7 +9,7 @@ import java.util.Optional;
  * A check of one cage. Immutable; any thread.
  *
  * @param entry the entry that records it
- * @param signs what was seen, in the words of the choices offered
+ * @param signs what was seen, by the names of the signs; a check of an early version holds words
  */
 public record Visit(
         long entry,

@@ -12,6 +12,7 @@ import org.cagewall.room.Bird;
 import org.cagewall.room.Cage;
 import org.cagewall.room.CardFaces;
 import org.cagewall.room.Room;
+import org.cagewall.room.Sign;
 import org.cagewall.room.Stay;
 import org.cagewall.room.Use;
 import org.cagewall.room.Visit;
@@ -76,7 +77,7 @@ final class OwnersList {
         List<Message> how = new ArrayList<>();
         how.add(Message.of("tasks.how-report-by", visit.person(), visit.day(), visit.how()));
         if (!visit.signs().isEmpty()) {
-            how.add(Message.of("tasks.how-report-signs", visit.signs()));
+            how.add(Message.of("tasks.how-report-signs", Sign.told(visit.signs())));
         }
         visit.note().map(note -> Message.of("tasks.how-report-note", note)).ifPresent(how::add);
         return task(

@@ -3,11 +3,12 @@ package org.cagewall.tasks;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
-import org.cagewall.text.Message;
+import org.cagewall.room.Sign;
 
 /**
  * What somebody saw that was different, and how they answered the three questions. Immutable; any thread.
@@ -16,15 +17,17 @@ import org.cagewall.text.Message;
  */
 public record Report(List<Sign> signs, Map<Vital, Reply> replies) {
 
-    /** How many signs one check of the record holds. */
-    private static final int MOST_SIGNS = 12;
-
     /** Where there is no bird to look at, nothing is asked about it. */
     private static final Set<Sign> NO_BIRD_TO_ASK_ABOUT = Set.of(Sign.DEAD, Sign.MISSING, Sign.LOOSE);
 
     public Report {
         signs = signs.stream().sorted().distinct().toList();
         replies = Map.copyOf(replies);
+    }
+
+    /** What there is to touch, the most pressing first. */
+    public static Set<Sign> choices() {
+        return EnumSet.range(Sign.ON_FLOOR, Sign.OTHER);
     }
 
     /** Whether the questions are to be asked after these signs. */
@@ -42,22 +45,16 @@ public record Report(List<Sign> signs, Map<Vital, Reply> replies) {
     }
 
     /** The signs, then the answers that they do not hold already, as a check keeps them. */
-    public List<Message> words() {
+    public List<Sign> told() {
         Map<Vital, Reply> known = known(signs);
-        Stream<Message> told = Arrays.stream(Vital.values())
+        Stream<Sign> answers = Arrays.stream(Vital.values())
                 .filter(vital -> replies.containsKey(vital) && replies.get(vital) != known.get(vital))
-                .map(vital -> vital.told(replies.get(vital)))
-                .limit(Math.max(0, MOST_SIGNS - signs.size()));
-        return Stream.concat(signs.stream().map(Sign::words), told).toList();
+                .map(vital -> vital.told(replies.get(vital)));
+        return Stream.concat(signs.stream(), answers).toList();
     }
 
     /** The most pressing of the signs and the answers. */
     public Urgency urgency() {
-        return Stream.concat(
-                        signs.stream().map(Sign::urgency),
-                        replies.entrySet().stream().map(each -> each.getKey().urgency(each.getValue())))
-                .sorted()
-                .findFirst()
-                .orElse(Urgency.PHONE_IF_UNSURE);
+        return told().stream().map(Urgency::of).sorted().findFirst().orElse(Urgency.PHONE_IF_UNSURE);
     }
 }

@@ -67,7 +67,7 @@ public record Task(
      *
      * @param answer what the check found, where a check closed it
      * @param why why it was not done, where that was said
-     * @param signs what was seen that was different
+     * @param signs what was seen that was different, as the check holds it
      */
     public record Closing(
             long entry,

@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.cagewall.room.Sign;
 import org.cagewall.text.Message;
 
 /**
@@ -12,18 +13,20 @@ import org.cagewall.text.Message;
  * for all; that there are three of them, and these, is common practice, no source.
  */
 public enum Vital {
-    EATING(Reply.YES, Urgency.PHONE_NOW, Sign.NOT_EATING),
-    UPRIGHT(Reply.YES, Urgency.VET_FIRST, Sign.ON_FLOOR, Sign.GASPING),
-    HURT(Reply.NO, Urgency.VET_FIRST, Sign.BLEEDING);
+    EATING(Sign.EATING, Sign.NOT_EATING, Reply.NO, Sign.NOT_EATING),
+    UPRIGHT(Sign.UPRIGHT, Sign.NOT_UPRIGHT, Reply.NO, Sign.ON_FLOOR, Sign.GASPING),
+    HURT(Sign.HURT, Sign.NOT_HURT, Reply.YES, Sign.BLEEDING);
 
-    private final Reply good;
-    private final Urgency otherwise;
-    private final List<Sign> bad;
+    private final Sign yes;
+    private final Sign no;
+    private final Reply bad;
+    private final List<Sign> saysBad;
 
-    Vital(Reply good, Urgency otherwise, Sign... bad) {
-        this.good = good;
-        this.otherwise = otherwise;
-        this.bad = List.of(bad);
+    Vital(Sign yes, Sign no, Reply bad, Sign... saysBad) {
+        this.yes = yes;
+        this.no = no;
+        this.bad = bad;
+        this.saysBad = List.of(saysBad);
     }
 
     /** Its name among the parts of a screen. */
@@ -35,19 +38,13 @@ public enum Vital {
         return Message.of("tasks.ask-" + word());
     }
 
-    /** What the answer says, as it is kept beside the signs. */
-    Message told(Reply reply) {
-        return Message.of("tasks.told-" + word() + "-" + reply.name().toLowerCase(Locale.ROOT));
-    }
-
-    Urgency urgency(Reply reply) {
-        return reply == good ? Urgency.PHONE_IF_UNSURE : otherwise;
+    /** The sign as which an answer is kept. */
+    Sign told(Reply reply) {
+        return reply == Reply.YES ? yes : no;
     }
 
     /** The answer that a sign has given already. */
     Optional<Reply> known(Collection<Sign> signs) {
-        return signs.stream().anyMatch(bad::contains)
-                ? Optional.of(good == Reply.YES ? Reply.NO : Reply.YES)
-                : Optional.empty();
+        return signs.stream().anyMatch(saysBad::contains) ? Optional.of(bad) : Optional.empty();
     }
 }

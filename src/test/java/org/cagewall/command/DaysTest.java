@@ -23,7 +23,7 @@ class DaysTest {
         cli = Cli.furnished(folder.resolve("birds"));
         cli.record("""
                 {"deed":"away-planned","from":"2026-04-12","to":"2026-04-20","sitter":"Tom","on":"2026-04-11","by":"Ines"}
-                {"deed":"check","cage":"A1","answer":"different","how":"scan","signs":["puffed up"],"on":"2026-04-12","by":"Tom"}
+                {"deed":"check","cage":"A1","answer":"different","how":"scan","signs":["puffed-up"],"on":"2026-04-12","by":"Tom"}
                 {"deed":"check","cage":"A2","answer":"well","how":"hand","on":"2026-04-12","by":"Tom"}
                 {"deed":"check","cage":"A1","answer":"well","how":"hand","by":"Tom"}
                 """);

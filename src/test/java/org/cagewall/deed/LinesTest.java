@@ -132,13 +132,13 @@ class LinesTest {
     void theLineIsWrittenInTheOrderOfTheLanguage() {
         Line line = new Line(
                 new VisitDeed.Check(
-                        "B3", Answer.DIFFERENT, How.SCAN, Optional.empty(), Optional.of(List.of("puffed up"))),
+                        "B3", Answer.DIFFERENT, How.SCAN, Optional.empty(), Optional.of(List.of("puffed-up"))),
                 Told.on(TODAY, "Tomas").at(LocalTime.of(7, 40)).noting("low on the perch"));
 
         assertThat(Lines.write(line))
                 .isEqualTo("{\"deed\":\"check\",\"on\":\"2026-04-14\",\"at\":\"07:40\","
                         + "\"by\":\"Tomas\",\"cage\":\"B3\",\"answer\":\"different\",\"how\":\"scan\","
-                        + "\"signs\":[\"puffed up\"],\"note\":\"low on the perch\"}");
+                        + "\"signs\":[\"puffed-up\"],\"note\":\"low on the perch\"}");
     }
 
     /** What strict JSON (RFC 8259) and the language refuse: each line is wrong in one thing only. */

@@ -103,7 +103,7 @@ class DeskTest {
                 {"deed":"box-on","cage":"A1","on":"2026-03-20","by":"Ines"}
                 {"deed":"egg-laid","cage":"A1","on":"2026-04-02","by":"Ines"}
                 {"deed":"egg-laid","cage":"A1","on":"2026-04-04","by":"Ines"}
-                {"deed":"check","cage":"A1","answer":"different","how":"scan","signs":["hen quiet"],"at":"07:40","by":"Ines"}
+                {"deed":"check","cage":"A1","answer":"different","how":"scan","signs":["puffed-up"],"at":"07:40","by":"Ines"}
                 {"deed":"card-printed","cage":"A1","by":"Ines"}
                 """);
         Room room = desk.room();

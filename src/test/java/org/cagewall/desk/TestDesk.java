@@ -81,7 +81,7 @@ public final class TestDesk {
                 {"deed":"paired-up","cage":"A2","cock":"HB 25-052","hen":"HB 24-120","on":"2026-04-06","by":"Ines"}
                 {"deed":"box-on","cage":"A2","on":"2026-04-06","by":"Ines"}
                 {"deed":"check","cage":"A1","answer":"well","how":"scan","on":"2026-04-13","at":"08:10","by":"Ines"}
-                {"deed":"check","cage":"A4","answer":"different","how":"hand","signs":["puffed up"],"at":"07:40","by":"Ines"}
+                {"deed":"check","cage":"A4","answer":"different","how":"hand","signs":["puffed-up"],"at":"07:40","by":"Ines"}
                 """);
     }
 

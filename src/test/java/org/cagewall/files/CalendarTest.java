@@ -41,7 +41,7 @@ class CalendarTest {
                 {"deed":"away-planned","from":"2026-06-14","to":"2026-06-28","sitter":"Tomas","by":"Ines"}
                 {"deed":"egg-laid","cage":"A1","on":"2026-04-10","by":"Ines"}
                 {"deed":"egg-laid","cage":"A1","on":"2026-04-12","by":"Ines"}
-                {"deed":"check","cage":"B1","answer":"different","how":"hand","signs":["puffed up"],"by":"Tomas"}
+                {"deed":"check","cage":"B1","answer":"different","how":"hand","signs":["puffed-up"],"by":"Tomas"}
                 """);
     }
 

@@ -48,7 +48,7 @@ class DayNoteTest {
     void whatWasDifferentIsToldWithItsCageAndItsSigns() {
         tellOfAWholeDay();
         book.tell("""
-                {"deed":"check","cage":"A1","answer":"different","how":"hand","signs":["puffed up","on the floor"],"note":"low on the\\nperch","by":"Tomas"}
+                {"deed":"check","cage":"A1","answer":"different","how":"hand","signs":["puffed-up","on-floor"],"note":"low on the\\nperch","by":"Tomas"}
                 {"deed":"check","cage":"B1","answer":"different","how":"hand","signs":["fighting"],"by":"Tomas"}
                 {"deed":"check","cage":"B2","answer":"different","how":"hand","by":"Tomas"}
                 """);

@@ -40,7 +40,7 @@ class ReviewTest {
     void whatIsMostUrgentComesFirstAndNothingTwice() {
         tellOf(LEAVES);
         book = book.on(BACK).tell("""
-                {"deed":"check","cage":"A1","answer":"different","how":"scan","when":"morning","signs":["puffed up"],"on":"2026-04-11","at":"07:40","by":"Tomas"}
+                {"deed":"check","cage":"A1","answer":"different","how":"scan","when":"morning","signs":["puffed-up"],"on":"2026-04-11","at":"07:40","by":"Tomas"}
                 {"deed":"task-not-done","task":"2026-04-11/A2/morning","why":"no time","on":"2026-04-11","by":"Tomas"}
                 {"deed":"phoned","who":"Ines","about":"A1 puffed up","agreed":"keep warm","on":"2026-04-11","by":"Tomas"}
                 {"deed":"bird-left","bird":"HB 24-006","how":"died","on":"2026-04-11","by":"Tomas"}

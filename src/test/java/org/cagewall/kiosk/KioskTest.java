@@ -103,7 +103,7 @@ class KioskTest {
         painted.press("signs.puffed-up").press("answer.keep");
 
         assertThat(desk.room().unreadAt(desk.room().cage("A2").orElseThrow()))
-                .hasValueSatisfying(visit -> assertThat(visit.signs()).containsExactly("puffed up"));
+                .hasValueSatisfying(visit -> assertThat(visit.signs()).containsExactly("puffed-up"));
     }
 
     @Test
@@ -115,8 +115,7 @@ class KioskTest {
         painted.png("questions").assertFit().press("upright.no").press("answer.keep");
 
         assertThat(desk.room().unreadAt(desk.room().cage("A2").orElseThrow()))
-                .hasValueSatisfying(visit ->
-                        assertThat(visit.signs()).containsExactly("puffed up", "does not sit up, or breathes hard"));
+                .hasValueSatisfying(visit -> assertThat(visit.signs()).containsExactly("puffed-up", "not-upright"));
         painted.png("questions-phone").press("answer.phone").find("phoned.Ines", AbstractButton.class);
     }
 

@@ -11,6 +11,7 @@ import org.cagewall.deed.Fact;
 import org.cagewall.room.LogEntry;
 import org.cagewall.room.LogQuery;
 import org.cagewall.room.Room;
+import org.cagewall.room.Sign;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -109,5 +110,19 @@ class FirstSchemaTest {
                 .hasSize((int) ENTRIES)
                 .filteredOn(entry -> entry.isStruck())
                 .hasSize(1);
+    }
+
+    @Test
+    void itsSignsStandAsTheyWereSaid() {
+        assertThat(store.room(FirstSchema.TODAY).visits())
+                .filteredOn(visit -> !visit.signs().isEmpty())
+                .singleElement()
+                .satisfies(visit -> assertThat(Sign.told(visit.signs()).stream().map(InMemory.WORDS::say))
+                        .containsExactly("puffed up", "not eating"));
+        assertThat(store.<List<LogEntry>>read(reading -> reading.log(LogQuery.newest(200))))
+                .filteredOn(entry -> entry.line().contains("\"signs\""))
+                .singleElement()
+                .satisfies(entry -> assertThat(InMemory.WORDS.say(entry.what()))
+                        .isEqualTo("something different: puffed up, not eating"));
     }
 }

@@ -73,6 +73,14 @@ class RulesTest extends InMemory {
             rule("a wall is named once")
                     .refuses("wall-added", "'wall':'NORTH WALL','rows':1,'columns':1", "already a wall")
                     .takes("wall-added", "'wall':'South wall','rows':1,'columns':1"),
+            rule("a sign goes by its name, which every language shares, and other words stand in the note")
+                    .refuses(
+                            "check",
+                            "'cage':'A1','answer':'different','how':'hand','signs':['puffed-up','hen quiet']",
+                            "hen quiet is no sign that a check knows. Choose from on-floor, puffed-up, not-eating")
+                    .takes(
+                            "check",
+                            "'cage':'A1','answer':'different','how':'hand','signs':['puffed-up'],'note':'hen quiet'"),
             rule("a cage with birds stays in use")
                     .refuses("cage-retired", "'cage':'B2'", "still holds 6 birds")
                     .takes("cage-retired", "'cage':'A3'"),

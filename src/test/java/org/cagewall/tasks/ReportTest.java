@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import org.cagewall.room.Sign;
 import org.cagewall.text.Words;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -55,18 +56,22 @@ class ReportTest {
                 List.of(Sign.PUFFED_UP, Sign.BLEEDING),
                 Map.of(Vital.HURT, Reply.YES, Vital.UPRIGHT, Reply.NO, Vital.EATING, Reply.YES));
 
-        assertThat(report.words().stream().map(WORDS::say))
+        assertThat(report.told().stream().map(Sign::words).map(WORDS::say))
                 .containsExactly("puffed up", "bleeding", "eating", "does not sit up, or breathes hard");
         assertThat(Report.known(report.signs())).containsExactly(Map.entry(Vital.HURT, Reply.YES));
     }
 
     @Test
-    void signsAndAnswersFitIntoOneCheckOfTheRecord() {
-        List<Sign> all = Arrays.stream(Sign.values()).limit(11).toList();
+    void theAnswersAreNotAmongWhatThereIsToTouch() {
+        List<Sign> answers = Arrays.stream(Vital.values())
+                .flatMap(vital -> Arrays.stream(Reply.values()).map(vital::told))
+                .toList();
 
-        assertThat(new Report(all, Map.of(Vital.EATING, Reply.YES, Vital.HURT, Reply.NO, Vital.UPRIGHT, Reply.YES))
-                        .words())
-                .hasSize(12);
+        assertThat(Report.choices()).hasSize(13).startsWith(Sign.ON_FLOOR).contains(Sign.NOT_EATING);
+        assertThat(answers)
+                .containsExactly(
+                        Sign.EATING, Sign.NOT_EATING, Sign.UPRIGHT, Sign.NOT_UPRIGHT, Sign.HURT, Sign.NOT_HURT);
+        assertThat(Sign.values()).allMatch(sign -> Report.choices().contains(sign) || answers.contains(sign));
     }
 
     @Test

@@ -243,7 +243,7 @@ public final class RoomSketch {
                 answer,
                 How.HAND,
                 part,
-                answer == Answer.DIFFERENT ? List.of("puffed up") : List.of(),
+                answer == Answer.DIFFERENT ? List.of("puffed-up") : List.of(),
                 day,
                 Optional.empty(),
                 Optional.empty());

@@ -12,7 +12,6 @@ import org.cagewall.almanac.Almanac;
 import org.cagewall.almanac.Outlook;
 import org.cagewall.deed.BirdDeed;
 import org.cagewall.deed.CardDeed;
-import org.cagewall.deed.Deed;
 import org.cagewall.deed.RoomDeed;
 import org.cagewall.deed.VisitDeed;
 import org.cagewall.desk.Desk;
@@ -182,7 +181,9 @@ final class CagePresenter {
 
     void allWell() {
         scribe.record(
-                check(org.cagewall.room.Answer.WELL, Optional.empty()), Message.of("cage.done.well", here.name()));
+                new VisitDeed.Check(
+                        here.name(), org.cagewall.room.Answer.WELL, how(), Optional.empty(), Optional.empty()),
+                Message.of("cage.done.well", here.name()));
     }
 
     void different() {
@@ -200,10 +201,8 @@ final class CagePresenter {
     }
 
     private void record(Report report, Optional<String> note) {
-        Optional<List<String>> signs =
-                Optional.of(report.words().stream().map(words::say).toList()).filter(all -> !all.isEmpty());
         pen.record(
-                List.of(check(org.cagewall.room.Answer.DIFFERENT, signs)),
+                List.of(VisitDeed.Check.different(here.name(), how(), Optional.empty(), report.told())),
                 day(),
                 note,
                 Message.of("cage.done.different", here.name()),
@@ -223,9 +222,8 @@ final class CagePresenter {
         }
     }
 
-    private Deed check(org.cagewall.room.Answer answer, Optional<List<String>> signs) {
-        boolean byScan = here.came() == Destination.Came.BY_SCAN && !shown.now().yesterday();
-        return new VisitDeed.Check(here.name(), answer, byScan ? How.SCAN : How.HAND, Optional.empty(), signs);
+    private How how() {
+        return here.came() == Destination.Came.BY_SCAN && !shown.now().yesterday() ? How.SCAN : How.HAND;
     }
 
     void yesterday(boolean yesterday) {

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.IntConsumer;
 import org.cagewall.room.Cage;
+import org.cagewall.room.Sign;
 import org.cagewall.tasks.Report;
-import org.cagewall.tasks.Sign;
 import org.cagewall.text.Message;
 
 /** What a presenter may have the person choose or write on a sheet; free of Swing. Used on the event thread. */

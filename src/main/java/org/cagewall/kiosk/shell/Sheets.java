@@ -21,8 +21,8 @@ import org.cagewall.kiosk.kit.WrapLabel;
 import org.cagewall.kiosk.theme.Tone;
 import org.cagewall.kiosk.theme.Type;
 import org.cagewall.room.Cage;
+import org.cagewall.room.Sign;
 import org.cagewall.tasks.Report;
-import org.cagewall.tasks.Sign;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 
@@ -130,8 +130,8 @@ public final class Sheets implements Picking, CardTaker {
     @Override
     public void different(Message title, Consumer<Seen> then) {
         List<Choice<Sign>> choices = new ArrayList<>();
-        for (Sign sign : Sign.values()) {
-            choices.add(new Choice<>(sign.word(), words.say(sign.words()), sign));
+        for (Sign sign : Report.choices()) {
+            choices.add(new Choice<>(sign.id(), words.say(sign.words()), sign));
         }
         Chips<Sign> chips = Chips.someOf("signs", choices, chosen -> {});
         Field field = Field.note("note", words.say("shell.in-your-words"), "");

@@ -20,7 +20,8 @@ import org.cagewall.kiosk.shell.Questions;
 import org.cagewall.kiosk.theme.Measure;
 import org.cagewall.kiosk.theme.Tone;
 import org.cagewall.kiosk.theme.Type;
-import org.cagewall.tasks.Sign;
+import org.cagewall.room.Sign;
+import org.cagewall.tasks.Report;
 import org.cagewall.tasks.Urgency;
 import org.cagewall.text.Words;
 
@@ -55,8 +56,8 @@ final class Pages {
 
     JComponent different(TodayState.Different page) {
         List<Choice<Sign>> choices = new ArrayList<>();
-        for (Sign sign : Sign.values()) {
-            choices.add(new Choice<>(sign.word(), words.say(sign.words()), sign));
+        for (Sign sign : Report.choices()) {
+            choices.add(new Choice<>(sign.id(), words.say(sign.words()), sign));
         }
         Chips<Sign> chips = Chips.someOf("signs", choices, chosen -> {});
         Field note = Field.line("note", words.say("today.own-words"), "");

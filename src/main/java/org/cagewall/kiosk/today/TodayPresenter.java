@@ -26,13 +26,13 @@ import org.cagewall.room.DayPart;
 import org.cagewall.room.How;
 import org.cagewall.room.Person;
 import org.cagewall.room.Room;
+import org.cagewall.room.Sign;
 import org.cagewall.room.Visit;
 import org.cagewall.tasks.Audience;
 import org.cagewall.tasks.DailyList;
 import org.cagewall.tasks.Kind;
 import org.cagewall.tasks.Reply;
 import org.cagewall.tasks.Report;
-import org.cagewall.tasks.Sign;
 import org.cagewall.tasks.Task;
 import org.cagewall.tasks.Urgency;
 import org.cagewall.tasks.Vital;
@@ -326,9 +326,7 @@ public final class TodayPresenter {
     }
 
     private void record(String cage, Optional<DayPart> part, Report report, String note) {
-        Optional<List<String>> said =
-                Optional.of(report.words().stream().map(words::say).toList()).filter(all -> !all.isEmpty());
-        Deed check = new VisitDeed.Check(cage, org.cagewall.room.Answer.DIFFERENT, How.HAND, part, said);
+        Deed check = VisitDeed.Check.different(cage, How.HAND, part, report.told());
         pen.record(
                 List.of(check),
                 desk.today(),
@@ -340,7 +338,7 @@ public final class TodayPresenter {
     private void told(String cage, Report report) {
         touched = Optional.empty();
         Urgency urgency = report.urgency();
-        String seen = report.words().stream().map(words::say).collect(Collectors.joining(", "));
+        String seen = report.told().stream().map(Sign::words).map(words::say).collect(Collectors.joining(", "));
         List<TodayState.Phone> phones = new TodaysWords(desk.room(), desk.today(), words).phones(urgency);
         TodayState.Recorded page = urgency == Urgency.PHONE_IF_UNSURE
                 ? new TodayState.Recorded(

@@ -5,9 +5,9 @@ import java.util.Map;
 import java.util.Optional;
 import org.cagewall.kiosk.kit.RowFace;
 import org.cagewall.room.DayPart;
+import org.cagewall.room.Sign;
 import org.cagewall.tasks.Audience;
 import org.cagewall.tasks.Reply;
-import org.cagewall.tasks.Sign;
 import org.cagewall.tasks.Urgency;
 import org.cagewall.tasks.Vital;
 

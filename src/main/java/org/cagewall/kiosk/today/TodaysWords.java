@@ -13,6 +13,7 @@ import org.cagewall.kiosk.kit.TagKind;
 import org.cagewall.room.Cage;
 import org.cagewall.room.DayPart;
 import org.cagewall.room.Room;
+import org.cagewall.room.Sign;
 import org.cagewall.tasks.Alarms;
 import org.cagewall.tasks.Audience;
 import org.cagewall.tasks.Kind;
@@ -80,7 +81,8 @@ final class TodaysWords {
         Task.Closing closing = task.closing().get();
         String what = task.see().map(words::say).orElseGet(() -> words.say(task.words()));
         if (task.isDifferent()) {
-            return RowFace.of(lead(task), what, words.say("today.reported", closed(closing), closing.signs()))
+            return RowFace.of(
+                            lead(task), what, words.say("today.reported", closed(closing), Sign.told(closing.signs())))
                     .tagged(TagKind.DIFFERENT, words.say("today.different"))
                     .in(RowFace.State.DIFFERENT);
         }

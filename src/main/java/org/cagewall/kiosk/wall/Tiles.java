@@ -20,6 +20,7 @@ import org.cagewall.room.Pair;
 import org.cagewall.room.Room;
 import org.cagewall.room.Round;
 import org.cagewall.room.Sex;
+import org.cagewall.room.Sign;
 import org.cagewall.room.Stay;
 import org.cagewall.room.Use;
 import org.cagewall.room.Visit;
@@ -252,8 +253,9 @@ final class Tiles {
         Message when = visit.day().equals(today)
                 ? visit.time().map(time -> Message.of("wall.at", time)).orElse(Message.of("wall.today"))
                 : Message.of("wall.on", words.shortDay(visit.day()));
-        return Optional.of(visit.signs().stream()
+        return Optional.of(Sign.told(visit.signs()).stream()
                 .findFirst()
+                .map(words::say)
                 .map(sign -> sign.length() > SHORT_SIGN
                         ? Message.of("wall.sign-alone", sign)
                         : Message.of("wall.sign", sign, when))

@@ -29,9 +29,9 @@ import org.cagewall.kiosk.shell.Seen;
 import org.cagewall.room.Cage;
 import org.cagewall.room.EggFinding;
 import org.cagewall.room.PartedFor;
+import org.cagewall.room.Sign;
 import org.cagewall.room.WhyRemoved;
 import org.cagewall.tasks.Report;
-import org.cagewall.tasks.Sign;
 import org.cagewall.text.Message;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -236,7 +236,7 @@ class CagePresenterTest {
             String word = touches.remove();
             then.accept(new Seen(
                     Stream.of(Sign.values())
-                            .filter(sign -> sign.word().equals(word))
+                            .filter(sign -> sign.id().equals(word))
                             .toList(),
                     Optional.empty()));
         }

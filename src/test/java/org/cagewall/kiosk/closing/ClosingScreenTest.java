@@ -85,7 +85,7 @@ class ClosingScreenTest extends WithDaybook {
     void aLongNoteIsSeveralSymbolsOneAfterTheOtherAndNoneIsDense() throws Exception {
         for (String cage : List.of("A1", "A2", "A3", "B1", "B2", "B3")) {
             book.tell("{\"deed\":\"check\",\"cage\":\"" + cage + "\",\"answer\":\"different\",\"how\":\"hand\","
-                    + "\"signs\":[\"puffed up\"],\"note\":\"sits low & won\u2019t eat\",\"by\":\"Tomas\"}");
+                    + "\"signs\":[\"puffed-up\"],\"note\":\"sits low & won\u2019t eat\",\"by\":\"Tomas\"}");
         }
         Painted sent = closing(TextSize.NORMAL).press("send");
 

@@ -230,7 +230,7 @@ class HandoverScreenTest extends WithDaybook {
         book.tell("""
                 {"deed":"check","cage":"A1","answer":"well","how":"scan","when":"morning","on":"2026-04-12","at":"07:40","by":"Tomas"}
                 {"deed":"check","cage":"A2","answer":"well","how":"hand","when":"morning","on":"2026-04-12","at":"07:44","by":"Tomas"}
-                {"deed":"check","cage":"A3","answer":"different","how":"scan","when":"morning","signs":["puffed up"],"note":"sits low","on":"2026-04-12","at":"07:50","by":"Tomas"}
+                {"deed":"check","cage":"A3","answer":"different","how":"scan","when":"morning","signs":["puffed-up"],"note":"sits low","on":"2026-04-12","at":"07:50","by":"Tomas"}
                 {"deed":"phoned","who":"Ines","about":"a sick bird","agreed":"keep it warm","on":"2026-04-12","at":"07:55","by":"Tomas"}
                 {"deed":"row-checked","wall":"North wall","row":1,"when":"evening","on":"2026-04-12","at":"18:30","by":"Tomas"}
                 {"deed":"task-not-done","task":"2026-04-12/B1/morning","why":"I had no time","on":"2026-04-12","by":"Tomas"}

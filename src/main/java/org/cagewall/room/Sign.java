@@ -1,0 +1,53 @@
+package org.cagewall.room;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.cagewall.text.Message;
+
+/**
+ * What somebody who never held a bird can see that is different, named so that the record holds no language: first what
+ * is touched, the most pressing first, then the answers to the questions about a bird.
+ */
+public enum Sign {
+    ON_FLOOR,
+    PUFFED_UP,
+    NOT_EATING,
+    GASPING,
+    BLEEDING,
+    DEAD,
+    MISSING,
+    LOOSE,
+    STUCK,
+    FIGHTING,
+    EGG_ON_FLOOR,
+    DISH_EMPTY,
+    OTHER,
+    EATING,
+    UPRIGHT,
+    NOT_UPRIGHT,
+    HURT,
+    NOT_HURT;
+
+    /** Its name in the record and among the parts of a screen: {@code on-floor}. */
+    public String id() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /** The sign of that name. */
+    public static Optional<Sign> of(String id) {
+        return Arrays.stream(values()).filter(sign -> sign.id().equals(id)).findFirst();
+    }
+
+    /** What a check holds, in words. The checks of early versions hold words instead of names: they stand as they were said. */
+    public static List<Message> told(List<String> kept) {
+        return kept.stream()
+                .map(each -> of(each).map(Sign::words).orElseGet(() -> Message.of("word.sign.as-said", each)))
+                .toList();
+    }
+
+    public Message words() {
+        return Message.of("word.sign." + id());
+    }
+}
