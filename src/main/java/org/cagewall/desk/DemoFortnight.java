@@ -85,7 +85,7 @@ final class DemoFortnight {
                         story.ago(DemoRoom.LEFT - DAYS + 1),
                         SITTER,
                         Optional.of(KEEPER),
-                        Optional.of("Bird vet at the mill, 0555 0190"),
+                        Optional.of("Bird vet at the mill, 01632 960190"),
                         Optional.of(List.of(DemoRoom.QUARANTINE))));
         story.by(OWNER, DemoRoom.LEFT + 1)
                 .noting("Seed and soft food stand on the left. Quarantine is Aldo's: he comes every other day.")

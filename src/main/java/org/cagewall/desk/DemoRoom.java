@@ -26,7 +26,8 @@ import org.cagewall.room.Way;
 
 /**
  * An invented birdroom to look around in: 24 cages on two walls, two flights and a quarantine cage, pairs at every stage
- * that can be recorded, and an absence under way. Pure and seeded; any thread.
+ * that can be recorded, and an absence under way. Its phone numbers ring nowhere: Ofcom keeps 01632 960000 to 960999 for
+ * drama. Pure and seeded; any thread.
  */
 public final class DemoRoom {
 
@@ -84,9 +85,9 @@ public final class DemoRoom {
 
     private void setUp() {
         DemoStory.Teller owner = story.by(OWNER, SET_UP);
-        owner.tells(new RoomDeed.PersonAdded(OWNER, Role.OWNER, Optional.of("0555 0142")));
-        owner.tells(new RoomDeed.PersonAdded(KEEPER, Role.KEEPER, Optional.of("0555 0177")));
-        owner.tells(new RoomDeed.PersonAdded(SITTER, Role.SITTER, Optional.empty()));
+        owner.tells(new RoomDeed.PersonAdded(OWNER, Role.OWNER, Optional.of("01632 960142")));
+        owner.tells(new RoomDeed.PersonAdded(KEEPER, Role.KEEPER, Optional.of("01632 960177")));
+        owner.tells(new RoomDeed.PersonAdded(SITTER, Role.SITTER, Optional.of("01632 960163")));
         owner.tells(new RoomDeed.RoomSet(
                 Optional.of("Birdroom at the lane"),
                 Optional.empty(),

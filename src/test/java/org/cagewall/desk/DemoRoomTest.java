@@ -110,7 +110,7 @@ class DemoRoomTest {
             assertThat(room.absenceOn(TODAY)).hasValueSatisfying(absence -> {
                 assertThat(absence.from()).isBefore(TODAY);
                 assertThat(absence.to()).isEqualTo(absence.from().plusDays(13));
-                assertThat(absence.vet().orElseThrow()).contains("0555 0190");
+                assertThat(absence.vet().orElseThrow()).contains("01632 960190");
             });
             assertThat(room.visits()).extracting(Visit::how).contains(How.SCAN, How.HAND);
             assertThat(room.unread()).hasSize(2).allMatch(visit -> !visit.signs()
