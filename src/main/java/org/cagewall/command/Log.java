@@ -22,6 +22,9 @@ final class Log implements AutoCloseable {
     private static final int FILES = 4;
     private static final String NAME = "cagewall";
 
+    /** Flyway warns of an update that found no rows, which is no trouble: "no data" in the SQL standard (ISO/IEC 9075-2). */
+    private static final String NO_ROWS = "SQL State: 02000";
+
     private Optional<Handler> files = Optional.empty();
     private String name = "-";
 
@@ -42,6 +45,7 @@ final class Log implements AutoCloseable {
             handler.setEncoding(StandardCharsets.UTF_8.name());
             handler.setFormatter(new WithoutContent());
             handler.setLevel(Level.INFO);
+            handler.setFilter(entry -> !String.valueOf(entry.getMessage()).contains(NO_ROWS));
             Logger root = Logger.getLogger("");
             root.setLevel(Level.INFO);
             root.addHandler(handler);

@@ -75,6 +75,15 @@ class LogTest {
         assertThat(logs(folder.resolve("report"))).doesNotContain("Ines", "0555", "HB 26");
     }
 
+    @Test
+    void aNewRoomDoesNotWarnOfRowsThatItCannotHaveYet() throws IOException {
+        Cli cli = new Cli(folder.resolve("birds"));
+
+        cli.record("{\"deed\":\"person-added\",\"person\":\"Ines\",\"role\":\"owner\"}");
+
+        assertThat(logs(cli.data())).contains("schema_history").doesNotContain("No row was found");
+    }
+
     private static void spoil(Path data, String... statements) throws SQLException {
         String url = "jdbc:derby:" + data.resolve("room").toAbsolutePath();
         try (Connection connection = DriverManager.getConnection(url);
