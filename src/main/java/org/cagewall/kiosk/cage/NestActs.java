@@ -282,6 +282,30 @@ final class NestActs {
                 });
     }
 
+    /** Two chicks each wear the ring that was told of the other. */
+    private void swapRings(Lying chick, ChickRing worn) {
+        pickChick("cage.which-swapped", it -> wearsAnother(it, worn), other -> {
+            ChickRing its = other.chick().flatMap(Chick::ring).orElseThrow();
+            Message done =
+                    Message.of("cage.done.swapped", scribe.name(), mark(chick), its.ring(), mark(other), worn.ring());
+            ringEntries(
+                    chick,
+                    worn,
+                    told -> ringEntries(other, its, ofOther -> scribe.pen()
+                            .record(told.swapped(ofOther, words.say("cage.rings-swapped"), scribe.day()), done)));
+        });
+    }
+
+    private boolean anotherWearsARing(ChickRing worn) {
+        return faces().chicks().stream()
+                .flatMap(face -> face.lying().flatMap(Lying::chick).stream())
+                .anyMatch(chick -> wearsAnother(chick, worn));
+    }
+
+    private static boolean wearsAnother(Chick chick, ChickRing worn) {
+        return chick.ring().filter(ring -> !ring.ring().equals(worn.ring())).isPresent();
+    }
+
     private void lostRing(Lying chick, ChickRing worn) {
         picking.ask(Question.of(
                 Message.of("cage.lost-ring", mark(chick)),
@@ -498,6 +522,9 @@ final class NestActs {
         }
         chick.ring().ifPresent(worn -> {
             menu.add(does("correct-ring", "cage.do.correct-ring", () -> correctRing(face, lying, worn)));
+            if (anotherWearsARing(worn)) {
+                menu.add(does("swap-rings", "cage.do.swap-rings", () -> swapRings(lying, worn)));
+            }
             menu.add(does("lost-ring", "cage.do.lost-ring", () -> lostRing(lying, worn)));
         });
         if (hasUncheckedRing(chick)) {

@@ -38,6 +38,29 @@ final class RingEntries {
     /** The same chick with another ring, ringed and looked at on the same days. */
     List<Pen.Dated> corrected(String other, String why, LocalDate today) {
         List<Pen.Dated> deeds = struck(why, today);
+        deeds.addAll(toldOf(other));
+        return deeds;
+    }
+
+    /** Both chicks, each with the ring that was told of the other; only what is struck out is free to be told again. */
+    List<Pen.Dated> swapped(RingEntries other, String why, LocalDate today) {
+        List<Pen.Dated> deeds = struck(why, today);
+        deeds.addAll(other.struck(why, today));
+        deeds.addAll(toldOf(other.ring.ring()));
+        deeds.addAll(other.toldOf(ring.ring()));
+        return deeds;
+    }
+
+    /** The chick without a ring, and its ring written off. */
+    List<Pen.Dated> lost(String why, LocalDate today) {
+        List<Pen.Dated> deeds = struck(why, today);
+        deeds.add(new Pen.Dated(new CardDeed.RingSpoilt(ring.ring(), Optional.of(RingLoss.LOST)), today));
+        return deeds;
+    }
+
+    /** What was told of the chick's own ring, told of another. */
+    private List<Pen.Dated> toldOf(String other) {
+        List<Pen.Dated> deeds = new ArrayList<>();
         ringed().forEach(told -> {
             ChickDeed.ChickRinged was = (ChickDeed.ChickRinged) told.deed();
             deeds.add(new Pen.Dated(
@@ -48,13 +71,6 @@ final class RingEntries {
                 .forEach(told -> deeds.add(new Pen.Dated(
                         renamed((ChickDeed.RingChecked) told.deed()),
                         told.entry().day())));
-        return deeds;
-    }
-
-    /** The chick without a ring, and its ring written off. */
-    List<Pen.Dated> lost(String why, LocalDate today) {
-        List<Pen.Dated> deeds = struck(why, today);
-        deeds.add(new Pen.Dated(new CardDeed.RingSpoilt(ring.ring(), Optional.of(RingLoss.LOST)), today));
         return deeds;
     }
 

@@ -64,6 +64,31 @@ class ChickRingTest {
     }
 
     @Test
+    void ringsThatWereSwappedAreToldTheOtherWayRoundInOneTouchAndEachStaysChecked() {
+        room.tell(Nests.at("Z1", 21, "chick-ringed", "\"mark\":\"2\",\"round\":\"1\",\"ring\":\"HB 26-091\"")
+                .strip());
+        ChickRing first = ring("1").orElseThrow();
+        ChickRing second = ring("2").orElseThrow();
+        Painted page = Nests.page(room, "Ines", "Z1").press("chick.1.1");
+
+        page.png("nest-swap-rings").press("pick.swap-rings").png("nest-swapped-rings");
+
+        assertThat(ring("1")).contains(new ChickRing("HB 26-091", first.day(), first.checked()));
+        assertThat(ring("2")).contains(new ChickRing("HB 26-090", second.day(), second.checked()));
+        assertThat(room.newest(6))
+                .filteredOn(line -> line.contains("The rings were swapped"))
+                .hasSize(3);
+    }
+
+    @Test
+    void theOnlyRingOfANestCannotHaveBeenSwapped() {
+        Painted page = Nests.page(room, "Ines", "Z1").press("chick.1.1");
+
+        assertThat(page.maybe("pick.correct-ring")).isPresent();
+        assertThat(page.maybe("pick.swap-rings")).isEmpty();
+    }
+
+    @Test
     void aRingThatCameOffInTheNestIsWrittenOffAndTheChickCanGetAnother() {
         Nests.page(room, "Ines", "Z1")
                 .press("chick.1.1")
@@ -76,9 +101,13 @@ class ChickRingTest {
     }
 
     private Optional<ChickRing> ring() {
+        return ring("1");
+    }
+
+    private Optional<ChickRing> ring(String mark) {
         return room.room().nest(room.room().cage("Z1").orElseThrow()).all().stream()
                 .filter(lying -> lying.round().number() == 1)
-                .filter(lying -> lying.egg().mark().equals("1"))
+                .filter(lying -> lying.egg().mark().equals(mark))
                 .flatMap((Lying lying) -> lying.chick().stream())
                 .findFirst()
                 .flatMap(Chick::ring);
