@@ -1,103 +1,93 @@
 package org.cagewall.files;
 
 import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
-import java.text.ParseException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
-import net.fortuna.ical4j.data.CalendarOutputter;
-import net.fortuna.ical4j.model.Date;
-import net.fortuna.ical4j.model.DateTime;
-import net.fortuna.ical4j.model.Property;
-import net.fortuna.ical4j.model.PropertyList;
-import net.fortuna.ical4j.model.component.VEvent;
-import net.fortuna.ical4j.model.property.Description;
-import net.fortuna.ical4j.model.property.DtEnd;
-import net.fortuna.ical4j.model.property.DtStamp;
-import net.fortuna.ical4j.model.property.DtStart;
-import net.fortuna.ical4j.model.property.ProdId;
-import net.fortuna.ical4j.model.property.Sequence;
-import net.fortuna.ical4j.model.property.Summary;
-import net.fortuna.ical4j.model.property.Transp;
-import net.fortuna.ical4j.model.property.Uid;
-import net.fortuna.ical4j.model.property.Version;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.cagewall.room.Room;
 import org.cagewall.text.Message;
 
 /**
  * The room's days as a phone's calendar reads them (RFC 5545): whole days, and the same names in every file, so that a
- * later import changes what an earlier one brought. Pure; any thread.
+ * later import changes what an earlier one brought. Stateless; any thread but the event thread.
  */
 public final class Calendar {
 
-    /** The file that a whole export holds. */
+    /** The file's name, always the same: the one that lies there tells what a phone may hold. */
     public static final String FILE = "calendar.ics";
 
-    private static final String MADE_BY = "-//Cagewall//Birdroom calendar//EN";
+    /** So long after its last day a file still tells a phone that something is over. */
+    private static final int DAYS_TOLD = 60;
 
     private Calendar() {}
 
+    /** Whether there was anything to put into the file. */
+    public enum Came {
+        WRITTEN,
+        NOTHING_TO_SHOW
+    }
+
     /**
-     * The calendar as text with CR LF; empty where there is nothing to show, since RFC 5545 knows no empty calendar.
+     * Writes the calendar into the folder in place of the one that lies there; where there is nothing to show there is
+     * no file, since RFC 5545 knows no empty calendar.
      *
-     * @param room the room as it stands; the number of its last entry is the sequence of every event
+     * @param stamp when the record was last written to
+     * @throws IOException when the folder cannot be read or written to
+     */
+    public static Came write(Path folder, Room room, LocalDate today, Instant stamp, Function<Message, String> words)
+            throws IOException {
+        Path file = folder.resolve(FILE);
+        Optional<String> text = of(room, today, stamp, lying(file), words);
+        if (text.isEmpty()) {
+            Files.deleteIfExists(file);
+            return Came.NOTHING_TO_SHOW;
+        }
+        Export.put(file, out -> Export.append(out, text.get()));
+        return Came.WRITTEN;
+    }
+
+    private static String lying(Path file) throws IOException {
+        try {
+            return Files.readString(file);
+        } catch (NoSuchFileException e) {
+            return "";
+        }
+    }
+
+    /**
+     * The calendar as text; empty where there is nothing to show. What the file before it held and no longer holds is
+     * told as cancelled, in a later revision, so that a phone lets go of it (RFC 5545, 3.8.1.11 and 3.8.7.4).
+     *
+     * @param room the room as it stands; the number of its last entry is the least revision
      * @param today for which the open tasks are listed
-     * @param stamp when the record was last written to, or when the calendar is made
+     * @param before the text of the file before this one; none of this room's counts as none
      * @param words the reader's language
      */
-    public static Optional<String> of(Room room, LocalDate today, Instant stamp, Function<Message, String> words) {
-        List<CalendarEntry> entries = new CalendarEntries(room, today).all();
-        if (entries.isEmpty()) {
+    static Optional<String> of(
+            Room room, LocalDate today, Instant stamp, String before, Function<Message, String> words) {
+        CalendarFile earlier = CalendarFile.read(before);
+        List<CalendarEvent> holding = new CalendarEntries(room, today)
+                .all().stream().map(entry -> entry.said(words)).toList();
+        Set<String> held = holding.stream().map(CalendarEvent::uid).collect(Collectors.toSet());
+        Stream<CalendarEvent> over = earlier.events().stream()
+                .filter(event -> event.uid().endsWith(CalendarEntries.ending(room)) && !held.contains(event.uid()))
+                .filter(event -> !event.last().plusDays(DAYS_TOLD).isBefore(today))
+                .map(event -> event.over(words.apply(Message.of("calendar.over", event.summary()))));
+        List<CalendarEvent> all = Stream.concat(holding.stream(), over).toList();
+        if (all.isEmpty()) {
             return Optional.empty();
         }
-        net.fortuna.ical4j.model.Calendar calendar = new net.fortuna.ical4j.model.Calendar();
-        calendar.getProperties().add(new ProdId(MADE_BY));
-        calendar.getProperties().add(Version.VERSION_2_0);
-        entries.forEach(entry -> calendar.getComponents().add(event(entry, room.head(), stamp, words)));
-        return Optional.of(written(calendar));
-    }
-
-    /** RFC 5545, 3.6.1: the day on which an event of whole days ends is no longer part of it. */
-    private static VEvent event(CalendarEntry entry, long head, Instant stamp, Function<Message, String> words) {
-        VEvent event = new VEvent(false);
-        PropertyList<Property> properties = event.getProperties();
-        properties.add(new Uid(entry.uid()));
-        properties.add(new DtStamp(moment(stamp)));
-        properties.add(new Sequence(Math.toIntExact(head)));
-        properties.add(new DtStart(day(entry.first())));
-        properties.add(new DtEnd(day(entry.last().plusDays(1))));
-        properties.add(new Summary(words.apply(entry.summary())));
-        entry.description().map(words).ifPresent(text -> properties.add(new Description(text)));
-        properties.add(Transp.TRANSPARENT);
-        return event;
-    }
-
-    private static DateTime moment(Instant instant) {
-        DateTime moment = new DateTime(instant.toEpochMilli());
-        moment.setUtc(true);
-        return moment;
-    }
-
-    private static Date day(LocalDate day) {
-        try {
-            return new Date(DateTimeFormatter.BASIC_ISO_DATE.format(day));
-        } catch (ParseException e) {
-            throw new IllegalStateException(e);
-        }
-    }
-
-    private static String written(net.fortuna.ical4j.model.Calendar calendar) {
-        StringWriter text = new StringWriter();
-        try {
-            new CalendarOutputter().output(calendar, text);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        return text.toString();
+        return Optional.of(
+                earlier.sequence() >= room.head() && all.equals(earlier.events())
+                        ? before
+                        : new CalendarFile(all, Math.max(room.head(), earlier.sequence() + 1)).text(stamp));
     }
 }

@@ -39,6 +39,11 @@ final class CalendarEntries {
         this.today = today;
     }
 
+    /** With which the names of all its entries end, and no other room's. */
+    static String ending(Room room) {
+        return "@" + room.code() + ".cagewall";
+    }
+
     List<CalendarEntry> all() {
         return distinct(Stream.of(absences(), nests(), tasks()).flatMap(each -> each));
     }
@@ -50,7 +55,7 @@ final class CalendarEntries {
         entries.forEach(entry -> {
             int n = counts.merge(entry.uid(), 1, Integer::sum);
             String uid = n == 1 ? entry.uid() : entry.uid() + "-" + n;
-            distinct.add(entry.called(uid + "@" + room.code() + ".cagewall"));
+            distinct.add(entry.called(uid + ending(room)));
         });
         return List.copyOf(distinct);
     }

@@ -2,6 +2,7 @@ package org.cagewall.files;
 
 import java.time.LocalDate;
 import java.util.Optional;
+import java.util.function.Function;
 import org.cagewall.text.Message;
 
 /**
@@ -15,5 +16,10 @@ record CalendarEntry(String uid, Message summary, Optional<Message> description,
 
     CalendarEntry called(String other) {
         return new CalendarEntry(other, summary, description, first, last);
+    }
+
+    CalendarEvent said(Function<Message, String> words) {
+        return new CalendarEvent(
+                uid, words.apply(summary), description.map(words), first, last, CalendarEvent.Standing.HOLDS);
     }
 }

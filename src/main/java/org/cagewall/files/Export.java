@@ -10,7 +10,6 @@ import java.nio.file.StandardCopyOption;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import org.cagewall.room.LogEntry;
@@ -57,23 +56,18 @@ public final class Export {
         for (Map.Entry<String, String> table : tables.entrySet()) {
             put(folder.resolve(table.getKey()), out -> append(out, table.getValue()));
         }
-        calendar(folder.resolve(Calendar.FILE), present, log, words);
+        calendar(folder, present, log, words);
     }
 
     /** The same record makes the same calendar: its stamp is that of the entry recorded last. */
-    private static void calendar(Path file, Room present, List<LogEntry> log, Function<Message, String> words)
+    private static void calendar(Path folder, Room present, List<LogEntry> log, Function<Message, String> words)
             throws IOException {
         Instant stamp =
                 log.stream().map(LogEntry::recorded).max(Instant::compareTo).orElse(Instant.EPOCH);
-        Optional<String> calendar = Calendar.of(present, present.day(), stamp, words);
-        if (calendar.isPresent()) {
-            put(file, out -> append(out, calendar.get()));
-        } else {
-            Files.deleteIfExists(file);
-        }
+        Calendar.write(folder, present, present.day(), stamp, words);
     }
 
-    private static void put(Path file, Consumer<BufferedWriter> content) throws IOException {
+    static void put(Path file, Consumer<BufferedWriter> content) throws IOException {
         Path part = file.resolveSibling(file.getFileName() + ".part");
         try (BufferedWriter out = Files.newBufferedWriter(part, StandardCharsets.UTF_8)) {
             content.accept(out);
@@ -83,7 +77,7 @@ public final class Export {
         Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
     }
 
-    private static void append(BufferedWriter out, String text) {
+    static void append(BufferedWriter out, String text) {
         try {
             out.write(text);
         } catch (IOException e) {

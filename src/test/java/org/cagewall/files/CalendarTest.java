@@ -6,6 +6,7 @@ import biweekly.Biweekly;
 import biweekly.ICalendar;
 import biweekly.component.VEvent;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -138,6 +139,107 @@ class CalendarTest {
         assertThat(summary(events().get(before))).startsWith("A2: egg A");
     }
 
+    /** RFC 5545, 3.8.1.11: what is over is cancelled, under the same name and in a later revision. */
+    @Test
+    void whatIsOverIsCancelledInTheNextFileAndSaysSo() {
+        String first = text();
+        VEvent hatch = called("A1: egg 2 hatches");
+        book.tell("{\"deed\":\"egg-removed\",\"cage\":\"A1\",\"mark\":\"2\",\"why\":\"broken\",\"by\":\"Ines\"}");
+
+        String second = textAfter(first);
+        VEvent over = events(second).get(hatch.getUid().getValue());
+
+        assertThat(summary(over)).isEqualTo("Over: A1: egg 2 hatches");
+        assertThat(over.getStatus().isCancelled()).isTrue();
+        assertThat(over.getSequence().getValue())
+                .isGreaterThan(hatch.getSequence().getValue());
+        assertThat(over.getDateStart().getValue())
+                .isEqualTo(hatch.getDateStart().getValue());
+        assertThat(events(second).values().stream()
+                        .filter(event -> event.getStatus() == null)
+                        .map(CalendarTest::summary))
+                .containsAll(
+                        events().values().stream().map(CalendarTest::summary).toList());
+    }
+
+    @Test
+    void whatIsOverAndComesBackIsNoLongerCancelledAndOfALaterRevision() {
+        String first = text();
+        String uid = called("A1: egg 2 hatches").getUid().getValue();
+        book.tell("{\"deed\":\"egg-removed\",\"cage\":\"A1\",\"mark\":\"2\",\"why\":\"broken\",\"by\":\"Ines\"}");
+        String second = textAfter(first);
+        book.tell("{\"deed\":\"struck-out\",\"entry\":" + book.desk().room().head()
+                + ",\"why\":\"wrong egg\",\"by\":\"Ines\"}");
+
+        VEvent back = events(textAfter(second)).get(uid);
+
+        assertThat(summary(back)).isEqualTo("A1: egg 2 hatches");
+        assertThat(back.getStatus()).isNull();
+        assertThat(back.getSequence().getValue())
+                .isGreaterThan(events(second).get(uid).getSequence().getValue());
+    }
+
+    @Test
+    void theSameRecordOnTheSameDayMakesTheSameFileAgain() {
+        String first = text();
+
+        assertThat(textAfter(first)).isEqualTo(first);
+    }
+
+    /** Nothing is recorded, but the day of a task has gone by: the revision rises all the same. */
+    @Test
+    void aDayThatGoesByIsANewRevisionWhereItChangesAnything() {
+        String first = text();
+        book = book.on(DAY.plusDays(300));
+
+        String later = textAfter(first);
+
+        assertThat(events(later)).isNotEqualTo(events(first));
+        assertThat(events(later).values().stream()
+                        .map(event -> event.getSequence().getValue()))
+                .containsOnly((int) book.desk().room().head() + 1);
+    }
+
+    /** Sixty days after its last day nothing is told of it any more; common practice, no source. */
+    @Test
+    void whatHasLongBeenOverIsLeftOut() {
+        String first = text();
+        book.tell("{\"deed\":\"egg-removed\",\"cage\":\"A1\",\"mark\":\"2\",\"why\":\"broken\",\"by\":\"Ines\"}");
+        String second = textAfter(first);
+
+        book = book.on(LocalDate.of(2026, 6, 29));
+        assertThat(second = textAfter(second)).contains("SUMMARY:Over: A1: egg 2 hatches");
+        book = book.on(LocalDate.of(2026, 6, 30));
+        assertThat(textAfter(second)).doesNotContain("Over: A1: egg 2 hatches");
+    }
+
+    @Test
+    void aFileOfAnotherRoomOrOfNoRoomIsNotCarriedOn() {
+        String other = text().replace("@" + book.desk().room().code() + ".", "@---.");
+
+        assertThat(events(textAfter(other))).containsOnlyKeys(events().keySet());
+        assertThat(events(textAfter("BEGIN:VCALENDAR\r\nnonsense"))).containsOnlyKeys(events().keySet());
+        assertThat(textAfter("BEGIN:VCALENDAR\r\nnonsense")).isEqualTo(text());
+    }
+
+    @Test
+    void theFileThatLiesInTheFolderIsTheOneBefore() throws Exception {
+        String uid = called("A1: egg 2 hatches").getUid().getValue();
+        write();
+        book.tell("{\"deed\":\"egg-removed\",\"cage\":\"A1\",\"mark\":\"2\",\"why\":\"broken\",\"by\":\"Ines\"}");
+
+        assertThat(write()).isEqualTo(Calendar.Came.WRITTEN);
+        assertThat(events(Files.readString(folder.resolve(Calendar.FILE)))
+                        .get(uid)
+                        .getStatus()
+                        .isCancelled())
+                .isTrue();
+    }
+
+    private Calendar.Came write() throws Exception {
+        return Calendar.write(folder, book.desk().room(), book.desk().today(), STAMP, WORDS::say);
+    }
+
     /** RFC 5545, 3.8.7.2. */
     @Test
     void theStampIsTheOneHandedIn() {
@@ -161,16 +263,24 @@ class CalendarTest {
         return date.toInstant().atZone(ZoneId.systemDefault()).toLocalDate();
     }
 
-    /** By their names, none of which may come twice. */
     private Map<String, VEvent> events() {
-        List<ICalendar> calendars = Biweekly.parse(text()).all();
+        return events(text());
+    }
+
+    /** By their names, none of which may come twice. */
+    private static Map<String, VEvent> events(String text) {
+        List<ICalendar> calendars = Biweekly.parse(text).all();
         assertThat(calendars).hasSize(1);
         return calendars.get(0).getEvents().stream()
                 .collect(Collectors.toMap(event -> event.getUid().getValue(), Function.identity()));
     }
 
     private String text() {
-        return Calendar.of(book.desk().room(), book.desk().today(), STAMP, WORDS::say)
+        return textAfter("");
+    }
+
+    private String textAfter(String before) {
+        return Calendar.of(book.desk().room(), book.desk().today(), STAMP, before, WORDS::say)
                 .orElseThrow();
     }
 }

@@ -40,6 +40,7 @@ public final class AheadPresenter {
     private final Asking asking;
     private final Words words;
     private final AheadWords said;
+    private final CalendarJob job;
     private final Shown<AheadState> shown;
     private final Watch watch;
 
@@ -50,6 +51,7 @@ public final class AheadPresenter {
         this.asking = asking;
         this.words = words;
         this.said = new AheadWords(words);
+        this.job = new CalendarJob(words, desk.folder().path());
         this.watch = new Watch(desk, this::ask);
         LocalDate day = usualDay(desk.room(), desk.today());
         this.shown = new Shown<>(
@@ -62,6 +64,7 @@ public final class AheadPresenter {
                         Policy.WEANED,
                         1,
                         AheadState.Picking.NOTHING,
+                        Optional.empty(),
                         Optional.empty(),
                         Optional.empty()),
                 view);
@@ -139,6 +142,18 @@ public final class AheadPresenter {
 
     void toTheCage(String cage) {
         navigator.go(Destination.Cage.byHand(cage));
+    }
+
+    /** The room as it is at this moment, for a phone's calendar. */
+    void saveCalendar() {
+        Room room = desk.room();
+        LocalDate today = desk.today();
+        desk.work(
+                book -> job.save(book, room, today),
+                answer -> shown.change(state -> state.saying(answer.fold(
+                        result -> new AheadState.Said(result.came(), words.say(result.what())),
+                        reason -> new AheadState.Said(AheadState.Came.NOT, words.sentence(reason)),
+                        code -> new AheadState.Said(AheadState.Came.NOT, words.say("ahead.calendar-failed", code))))));
     }
 
     /** An egg that was moved as it was proposed is recorded as moved; it gets the next free letter. */

@@ -1,6 +1,7 @@
 package org.cagewall.kiosk.ahead;
 
 import java.util.List;
+import java.util.Optional;
 import javax.swing.JComponent;
 import net.miginfocom.swing.MigLayout;
 import org.cagewall.desk.Desk;
@@ -87,7 +88,7 @@ public final class AheadScreen extends Page {
         }
         return state.answer()
                 .map(answer -> switch (state.tab()) {
-                    case DATES -> dates(answer);
+                    case DATES -> dates(state, answer);
                     case NESTS -> nests(state, answer);
                     case DAYS -> charts(answer);
                     case EGGS -> eggs(answer);
@@ -135,7 +136,7 @@ public final class AheadScreen extends Page {
         return card;
     }
 
-    private JComponent dates(AheadState.Answer answer) {
+    private JComponent dates(AheadState state, AheadState.Answer answer) {
         Card card = new Card(new MigLayout(
                 "insets 16 28 20 28, fillx, wrap 4, gap 12 9", "[grow 130,fill][grow,fill][grow,fill][grow,fill]"));
         if (!answer.steps().isEmpty()) {
@@ -153,7 +154,39 @@ public final class AheadScreen extends Page {
             stack.add(card);
         }
         answer.notes().forEach(note -> stack.add(new WrapLabel(note, Type.SECOND, Tone.INK)));
+        stack.add(calendar(state.calendar()));
         return stack;
+    }
+
+    /** All of it on a phone, and beside the button what that is, or what came of it. */
+    private JComponent calendar(Optional<AheadState.Said> said) {
+        Pane pane = new Pane(new MigLayout(
+                "insets 0, fillx, gap 20 10" + (Measure.isRoomy() ? "" : ", wrap 1"), "[280:,fill][grow,fill]"));
+        pane.add(TouchButton.of(
+                        ButtonKind.OUTLINED,
+                        "save-calendar",
+                        words.say("ahead.save-calendar"),
+                        () -> presenter.saveCalendar())
+                .tall(64));
+        pane.add(said.map(AheadScreen::said).orElseGet(this::whatItIs), "wmin 0, growx");
+        return pane;
+    }
+
+    private JComponent whatItIs() {
+        return new WrapLabel(words.say("ahead.calendar"), Type.SECOND, Tone.SOFT);
+    }
+
+    private static JComponent said(AheadState.Said said) {
+        if (said.came() == AheadState.Came.WELL) {
+            WrapLabel label = new WrapLabel(said.sentence(), Type.SECOND, Tone.INK);
+            label.setName("saved");
+            return label;
+        }
+        Card card = new Card(new MigLayout("insets 12 16, fillx", "[grow,fill]")).attention();
+        WrapLabel label = new WrapLabel(said.sentence(), Type.TAG, Tone.ATTENTION_INK);
+        label.setName("problem");
+        card.add(label, "wmin 0");
+        return card;
     }
 
     private JComponent nests(AheadState state, AheadState.Answer answer) {

@@ -12,6 +12,7 @@ import org.cagewall.plan.Policy;
  *
  * @param answer empty until it is worked out
  * @param nest the nest whose ways out are shown
+ * @param calendar what came of a calendar that was to be saved, until something else is touched
  */
 record AheadState(
         String subtitle,
@@ -23,7 +24,8 @@ record AheadState(
         int rounds,
         Picking picking,
         Optional<Answer> answer,
-        Optional<String> nest) {
+        Optional<String> nest,
+        Optional<Said> calendar) {
 
     /** The parts of the answer. */
     enum Tab {
@@ -38,6 +40,14 @@ record AheadState(
         NOTHING,
         DAY
     }
+
+    /** Whether what was to be done came off. */
+    enum Came {
+        WELL,
+        NOT
+    }
+
+    record Said(Came came, String sentence) {}
 
     /**
      * All that was worked out, in words.
@@ -86,22 +96,41 @@ record AheadState(
                 rounds,
                 Picking.NOTHING,
                 answer,
+                Optional.empty(),
                 Optional.empty());
     }
 
     AheadState picking(Picking what) {
-        return new AheadState(subtitle, tab, today, clearBy, clearByWord, policy, rounds, what, answer, nest);
+        return new AheadState(
+                subtitle, tab, today, clearBy, clearByWord, policy, rounds, what, answer, nest, Optional.empty());
     }
 
     AheadState of(Optional<String> cage) {
-        return new AheadState(subtitle, tab, today, clearBy, clearByWord, policy, rounds, picking, answer, cage);
+        return new AheadState(
+                subtitle, tab, today, clearBy, clearByWord, policy, rounds, picking, answer, cage, Optional.empty());
     }
 
     AheadState asking(LocalDate day, String word, Policy when, int many) {
-        return new AheadState(subtitle, tab, today, day, word, when, many, Picking.NOTHING, Optional.empty(), nest);
+        return new AheadState(
+                subtitle, tab, today, day, word, when, many, Picking.NOTHING, Optional.empty(), nest, Optional.empty());
     }
 
     AheadState answered(String said, Optional<Answer> all) {
-        return new AheadState(said, tab, today, clearBy, clearByWord, policy, rounds, picking, all, nest);
+        return new AheadState(said, tab, today, clearBy, clearByWord, policy, rounds, picking, all, nest, calendar);
+    }
+
+    AheadState saying(Said ofTheCalendar) {
+        return new AheadState(
+                subtitle,
+                tab,
+                today,
+                clearBy,
+                clearByWord,
+                policy,
+                rounds,
+                picking,
+                answer,
+                nest,
+                Optional.of(ofTheCalendar));
     }
 }

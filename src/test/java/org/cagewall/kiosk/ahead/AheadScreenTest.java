@@ -2,6 +2,10 @@ package org.cagewall.kiosk.ahead;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import biweekly.Biweekly;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -82,6 +86,36 @@ class AheadScreenTest extends WithDemo {
         RangeChart eggs = ahead.find("chart.eggs", RangeChart.class);
         assertThat(eggs.getAccessibleContext().getAccessibleName())
                 .startsWith("Eggs in nests: " + WORDS.shortDay(usualDay()) + " ");
+    }
+
+    @Test
+    void theCalendarIsWrittenAndSaysWhereItLies() throws IOException {
+        Painted ahead = ahead(TextSize.NORMAL)
+                .press("save-calendar")
+                .png("ahead-calendar-saved")
+                .assertFit();
+
+        Path file = desk.folder().path().resolve("calendar.ics");
+        assertThat(ahead.find("saved", WrapLabel.class).getText())
+                .startsWith("Saved as calendar.ics in " + desk.folder().path() + ".");
+        assertThat(Biweekly.parse(file.toFile()).first().getEvents()).isNotEmpty();
+
+        ahead.press("tab.nests");
+        assertThat(ahead.maybe("saved")).isEmpty();
+    }
+
+    @Test
+    void aFolderThatTakesNoFileIsSaid() throws IOException {
+        Files.createDirectories(desk.folder().path().resolve("calendar.ics/in the way"));
+
+        Painted ahead = ahead(TextSize.NORMAL)
+                .press("save-calendar")
+                .png("ahead-calendar-not-saved")
+                .assertFit();
+
+        assertThat(ahead.find("problem", WrapLabel.class).getText())
+                .startsWith("The calendar could not be written into "
+                        + desk.folder().path() + ".");
     }
 
     private static Painted soon(Painted ahead) {
