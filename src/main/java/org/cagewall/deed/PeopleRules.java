@@ -1,6 +1,5 @@
 package org.cagewall.deed;
 
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.cagewall.room.Person;
 import org.cagewall.room.Role;
@@ -8,21 +7,11 @@ import org.cagewall.room.Role;
 /** Rules about people and the owner's days away. Pure; any thread. */
 final class PeopleRules {
 
-    /** What people write between the digits of a number. */
-    private static final Pattern DIALLED = Pattern.compile("[0-9 +()./-]*");
-
-    /** The shortest numbers, those of emergencies, have three digits. Common practice, no source. */
-    private static final int FEWEST_DIGITS = 3;
-
     private PeopleRules() {}
 
     static Rule canBeDialled(String phone) {
-        boolean dialled = DIALLED.matcher(phone).matches()
-                && phone.chars()
-                                .filter(letter -> letter >= '0' && letter <= '9')
-                                .count()
-                        >= FEWEST_DIGITS;
-        return scene -> Ruling.refusesIf(!dialled, "deed.no-phone", phone);
+        return scene ->
+                PhoneNumbers.whyNot(phone).<Ruling>map(Ruling.Refused::new).orElse(Ruling.ALLOWED);
     }
 
     static Rule known(String person) {

@@ -1,8 +1,10 @@
 package org.cagewall.kiosk.setup;
 
 import java.util.Optional;
+import org.cagewall.deed.PhoneNumbers;
+import org.cagewall.text.Message;
 
-/** What is asked of a name before it is sent to be recorded. Pure; any thread. */
+/** What is asked of a name or a phone number before it is sent to be recorded. Pure; any thread. */
 final class Names {
 
     private static final int MOST_LETTERS = 40;
@@ -16,5 +18,10 @@ final class Names {
             return Optional.of(empty);
         }
         return kept.codePointCount(0, kept.length()) > MOST_LETTERS ? Optional.of("setup.too-long") : Optional.empty();
+    }
+
+    /** What is wrong with the number, where there has to be one. */
+    static Optional<Message> wrongPhone(String phone, String empty) {
+        return wrong(phone, empty).map(Message::of).or(() -> PhoneNumbers.whyNot(phone.strip()));
     }
 }

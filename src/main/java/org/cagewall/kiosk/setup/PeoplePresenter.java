@@ -47,7 +47,7 @@ final class PeoplePresenter {
     void add(String name, Role role, String phone) {
         Optional<String> wrongName = Names.wrong(name, "setup.write-name");
         if (wrongName.isPresent()) {
-            wrong("name", wrongName.get());
+            wrong("name", Message.of(wrongName.get()));
         } else if (isPhone(phone)) {
             record(
                     new RoomDeed.PersonAdded(name.strip(), role, written(phone)),
@@ -65,15 +65,15 @@ final class PeoplePresenter {
         Optional<Anew<String>> number =
                 phone.strip().equals(now.phone()) ? Optional.empty() : Optional.of(new Anew<>(written(phone)));
         if (other.isEmpty() && number.isEmpty()) {
-            wrong("phone", "setup.nothing-changed");
+            wrong("phone", Message.of("setup.nothing-changed"));
             return;
         }
         record(new RoomDeed.PersonChanged(now.name(), other, number), Message.of("setup.done.changed", now.name()));
     }
 
     private boolean isPhone(String phone) {
-        Optional<String> wrong = phone.isBlank() ? Optional.empty() : Names.wrong(phone, "setup.too-long");
-        wrong.ifPresent(key -> wrong("phone", key));
+        Optional<Message> wrong = phone.isBlank() ? Optional.empty() : Names.wrongPhone(phone, "setup.too-long");
+        wrong.ifPresent(why -> wrong("phone", why));
         return wrong.isEmpty();
     }
 
@@ -88,8 +88,8 @@ final class PeoplePresenter {
         });
     }
 
-    private void wrong(String part, String key) {
-        shown.change(state -> state.wrong(part, words.say(key)));
+    private void wrong(String part, Message why) {
+        shown.change(state -> state.wrong(part, words.sentence(why)));
     }
 
     private void refresh() {

@@ -29,6 +29,7 @@ final class RoomPart extends Part {
 
     private static final int COLDEST = 15;
     private static final int HOTTEST = 45;
+    private static final int MOST_YOUNG = 12;
 
     private final Words words;
     private final Leaving leaving;
@@ -66,6 +67,8 @@ final class RoomPart extends Part {
                 state.rules(),
                 state.heatAct(),
                 state.heatPhone(),
+                state.mostEggs(),
+                state.mostChicks(),
                 state.night(),
                 state.quietFrom(),
                 state.quietTo(),
@@ -82,6 +85,8 @@ final class RoomPart extends Part {
         Field rules = problem.about("rules", Field.note("rules", words.say("setup.rules"), state.rules()));
         Stepper act = stepper("act", "setup.heat-act", COLDEST, HOTTEST, state.heatAct());
         Stepper phone = stepper("heat-phone", "setup.heat-phone", COLDEST, HOTTEST, state.heatPhone());
+        Stepper eggs = stepper("most-eggs", "setup.most-eggs", 1, MOST_YOUNG, state.mostEggs());
+        Stepper chicks = stepper("most-chicks", "setup.most-chicks", 1, MOST_YOUNG, state.mostChicks());
         Stepper from = stepper("from", "setup.quiet-from", 0, 23, state.quietFrom());
         Stepper to = stepper("to", "setup.quiet-to", 0, 23, state.quietTo());
         Stepper day = stepper("day", "setup.rings-day", 1, 31, state.ringsDay());
@@ -91,8 +96,11 @@ final class RoomPart extends Part {
         named.add(name);
         named.add(rules);
         left.add(card(named));
-        left.add(card(Labelled.of(words.say("setup.heat"), row(act, phone))));
+        left.add(card(
+                Labelled.of(words.say("setup.most"), row(eggs, chicks)),
+                new WrapLabel(words.say("setup.most-text"), Type.SECOND, Tone.SOFT)));
         Stack right = new Stack(16);
+        right.add(card(Labelled.of(words.say("setup.heat"), row(act, phone))));
         right.add(card(Labelled.of(words.say("setup.quiet"), quiet(state, row(from, to)))));
         right.add(card(Labelled.of(words.say("setup.rings"), row(day, month))));
         Pane columns = new Pane(new MigLayout(
@@ -113,6 +121,8 @@ final class RoomPart extends Part {
                                 rules.value(),
                                 act.value(),
                                 phone.value(),
+                                eggs.value(),
+                                chicks.value(),
                                 night,
                                 from.value(),
                                 to.value(),

@@ -76,8 +76,8 @@ final class RoomPresenter {
                         .filter(rules -> !rules.value().orElse("").equals(now.rules())),
                 Optional.of(filled.heatAct()).filter(heat -> heat != now.heatAct()),
                 Optional.of(filled.heatPhone()).filter(heat -> heat != now.heatPhone()),
-                Optional.empty(),
-                Optional.empty());
+                Optional.of(filled.mostEggs()).filter(eggs -> eggs != now.mostEggs()),
+                Optional.of(filled.mostChicks()).filter(chicks -> chicks != now.mostChicks()));
     }
 
     private Optional<Quiet> quiet(RoomState filled) {
@@ -132,6 +132,8 @@ final class RoomPresenter {
                 now.rules().orElse(""),
                 now.heatAct(),
                 now.heatPhone(),
+                now.mostEggs(),
+                now.mostChicks(),
                 now.quiet().isPresent() ? RoomState.Night.DIM : RoomState.Night.BRIGHT,
                 now.quiet().map(quiet -> quiet.from().getHour()).orElse(EVENING),
                 now.quiet().map(quiet -> quiet.to().getHour()).orElse(MORNING),

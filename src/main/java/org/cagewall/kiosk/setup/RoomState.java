@@ -6,6 +6,8 @@ import org.cagewall.kiosk.kit.Problem;
 /**
  * What the part of the room shows. Immutable; any thread, and free of Swing.
  *
+ * @param mostEggs what one hen covers
+ * @param mostChicks what one pair feeds
  * @param quietFrom the hour from which the screen is dim, as it would be set
  * @param quietTo the hour until which it is dim
  */
@@ -14,6 +16,8 @@ record RoomState(
         String rules,
         int heatAct,
         int heatPhone,
+        int mostEggs,
+        int mostChicks,
         Night night,
         int quietFrom,
         int quietTo,
@@ -33,6 +37,8 @@ record RoomState(
                 rules,
                 heatAct,
                 heatPhone,
+                mostEggs,
+                mostChicks,
                 night,
                 quietFrom,
                 quietTo,

@@ -55,9 +55,9 @@ public final class SetupPresenter {
 
     void addOwner(String name, String phone) {
         Optional<String> wrongName = Names.wrong(name, "setup.write-your-name");
-        Optional<String> wrongPhone = Names.wrong(phone, "setup.write-your-phone");
+        Optional<Message> wrongPhone = Names.wrongPhone(phone, "setup.write-your-phone");
         if (wrongName.isPresent()) {
-            wrong("name", wrongName.get());
+            wrong("name", Message.of(wrongName.get()));
         } else if (wrongPhone.isPresent()) {
             wrong("phone", wrongPhone.get());
         } else {
@@ -70,7 +70,7 @@ public final class SetupPresenter {
     void addFirstWall(String name, int rows, int columns) {
         Optional<String> wrongName = Names.wrong(name, "setup.write-wall");
         if (wrongName.isPresent()) {
-            wrong("wall", wrongName.get());
+            wrong("wall", Message.of(wrongName.get()));
             return;
         }
         record(
@@ -104,8 +104,8 @@ public final class SetupPresenter {
         pen.record(deeds, desk.today(), Optional.empty(), done, room -> refresh());
     }
 
-    private void wrong(String part, String key) {
-        shown.change(state -> state.wrong(part, words.say(key)));
+    private void wrong(String part, Message why) {
+        shown.change(state -> state.wrong(part, words.sentence(why)));
     }
 
     private void refresh() {

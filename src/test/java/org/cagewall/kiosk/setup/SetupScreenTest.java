@@ -69,6 +69,10 @@ class SetupScreenTest extends WithBirdroom {
         write(page, "name", "Ines").press("next");
         assertThat(page.find("phone.wrong", JLabel.class).getText()).startsWith("Write the number");
         assertThat(room().people()).isEmpty();
+
+        write(page, "phone", "ask Joan").press("next");
+        assertThat(page.find("phone.wrong", JLabel.class).getText()).startsWith("ask Joan is no phone number.");
+        assertThat(room().people()).isEmpty();
     }
 
     @Test
@@ -215,6 +219,25 @@ class SetupScreenTest extends WithBirdroom {
     }
 
     @Test
+    void whatCannotBeDialledIsSaidAtItsFieldAndStaysThere() {
+        Painted page = page("Ines").press("tab.people");
+        write(page, "name", "Maud");
+        write(page, "phone", "12").press("add-person");
+        assertThat(page.png("setup-person-wrong-phone")
+                        .assertFit()
+                        .find("phone.wrong", JLabel.class)
+                        .getText())
+                .startsWith("12 is no phone number.");
+        assertThat(page.find("phone", JTextComponent.class).getText()).isEqualTo("12");
+
+        page.press("person.Tomas");
+        write(page, "phone", "05S5 0199").press("change-person");
+        assertThat(page.find("phone.wrong", JLabel.class).getText()).startsWith("05S5 0199 is no phone number.");
+        assertThat(page.maybe("problem.card")).isEmpty();
+        assertThat(room().person("Tomas").orElseThrow().phone()).contains("0555 0177");
+    }
+
+    @Test
     void theLastOwnerStaysOwner() {
         Painted page = page("Ines")
                 .press("tab.people")
@@ -286,6 +309,21 @@ class SetupScreenTest extends WithBirdroom {
         assertThat(room().settings().quiet()).contains(new Quiet(LocalTime.of(22, 0), LocalTime.of(7, 0)));
         assertThat(room().settings().ringsIssued()).isEqualTo(MonthDay.of(1, 2));
         page.png("setup-room-saved").assertFit();
+    }
+
+    @Test
+    void whatOneHenCoversAndOnePairFeedsAreSet() {
+        page("Ines")
+                .press("tab.room")
+                .press("most-eggs.more")
+                .press("most-chicks.fewer")
+                .press("save");
+
+        assertThat(birdroom.newest(1).get(0))
+                .contains("room-set", "\"most-eggs\":7", "\"most-chicks\":4")
+                .doesNotContain("heat");
+        assertThat(room().settings().mostEggs()).isEqualTo(7);
+        assertThat(room().settings().mostChicks()).isEqualTo(4);
     }
 
     @Test
