@@ -9,14 +9,9 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.cagewall.almanac.Almanac;
-import org.cagewall.almanac.ChickOutlook;
-import org.cagewall.almanac.Due;
 import org.cagewall.almanac.EggOutlook;
 import org.cagewall.almanac.Outlook;
-import org.cagewall.almanac.SatFrom;
-import org.cagewall.almanac.Window;
 import org.cagewall.room.Bird;
 import org.cagewall.room.Cage;
 import org.cagewall.room.Lying;
@@ -74,7 +69,7 @@ final class Fosters {
     }
 
     /** A nest that could take some. */
-    private record Host(Nests nest, HatchDays hatches, boolean onClearEggs, int places) {
+    private record Host(Nests nest, HostStage stage, int places) {
 
         Outlook outlook() {
             return nest.course().nest();
@@ -106,7 +101,7 @@ final class Fosters {
     }
 
     private void offer(Nests nest) {
-        List<EggOutlook> live = live(nest.course().nest());
+        List<EggOutlook> live = HostStage.live(nest.course().nest());
         Set<Lying> late =
                 nest.late().stream().flatMap(young -> young.lying().stream()).collect(Collectors.toSet());
         boolean few = isFew(nest, live, late);
@@ -114,7 +109,7 @@ final class Fosters {
             late = Set.of();
         }
         Set<Lying> last = live.stream()
-                .sorted(Comparator.comparing(Fosters::hatch))
+                .sorted(Comparator.comparing(HostStage::hatch))
                 .skip(room.settings().mostEggs())
                 .map(EggOutlook::lying)
                 .collect(Collectors.toCollection(HashSet::new));
@@ -140,25 +135,11 @@ final class Fosters {
                 && egg.hatch().filter(due -> !due.window().isPast(today)).isPresent();
     }
 
-    /** The eggs of which something may come, as they were laid. */
-    private static List<EggOutlook> live(Outlook nest) {
-        return nest.eggsHere().stream()
-                .filter(egg -> egg.lying().egg().mayHatch() && egg.hatch().isPresent())
-                .toList();
-    }
-
-    private static LocalDate hatch(EggOutlook egg) {
-        return egg.hatch().map(Due::window).map(Window::expected).orElseThrow();
-    }
-
     private Optional<Host> host(Nests nest) {
-        List<Integer> hatches = hatches(nest.course().nest());
-        List<Integer> clear = clearOnes(nest.course().nest());
         int places = places(nest);
-        return !isFit(nest.cage()) || places <= 0 || hatches.isEmpty() && clear.isEmpty()
-                ? Optional.empty()
-                : Optional.of(
-                        new Host(nest, HatchDays.of(hatches.isEmpty() ? clear : hatches), hatches.isEmpty(), places));
+        return HostStage.of(nest.course().nest())
+                .filter(stage -> isFit(nest.cage()) && places > 0)
+                .map(stage -> new Host(nest, stage, places));
     }
 
     private boolean isFit(Cage cage) {
@@ -175,28 +156,9 @@ final class Fosters {
         return there.contains(pair.cock()) && there.contains(pair.hen());
     }
 
-    private static List<Integer> hatches(Outlook nest) {
-        return Stream.concat(
-                        live(nest).stream().map(Fosters::hatch),
-                        nest.chicksHere().stream()
-                                .map(ChickOutlook::chick)
-                                .filter(chick -> chick.outOfBox().isEmpty())
-                                .map(chick -> chick.hatched()))
-                .map(Course::day)
-                .toList();
-    }
-
-    private static List<Integer> clearOnes(Outlook nest) {
-        return nest.eggsHere().stream()
-                .filter(egg -> !egg.lying().egg().mayHatch())
-                .flatMap(egg -> egg.wouldHatch().stream())
-                .map(would -> Course.day(would.expected()))
-                .toList();
-    }
-
     private int places(Nests nest) {
         Outlook outlook = nest.course().nest();
-        int eggs = live(outlook).size() + toCome(nest.course());
+        int eggs = HostStage.live(outlook).size() + toCome(nest.course());
         int chicks = outlook.chicksHere().size();
         return Math.min(room.settings().mostEggs() - eggs, room.settings().mostChicks() - eggs - chicks);
     }
@@ -239,20 +201,8 @@ final class Fosters {
         return host.outlook().timetable().species().equals(ofTheEgg);
     }
 
-    /** From the egg's hatching in that nest to the range of the host, in days; less than 0 for before it. */
     private int gap(Offer offer, Host host) {
-        return host.hatches().gap(Course.day(hatchesThere(offer.egg(), host.outlook())));
-    }
-
-    /** When it is expected to hatch there, moved today. */
-    private LocalDate hatchesThere(EggOutlook egg, Outlook host) {
-        LocalDate sat = egg.satFrom().map(SatFrom::day).orElseThrow();
-        LocalDate satThere = host.sittingFrom()
-                .map(SatFrom::day)
-                .filter(start -> start.isAfter(today))
-                .orElse(today);
-        long later = sat.isBefore(today) ? 0 : satThere.toEpochDay() - sat.toEpochDay();
-        return hatch(egg).plusDays(later);
+        return host.stage().gap(offer.egg(), today);
     }
 
     private FosterMove move(Offer offer, Host host) {
@@ -283,7 +233,7 @@ final class Fosters {
 
     private static Message stage(Host host, int gap) {
         String cage = host.nest().cage().name();
-        if (host.onClearEggs()) {
+        if (host.stage().on() == HostStage.On.CLEAR_EGGS) {
             return gap == 0
                     ? Message.of("plan.foster-clear-same", cage)
                     : Message.of("plan.foster-clear-gap", cage, Math.abs(gap));

@@ -25,6 +25,7 @@ import org.cagewall.kiosk.shell.Answer;
 import org.cagewall.kiosk.shell.Option;
 import org.cagewall.kiosk.shell.Picking;
 import org.cagewall.kiosk.shell.Question;
+import org.cagewall.plan.MoveByHand;
 import org.cagewall.room.Cage;
 import org.cagewall.room.Chick;
 import org.cagewall.room.ChickRing;
@@ -403,9 +404,13 @@ final class NestActs {
         picking.cage(
                 Message.of("cage.move-to", mark(egg), letter),
                 hosts(),
-                to -> scribe.record(
-                        new EggDeed.EggMoved(scribe.name(), mark(egg), round(egg), to.name(), Optional.of(letter)),
-                        Message.of("cage.done.egg-moved", mark(egg), to.name(), letter)));
+                to -> ifItMay(
+                        egg,
+                        to,
+                        () -> scribe.record(
+                                new EggDeed.EggMoved(
+                                        scribe.name(), mark(egg), round(egg), to.name(), Optional.of(letter)),
+                                Message.of("cage.done.egg-moved", mark(egg), to.name(), letter))));
     }
 
     private void moveChick(Lying chick) {
@@ -413,10 +418,25 @@ final class NestActs {
         picking.cage(
                 Message.of("cage.move-chick-to", mark(chick)),
                 hosts(),
-                to -> scribe.record(
-                        new ChickDeed.ChickMoved(
-                                scribe.name(), mark(chick), round(chick), to.name(), Optional.of(letter)),
-                        Message.of("cage.done.chick-moved", mark(chick), to.name(), letter)));
+                to -> ifItMay(
+                        chick,
+                        to,
+                        () -> scribe.record(
+                                new ChickDeed.ChickMoved(
+                                        scribe.name(), mark(chick), round(chick), to.name(), Optional.of(letter)),
+                                Message.of("cage.done.chick-moved", mark(chick), to.name(), letter))));
+    }
+
+    /** A nest at quite another stage is asked about. */
+    private void ifItMay(Lying young, Cage to, Runnable move) {
+        MoveByHand.warning(scribe.room(), scribe.day(), young, scribe.cage().orElseThrow(), to)
+                .ifPresentOrElse(
+                        why -> picking.ask(Question.of(
+                                Message.of("shell.sure"),
+                                why,
+                                Answer.main("sure", Message.of("shell.record-it"), move),
+                                Answer.leave("no", Message.of("shell.leave-it")))),
+                        move);
     }
 
     private String letter(Lying lying) {

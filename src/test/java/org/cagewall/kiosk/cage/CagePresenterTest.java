@@ -121,7 +121,7 @@ class CagePresenterTest {
         Nests.sitting(room);
         Nests.twoRounds(room);
         at("A1");
-        hand.touches("4").touches("Z1");
+        hand.touches("4").touches("Z1").answers("sure");
 
         page.act("move-egg");
 

@@ -216,8 +216,11 @@ class NestTouchesTest {
         Nests.sitting(room);
         Nests.twoRounds(room);
 
-        touch("A1", "do.move-egg", "choose.4", "pick.Z1");
+        Painted asked = touch("A1", "do.move-egg", "choose.4", "pick.Z1");
 
+        assertThat(said(asked)).contains("Egg 4 is to hatch 5 days before the next in Z1");
+        assertThat(last()).doesNotContain("egg-moved");
+        asked.png("nest-move-far").assertFit().press("answer.sure");
         assertThat(last()).contains("egg-moved").contains("\"letter\":\"A\"");
         Painted from = Nests.page(room, "Ines", "A1").png("nest-moved-away").assertFit();
         Painted to = Nests.page(room, "Ines", "Z1").png("nest-moved-in").assertFit();
@@ -233,7 +236,12 @@ class NestTouchesTest {
         room.tell((Nests.ago(1, "chick-hatched", "\"mark\":\"1\"") + Nests.ago(0, "chick-hatched", "\"mark\":\"2\""))
                 .strip());
 
-        touch("A1", "do.move-chick", "choose.1", "pick.Z1");
+        Painted asked = touch("A1", "do.move-chick", "choose.1", "pick.Z1");
+        assertThat(said(asked)).contains("Chick 1 hatched 16 days before the next in Z1");
+        asked.press("answer.no");
+        assertThat(last()).contains("chick-hatched");
+
+        touch("A1", "do.move-chick", "choose.1", "pick.Z1", "answer.sure");
         assertThat(last()).contains("chick-moved").contains("\"mark\":\"1\"").contains("\"to\":\"Z1\"");
     }
 
@@ -248,7 +256,8 @@ class NestTouchesTest {
         Nests.page(room, "Ines", "A1", it -> taker[0] = it)
                 .press("chick.2")
                 .press("pick.move-chick")
-                .after(() -> taker[0].takes(room.room().cage("Z1").orElseThrow()));
+                .after(() -> taker[0].takes(room.room().cage("Z1").orElseThrow()))
+                .press("answer.sure");
         assertThat(last()).contains("chick-moved").contains("\"mark\":\"2\"").contains("\"to\":\"Z1\"");
     }
 
@@ -339,8 +348,12 @@ class NestTouchesTest {
     }
 
     private String said(String cage) {
+        return said(Nests.page(room, "Ines", cage));
+    }
+
+    private static String said(Painted page) {
         StringBuilder all = new StringBuilder();
-        for (java.awt.Component part : Nests.page(room, "Ines", cage).all()) {
+        for (java.awt.Component part : page.all()) {
             if (part instanceof javax.swing.JLabel label) {
                 all.append(label.getText()).append('\n');
             } else if (part.getAccessibleContext() != null
