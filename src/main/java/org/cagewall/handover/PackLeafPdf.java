@@ -21,7 +21,7 @@ final class PackLeafPdf {
     static final double RIGHT = 193;
     static final double WIDTH = RIGHT - LEFT;
 
-    /** What is printed ends above this line, so that a shorter sheet of another country still holds it. */
+    /** What is printed ends above this line, so that the shorter Letter paper holds it too. */
     static final double BOTTOM = 268;
 
     static final Ink GREY = Ink.grey(90);
@@ -40,6 +40,7 @@ final class PackLeafPdf {
     private static final double FOOT = 274;
 
     private final Pdf pdf;
+    private final Size paper;
     private final Words words;
     private final String foot;
     private final int of;
@@ -48,8 +49,9 @@ final class PackLeafPdf {
     private Page page;
     private double y;
 
-    PackLeafPdf(Pdf pdf, Words words, String foot, int of) {
+    PackLeafPdf(Pdf pdf, Size paper, Words words, String foot, int of) {
         this.pdf = pdf;
+        this.paper = paper;
         this.words = words;
         this.foot = foot;
         this.of = of;
@@ -100,7 +102,7 @@ final class PackLeafPdf {
     }
 
     private void open(String heading, String beside) {
-        page = pdf.page(Size.A4);
+        page = pdf.page(paper, (paper.width() - Size.A4.width()) / 2, Math.min(0, (paper.height() - TOP - FOOT) / 2));
         pages++;
         Type small = page.shrunk(beside, TEXT, WIDTH * 0.4, 1.8);
         double wide = WIDTH - page.width(beside, small) - 6;

@@ -2,6 +2,7 @@ package org.cagewall.handover;
 
 import java.util.concurrent.atomic.AtomicInteger;
 import org.cagewall.paper.Pdf;
+import org.cagewall.paper.Size;
 import org.cagewall.text.Words;
 
 /**
@@ -12,16 +13,20 @@ public final class PackPdf {
 
     private PackPdf() {}
 
-    /** The bytes of the document. The same pack gives the same bytes. */
-    public static byte[] drawn(Pack pack, Words words) {
+    /**
+     * The bytes of the document. The same pack gives the same bytes.
+     *
+     * @param paper {@link Size#A4} or {@link Size#LETTER}
+     */
+    public static byte[] drawn(Pack pack, Size paper, Words words) {
         AtomicInteger pages = new AtomicInteger();
-        document(pack, words, 0, pages);
-        return document(pack, words, pages.get(), new AtomicInteger());
+        document(pack, paper, words, 0, pages);
+        return document(pack, paper, words, pages.get(), new AtomicInteger());
     }
 
-    private static byte[] document(Pack pack, Words words, int of, AtomicInteger pages) {
+    private static byte[] document(Pack pack, Size paper, Words words, int of, AtomicInteger pages) {
         return Pdf.drawn(words.say("pack.title"), pack.made(), pdf -> {
-            PackLeafPdf leaf = new PackLeafPdf(pdf, words, PackLeafPdf.foot(pack, words), of);
+            PackLeafPdf leaf = new PackLeafPdf(pdf, paper, words, PackLeafPdf.foot(pack, words), of);
             new PackDoorPdf(leaf, words).draw(pack);
             pack.walls().forEach(wall -> new PackMapPdf(leaf, words).draw(wall));
             new PackMapPdf(leaf, words).drawElsewhere(pack.elsewhere());

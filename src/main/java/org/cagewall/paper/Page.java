@@ -7,8 +7,8 @@ import java.util.List;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 
 /**
- * One printed page on which things are drawn in millimetres from the upper left corner, so that what is drawn is where
- * a ruler finds it. One thread, and only while its document is being drawn.
+ * One printed page on which things are drawn in millimetres from the upper left corner, or from where its document has
+ * put that, so that what is drawn is where a ruler finds it. One thread, and only while its document is being drawn.
  */
 public final class Page {
 
@@ -20,11 +20,15 @@ public final class Page {
     private static final String ELLIPSIS = "\u2026";
 
     private final Size size;
+    private final double right;
+    private final double down;
     private final PDPageContentStream out;
     private final Typefaces typefaces;
 
-    Page(Size size, PDPageContentStream out, Typefaces typefaces) {
+    Page(Size size, double right, double down, PDPageContentStream out, Typefaces typefaces) {
         this.size = size;
+        this.right = right;
+        this.down = down;
         this.out = out;
         this.typefaces = typefaces;
     }
@@ -196,11 +200,11 @@ public final class Page {
     }
 
     private float x(double mm) {
-        return length(mm);
+        return length(right + mm);
     }
 
     private float y(double mm) {
-        return length(size.height() - mm);
+        return length(size.height() - down - mm);
     }
 
     private static float length(double mm) {

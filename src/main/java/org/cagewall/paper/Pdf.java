@@ -57,13 +57,18 @@ public final class Pdf {
 
     /** Begins a page, and with that ends the one before. */
     public Page page(Size size) {
+        return page(size, 0, 0);
+    }
+
+    /** The same, but all that is drawn on it lies so many millimetres further to the right and further down. */
+    public Page page(Size size, double right, double down) {
         try {
             closePage();
             PDPage page = new PDPage(new PDRectangle(points(size.width()), points(size.height())));
             document.addPage(page);
             PDPageContentStream out = new PDPageContentStream(document, page);
             open = Optional.of(out);
-            return new Page(size, out, this::typeface);
+            return new Page(size, right, down, out, this::typeface);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -3,6 +3,8 @@ package org.cagewall.handover;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.cagewall.tasks.RoomSketch.DAY;
 
+import java.awt.Rectangle;
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -14,6 +16,7 @@ import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.cagewall.cards.OutsidePrograms;
 import org.cagewall.desk.DataFolder;
@@ -21,6 +24,7 @@ import org.cagewall.desk.DemoRoom;
 import org.cagewall.desk.Desk;
 import org.cagewall.desk.Lanes;
 import org.cagewall.desk.TestDesk;
+import org.cagewall.paper.Size;
 import org.cagewall.room.BoxStep;
 import org.cagewall.room.DayPart;
 import org.cagewall.room.FeedLine;
@@ -40,6 +44,9 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** What the sitter is handed on paper, read back by programs that know nothing of this one. */
 class PackTest {
+
+    /** A quarter of an inch, in points: what many printers leave white. Common practice, no source. */
+    private static final int UNPRINTABLE = 18;
 
     private static final Words WORDS = Words.english();
 
@@ -101,7 +108,7 @@ class PackTest {
                 .allSatisfy(day -> assertThat(Stream.concat(day.morning().stream(), day.evening().stream()))
                         .containsExactlyElementsOf(DailyList.of(room, day.date(), Audience.SITTER)));
         assertThat(pack.days()).hasSize(9);
-        String text = read(PackPdf.drawn(pack, WORDS));
+        String text = read(PackPdf.drawn(pack, Size.A4, WORDS));
         assertThat(room.walk().map(cage -> cage.name())).hasSize(48).allSatisfy(cage -> assertThat(
                         text.lines().filter(line -> line.contains(cage)))
                 .hasSizeGreaterThanOrEqualTo(9));
@@ -218,13 +225,48 @@ class PackTest {
                 .flatMap(List::stream);
     }
 
+    /** ANSI/ASME Y14.1: Letter is 215.9 by 279.4 mm. */
+    @Test
+    void letterPaperHoldsTheSamePagesAndNothingIsNearerToItsEdgeThanAPrinterReaches() throws Exception {
+        byte[] letter = PackPdf.drawn(pack(full().room()), Size.LETTER, WORDS);
+
+        assertThat(read(letter)).isEqualTo(read(drawn(full().room())));
+        try (PDDocument pdf = Loader.loadPDF(letter)) {
+            PDFRenderer pages = new PDFRenderer(pdf);
+            for (int page = 0; page < pdf.getNumberOfPages(); page++) {
+                BufferedImage picture = pages.renderImage(page);
+                assertThat(picture.getWidth()).isEqualTo(612);
+                assertThat(picture.getHeight()).isEqualTo(792);
+                assertThat(ink(picture)).as("page %d", page + 1).satisfies(ink -> {
+                    assertThat(ink.x).isGreaterThan(UNPRINTABLE);
+                    assertThat(ink.y).isGreaterThan(UNPRINTABLE);
+                    assertThat(612 - ink.x - ink.width).isGreaterThan(UNPRINTABLE);
+                    assertThat(792 - ink.y - ink.height).isGreaterThan(UNPRINTABLE);
+                });
+            }
+        }
+    }
+
+    private static Rectangle ink(BufferedImage page) {
+        Rectangle ink = new Rectangle(-1, -1);
+        for (int x = 0; x < page.getWidth(); x++) {
+            for (int y = 0; y < page.getHeight(); y++) {
+                if ((page.getRGB(x, y) & 0xFF) < 200) {
+                    ink.add(new Rectangle(x, y, 1, 1));
+                }
+            }
+        }
+        return ink;
+    }
+
     @Test
     void everyPageOfADemoRoomIsDrawnAsAPicture() throws Exception {
         try (Desk desk = Desk.open(DataFolder.open(folder.resolve("demo")), Lanes.inline(), TestDesk.clocks())) {
             desk.record(DemoRoom.lines(desk.today()), outcome -> {});
             Room room = desk.room();
             Pack pack = Pack.of(room, desk.today(), room.absenceOn(desk.today()).orElseThrow());
-            write("pack-demo", PackPdf.drawn(pack, WORDS));
+            write("pack-demo", PackPdf.drawn(pack, Size.A4, WORDS));
+            write("pack-letter", PackPdf.drawn(pack, Size.LETTER, WORDS));
         }
         write("pack-full", drawn(full().room()));
         write("pack-small", drawn(small().room()));
@@ -252,7 +294,7 @@ class PackTest {
     }
 
     private static byte[] drawn(Room room) {
-        return PackPdf.drawn(pack(room), WORDS);
+        return PackPdf.drawn(pack(room), Size.A4, WORDS);
     }
 
     private static Pack pack(Room room) {

@@ -78,7 +78,7 @@ public final class HandoverPresenter {
         this.asking = asking;
         this.notices = notices;
         this.words = words;
-        this.job = new PackJob(words, desk.folder().path(), printers);
+        this.job = new PackJob(words, desk.folder(), printers);
         this.watch = new Watch(desk, this::refresh);
         this.shown = new Shown<>(goingAway(), view);
     }

@@ -7,9 +7,14 @@ import java.nio.file.StandardCopyOption;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.cagewall.cards.CardsPdf;
+import org.cagewall.desk.DataFolder;
 import org.cagewall.handover.Pack;
 import org.cagewall.handover.PackPdf;
+import org.cagewall.kiosk.shell.KioskSettings;
 import org.cagewall.paper.Printers;
+import org.cagewall.paper.Sheet;
+import org.cagewall.paper.Size;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 
@@ -22,12 +27,14 @@ final class PackJob {
     private static final int MOST_FILES_A_DAY = 1000;
 
     private final Words words;
+    private final DataFolder data;
     private final Path folder;
     private final Printers printers;
 
-    PackJob(Words words, Path folder, Printers printers) {
+    PackJob(Words words, DataFolder data, Printers printers) {
         this.words = words;
-        this.folder = folder;
+        this.data = data;
+        this.folder = data.path();
         this.printers = printers;
     }
 
@@ -48,7 +55,7 @@ final class PackJob {
     }
 
     Result save(Pack pack) {
-        byte[] pdf = PackPdf.drawn(pack, words);
+        byte[] pdf = PackPdf.drawn(pack, paper(), words);
         try {
             Path file = free(pack.made());
             Path part = folder.resolve(file.getFileName() + ".part");
@@ -61,8 +68,20 @@ final class PackJob {
     }
 
     Result print(Pack pack, String printer) {
-        Printers.Outcome outcome = printers.print(printer, words.say("pack.title"), PackPdf.drawn(pack, words));
+        Printers.Outcome outcome =
+                printers.print(printer, words.say("pack.title"), PackPdf.drawn(pack, paper(), words));
         return outcome.reason().map(Result::not).orElseGet(() -> Result.of(printer));
+    }
+
+    /** What the cards of this room are printed on is what its printer holds. */
+    private Size paper() {
+        String sheet = KioskSettings.read(data.kioskProperties()).sheet();
+        return CardsPdf.sheets(data.labels())
+                .find(sheet)
+                .sheet()
+                .map(Sheet::paper)
+                .filter(Size.LETTER::equals)
+                .orElse(Size.A4);
     }
 
     private Path free(LocalDate day) throws IOException {
