@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
+import org.cagewall.room.BoxTrip;
 import org.cagewall.room.Cage;
 import org.cagewall.room.Candling;
 import org.cagewall.room.Chick;
@@ -18,6 +19,7 @@ import org.cagewall.room.NestLook;
 import org.cagewall.room.Pair;
 import org.cagewall.room.Room;
 import org.cagewall.room.Round;
+import org.cagewall.room.Sitting;
 import org.cagewall.room.Timing;
 import org.cagewall.room.Weaning;
 
@@ -152,12 +154,19 @@ final class OneNest {
                 lying,
                 lying.egg().nest() == cage.id(),
                 age(own, chick, Timing.EYES),
-                Due.of(ringed, age(own, chick, Timing.RINGING)),
+                Due.of(ringed, age(own, chick, Timing.RINGING))
+                        .map(due -> due.guessed(
+                                chick.ring().filter(ChickRing::about).isPresent())),
                 Due.of(
                         chick.ring().flatMap(ChickRing::checked),
-                        ringed.filter(day -> chick.isInCare()).map(day -> Window.on(day.plusDays(1)))),
-                Due.of(chick.outOfBox(), age(own, chick, Timing.OUT_OF_BOX)),
-                Due.of(chick.weaned().map(Weaning::day), age(own, chick, Timing.INDEPENDENT)));
+                        ringed.filter(day -> chick.isInCare()).map(day -> Window.on(day.plusDays(1))
+                                .guessed(chick.ring().filter(ChickRing::about).isPresent()))),
+                Due.of(chick.outOfBox(), age(own, chick, Timing.OUT_OF_BOX))
+                        .map(due -> due.guessed(
+                                chick.leftBox().filter(BoxTrip::about).isPresent())),
+                Due.of(chick.weaned().map(Weaning::day), age(own, chick, Timing.INDEPENDENT))
+                        .map(due -> due.guessed(
+                                chick.weaned().filter(Weaning::about).isPresent())));
     }
 
     private static Optional<Window> age(Timetable own, Chick chick, Timing timing) {
@@ -214,7 +223,8 @@ final class OneNest {
                                         usual.day(),
                                         last.day(),
                                         first.about() || usual.about() || last.about())))));
-        return Due.of(round.sitting(), window.filter(it -> round.isOpen()));
+        return Due.of(round.sitting().map(Sitting::day), window.filter(it -> round.isOpen()))
+                .map(due -> due.guessed(round.sitting().filter(Sitting::about).isPresent()));
     }
 
     /** Expected until the largest clutch is laid, one has hatched, the round has ended, or the pair is being parted. */

@@ -17,6 +17,7 @@ import org.cagewall.room.Cage;
 import org.cagewall.room.Hung;
 import org.cagewall.room.PastEgg;
 import org.cagewall.room.Room;
+import org.cagewall.room.Sitting;
 import org.cagewall.room.Timing;
 
 /** Counts how many days this room's own birds of a species took for what they do. For one thread. */
@@ -126,12 +127,16 @@ final class OwnDays {
         }
     }
 
+    /** The day she was seen to sit, else the day of the egg she usually sits from; empty where that is a guess. */
     private Optional<LocalDate> start(List<PastEgg> laid) {
-        return laid.get(0).sitting().or(() -> table.expected(Timing.SITS_FROM)
-                .filter(nth -> nth >= 1 && nth <= laid.size())
-                .map(nth -> laid.get(nth - 1))
-                .filter(egg -> !egg.about())
-                .map(PastEgg::laid));
+        Optional<Sitting> seen = laid.get(0).sitting();
+        return seen.isPresent()
+                ? seen.filter(sitting -> !sitting.about()).map(Sitting::day)
+                : table.expected(Timing.SITS_FROM)
+                        .filter(nth -> nth >= 1 && nth <= laid.size())
+                        .map(nth -> laid.get(nth - 1))
+                        .filter(egg -> !egg.about())
+                        .map(PastEgg::laid);
     }
 
     private void gaps(List<PastEgg> laid) {

@@ -40,7 +40,7 @@ record Sittings(Room room, Function<Pair, Timetable> timetable) {
      */
     Optional<SatFrom> start(Pair pair, Round round) {
         return round.sitting()
-                .map(seen -> new SatFrom(seen, false, false))
+                .map(seen -> new SatFrom(seen.day(), seen.about(), false))
                 .or(() -> nthEgg(pair, round, timetable.apply(pair).expected(Timing.SITS_FROM)));
     }
 

@@ -22,7 +22,10 @@ public sealed interface ChickDeed extends Deed, EggDeed.AboutEgg {
 
         @Override
         public List<Fact> facts(Scene scene) {
-            return tells(scene, (pair, round, egg) -> new Fact.Ringing(pair, round, egg, ring));
+            return tells(
+                    scene,
+                    (pair, round, egg) -> new Fact.Ringing(
+                            pair, round, egg, ring, scene.told().about()));
         }
 
         @Override
@@ -218,7 +221,10 @@ public sealed interface ChickDeed extends Deed, EggDeed.AboutEgg {
                     Optional.of(lying.pair().hen())));
             facts.add(new Fact.Move(scene.entry(), scene.theCage(to).id()));
             facts.add(new Fact.Weaning(
-                    lying.pair().id(), lying.round().id(), lying.egg().mark()));
+                    lying.pair().id(),
+                    lying.round().id(),
+                    lying.egg().mark(),
+                    scene.told().about()));
             return facts;
         }
 
@@ -248,6 +254,10 @@ public sealed interface ChickDeed extends Deed, EggDeed.AboutEgg {
     private static List<Fact> trip(ChickDeed deed, Scene scene, boolean outside) {
         Lying chick = deed.theEgg(scene);
         return List.of(new Fact.BoxTrip(
-                chick.pair().id(), chick.round().id(), chick.egg().mark(), outside));
+                chick.pair().id(),
+                chick.round().id(),
+                chick.egg().mark(),
+                outside,
+                scene.told().about()));
     }
 }

@@ -198,7 +198,7 @@ public sealed interface Fact {
     record Egg(long pair, long round, String mark, EggPlace place, long cage, boolean about, Optional<LocalDate> laid)
             implements OfPair {}
 
-    record Sitting(long pair, long round) implements OfPair {}
+    record Sitting(long pair, long round, boolean about) implements OfPair {}
 
     record Candling(long pair, long round, String mark, EggFinding finding) implements OfEgg {}
 
@@ -210,17 +210,17 @@ public sealed interface Fact {
 
     record Hatching(long pair, long round, String mark, boolean about, Optional<LocalDate> hatched) implements OfEgg {}
 
-    record Ringing(long pair, long round, String mark, String ring) implements OfEgg {}
+    record Ringing(long pair, long round, String mark, String ring, boolean about) implements OfEgg {}
 
     record RingCheck(long pair, long round, String mark) implements OfEgg {}
 
-    record BoxTrip(long pair, long round, String mark, boolean outside) implements OfEgg {}
+    record BoxTrip(long pair, long round, String mark, boolean outside, boolean about) implements OfEgg {}
 
     record ChickMark(long pair, long round, String mark, ChickTrait trait) implements OfEgg {}
 
     record ChickLoss(long pair, long round, String mark, boolean dead, Optional<String> likely) implements OfEgg {}
 
-    record Weaning(long pair, long round, String mark) implements OfEgg {}
+    record Weaning(long pair, long round, String mark, boolean about) implements OfEgg {}
 
     record Parting(long pair, PartedFor reason) implements OfPair {}
 

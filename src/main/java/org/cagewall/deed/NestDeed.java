@@ -355,8 +355,8 @@ public sealed interface NestDeed extends Deed {
         @Override
         public List<Fact> facts(Scene scene) {
             Pair pair = PairRules.pair(scene, cage).orElseThrow();
-            return List.of(
-                    new Fact.Sitting(pair.id(), pair.openRound().orElseThrow().id()));
+            return List.of(new Fact.Sitting(
+                    pair.id(), pair.openRound().orElseThrow().id(), scene.told().about()));
         }
 
         @Override

@@ -17,6 +17,7 @@ import org.cagewall.room.Chick;
 import org.cagewall.room.Egg;
 import org.cagewall.room.EggState;
 import org.cagewall.room.Round;
+import org.cagewall.room.Sitting;
 import org.cagewall.room.Timing;
 
 /**
@@ -91,7 +92,7 @@ record Course(
         return new Laying(
                 round.eggs().stream().map(laid -> day(laid.laid())).sorted().toList(),
                 OptionalInt.empty(),
-                dayOf(round.sitting()),
+                dayOf(round.sitting().map(Sitting::day)),
                 egg);
     }
 

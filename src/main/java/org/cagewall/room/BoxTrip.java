@@ -2,5 +2,9 @@ package org.cagewall.room;
 
 import java.time.LocalDate;
 
-/** A chick that left the box, or was put back into it. Immutable; any thread. */
-public record BoxTrip(boolean out, LocalDate day) {}
+/**
+ * A chick that left the box, or was put back into it. Immutable; any thread.
+ *
+ * @param about whether the day is the keeper's guess
+ */
+public record BoxTrip(boolean out, LocalDate day, boolean about) {}

@@ -30,7 +30,8 @@ public record Chick(
                 hatched,
                 about,
                 ring.filter(worn -> worn.day().isBefore(day))
-                        .map(worn -> new ChickRing(worn.ring(), worn.day(), Days.before(worn.checked(), day))),
+                        .map(worn ->
+                                new ChickRing(worn.ring(), worn.day(), worn.about(), Days.before(worn.checked(), day))),
                 trips.stream().filter(trip -> trip.day().isBefore(day)).toList(),
                 traits,
                 lost.filter(loss -> loss.day().isBefore(day)),
@@ -42,11 +43,16 @@ public record Chick(
         return lost.isEmpty() && weaned.isEmpty();
     }
 
+    /** How it left the box, if it was not put back since. */
+    public Optional<BoxTrip> leftBox() {
+        return trips.isEmpty()
+                ? Optional.empty()
+                : Optional.of(trips.get(trips.size() - 1)).filter(BoxTrip::out);
+    }
+
     /** The day on which it left the box and was not put back since. */
     public Optional<LocalDate> outOfBox() {
-        return trips.isEmpty() || !trips.get(trips.size() - 1).out()
-                ? Optional.empty()
-                : Optional.of(trips.get(trips.size() - 1).day());
+        return leftBox().map(BoxTrip::day);
     }
 
     public Optional<String> ringWorn() {

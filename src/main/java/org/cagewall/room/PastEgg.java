@@ -1,6 +1,7 @@
 package org.cagewall.room;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -11,9 +12,10 @@ import java.util.stream.Stream;
  * @param paired the day on which the pair was put together; empty where that is the keeper's guess
  * @param round which round it was laid in, by a number that no other round has
  * @param species of the hen, where it was told
- * @param about whether one of its dates is the keeper's guess
+ * @param about whether the day it was laid or hatched is the keeper's guess
  * @param moved whether it ever lay in another nest
- * @param sitting the day from which the hen was seen to sit
+ * @param sitting from when the hen was seen to sit
+ * @param ringed the day it was ringed, as {@code left} and {@code weaned} empty where that is the keeper's guess
  */
 public record PastEgg(
         long pair,
@@ -25,7 +27,7 @@ public record PastEgg(
         LocalDate laid,
         boolean about,
         boolean moved,
-        Optional<LocalDate> sitting,
+        Optional<Sitting> sitting,
         boolean full,
         Optional<LocalDate> hatched,
         Optional<LocalDate> ringed,
@@ -52,11 +54,17 @@ public record PastEgg(
                 round.sitting(),
                 egg.wasFull(),
                 chick.map(Chick::hatched),
-                chick.flatMap(Chick::ring).map(ChickRing::day),
-                chick.flatMap(it -> it.trips().stream()
-                        .filter(BoxTrip::out)
-                        .map(BoxTrip::day)
-                        .findFirst()),
-                chick.flatMap(Chick::weaned).map(Weaning::day));
+                chick.flatMap(Chick::ring).filter(ring -> !ring.about()).map(ChickRing::day),
+                chick.flatMap(PastEgg::left),
+                chick.flatMap(Chick::weaned).filter(weaning -> !weaning.about()).map(Weaning::day));
+    }
+
+    /** The first day out of the box; empty where any such day is a guess, since it might have been the first. */
+    private static Optional<LocalDate> left(Chick chick) {
+        List<BoxTrip> out = chick.trips().stream().filter(BoxTrip::out).toList();
+        return out.stream()
+                .filter(trip -> out.stream().noneMatch(BoxTrip::about))
+                .map(BoxTrip::day)
+                .findFirst();
     }
 }

@@ -7,10 +7,10 @@ import java.util.Optional;
 /**
  * One round of a pair: its eggs in the order of their marks. Immutable; any thread.
  *
- * @param sitting the day from which the hen was seen to sit
+ * @param sitting from when the hen was seen to sit
  */
 public record Round(
-        long id, int number, LocalDate begun, Optional<LocalDate> ended, Optional<LocalDate> sitting, List<Egg> eggs) {
+        long id, int number, LocalDate begun, Optional<LocalDate> ended, Optional<Sitting> sitting, List<Egg> eggs) {
 
     public Round {
         eggs = List.copyOf(eggs);
@@ -24,7 +24,13 @@ public record Round(
                 .toList();
         return laid.isEmpty() && !begun.isBefore(day)
                 ? Optional.empty()
-                : Optional.of(new Round(id, number, begun, Days.before(ended, day), Days.before(sitting, day), laid));
+                : Optional.of(new Round(
+                        id,
+                        number,
+                        begun,
+                        Days.before(ended, day),
+                        sitting.filter(seen -> seen.day().isBefore(day)),
+                        laid));
     }
 
     public boolean isOpen() {

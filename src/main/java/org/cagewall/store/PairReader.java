@@ -20,6 +20,7 @@ import org.cagewall.room.Pair;
 import org.cagewall.room.PartingBegun;
 import org.cagewall.room.Removal;
 import org.cagewall.room.Round;
+import org.cagewall.room.Sitting;
 import org.cagewall.room.SkippedStage;
 import org.cagewall.room.Weaning;
 import org.jdbi.v3.core.Handle;
@@ -74,8 +75,11 @@ final class PairReader {
         if (begun.isEmpty()) {
             return List.of();
         }
-        Map<Long, LocalDate> ended = lastDays(Fact.RoundEnd.class, Fact.RoundEnd::round);
-        Map<Long, LocalDate> sitting = lastDays(Fact.Sitting.class, Fact.Sitting::round);
+        Map<Long, LocalDate> ended = last(Fact.RoundEnd.class, Fact.RoundEnd::round, Row::day);
+        Map<Long, Sitting> sitting = last(
+                Fact.Sitting.class,
+                Fact.Sitting::round,
+                row -> new Sitting(row.day(), row.fact().about()));
         Map<Long, List<Row<Fact.Egg>>> eggs = ofPair(Fact.Egg.class).stream()
                 .collect(Collectors.groupingBy(row -> row.fact().round()));
         return begun.stream()
@@ -120,8 +124,16 @@ final class PairReader {
                 last(
                         Fact.Ringing.class,
                         key,
-                        it -> new ChickRing(it.fact().ring(), it.day(), last(Fact.RingCheck.class, key, Row::day))),
-                all(Fact.BoxTrip.class, key, it -> new BoxTrip(it.fact().outside(), it.day())),
+                        it -> new ChickRing(
+                                it.fact().ring(),
+                                it.day(),
+                                it.fact().about(),
+                                last(Fact.RingCheck.class, key, Row::day))),
+                all(
+                        Fact.BoxTrip.class,
+                        key,
+                        it -> new BoxTrip(
+                                it.fact().outside(), it.day(), it.fact().about())),
                 all(Fact.ChickMark.class, key, it -> it.fact().trait()).stream()
                         .distinct()
                         .toList(),
@@ -130,16 +142,20 @@ final class PairReader {
                         key,
                         it -> new ChickLoss(
                                 it.fact().dead(), it.day(), it.fact().likely())),
-                last(Fact.Weaning.class, key, it -> new Weaning(it.entry(), it.day())));
+                last(
+                        Fact.Weaning.class,
+                        key,
+                        it -> new Weaning(it.entry(), it.day(), it.fact().about())));
     }
 
     private <F extends Fact.OfPair> List<Row<F>> ofPair(Class<F> kind) {
         return FactTables.select(handle, kind, "pair = ?", pairing.entry());
     }
 
-    private <F extends Fact.OfPair> Map<Long, LocalDate> lastDays(Class<F> kind, Function<F, Long> round) {
+    private <F extends Fact.OfPair, T> Map<Long, T> last(
+            Class<F> kind, Function<F, Long> round, Function<Row<F>, T> made) {
         return ofPair(kind).stream()
-                .collect(Collectors.toMap(row -> round.apply(row.fact()), Row::day, (earlier, later) -> later));
+                .collect(Collectors.toMap(row -> round.apply(row.fact()), made, (earlier, later) -> later));
     }
 
     private <F extends Fact.OfEgg, T> List<T> all(Class<F> kind, Key egg, Function<Row<F>, T> made) {

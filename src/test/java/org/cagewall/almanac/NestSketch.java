@@ -37,6 +37,7 @@ import org.cagewall.room.Round;
 import org.cagewall.room.Routine;
 import org.cagewall.room.Settings;
 import org.cagewall.room.Sex;
+import org.cagewall.room.Sitting;
 import org.cagewall.room.SkippedStage;
 import org.cagewall.room.Stage;
 import org.cagewall.room.Stay;
@@ -263,7 +264,7 @@ public final class NestSketch {
         private final Home home;
         private final int number;
         private final List<EggSketch> eggs = new ArrayList<>();
-        private Optional<LocalDate> sitting = Optional.empty();
+        private Optional<Sitting> sitting = Optional.empty();
         private Optional<LocalDate> ended = Optional.empty();
 
         private Clutch(Home home, int number) {
@@ -291,7 +292,12 @@ public final class NestSketch {
         }
 
         public Clutch sitting(LocalDate day) {
-            sitting = Optional.of(day);
+            sitting = Optional.of(new Sitting(day, false));
+            return this;
+        }
+
+        public Clutch sittingAbout(LocalDate day) {
+            sitting = Optional.of(new Sitting(day, true));
             return this;
         }
 
@@ -374,22 +380,30 @@ public final class NestSketch {
         }
 
         public EggSketch ringed(LocalDate day) {
-            ring = Optional.of(new ChickRing("C" + entry, day, Optional.empty()));
+            ring = Optional.of(new ChickRing("C" + entry, day, false, Optional.empty()));
             return this;
         }
 
         public EggSketch ringSeen(LocalDate day) {
-            ring = ring.map(worn -> new ChickRing(worn.ring(), worn.day(), Optional.of(day)));
+            ring = ring.map(worn -> new ChickRing(worn.ring(), worn.day(), worn.about(), Optional.of(day)));
             return this;
         }
 
         public EggSketch out(LocalDate day) {
-            trips.add(new BoxTrip(true, day));
+            trips.add(new BoxTrip(true, day, false));
             return this;
         }
 
         public EggSketch putBack(LocalDate day) {
-            trips.add(new BoxTrip(false, day));
+            trips.add(new BoxTrip(false, day, false));
+            return this;
+        }
+
+        /** The days it was ringed, left the box and was weaned are guesses. */
+        public EggSketch rearedAbout() {
+            ring = ring.map(worn -> new ChickRing(worn.ring(), worn.day(), true, worn.checked()));
+            trips.replaceAll(trip -> new BoxTrip(trip.out(), trip.day(), true));
+            weaned = weaned.map(it -> new Weaning(it.bird(), it.day(), true));
             return this;
         }
 
@@ -399,7 +413,7 @@ public final class NestSketch {
         }
 
         public EggSketch weaned(LocalDate day) {
-            weaned = Optional.of(new Weaning(entry, day));
+            weaned = Optional.of(new Weaning(entry, day, false));
             return this;
         }
 

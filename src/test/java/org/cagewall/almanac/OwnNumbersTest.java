@@ -13,6 +13,7 @@ import org.cagewall.almanac.NestSketch.Clutch;
 import org.cagewall.almanac.NestSketch.Home;
 import org.cagewall.room.BoxStep;
 import org.cagewall.room.PastEgg;
+import org.cagewall.room.Sitting;
 import org.cagewall.room.Timing;
 import org.cagewall.text.Words;
 import org.junit.jupiter.api.Test;
@@ -85,6 +86,37 @@ class OwnNumbersTest {
         assertThat(own().days(Timing.RINGING)).containsExactly(7);
         assertThat(own().days(Timing.OUT_OF_BOX)).containsExactly(32);
         assertThat(own().days(Timing.INDEPENDENT)).containsExactly(44);
+    }
+
+    @Test
+    void aHenSaidToSitAboutADayTellsNothingOfIncubation() {
+        sketch.home("B3", day(-12))
+                .round()
+                .eggs(2, day(1), 2)
+                .sittingAbout(day(3))
+                .egg(2)
+                .hatched(day(21));
+
+        assertThat(own().count(Timing.INCUBATION)).isZero();
+    }
+
+    @Test
+    void aChickWhoseDaysAreGuessedTellsNothingOfThem() {
+        sketch.home("B3", day(-12))
+                .round()
+                .eggs(1, day(1), 2)
+                .sitting(day(1))
+                .egg(1)
+                .hatched(day(19))
+                .ringed(day(26))
+                .out(day(51))
+                .weaned(day(63))
+                .rearedAbout();
+
+        assertThat(own().days(Timing.INCUBATION)).containsExactly(18);
+        assertThat(own().count(Timing.RINGING)).isZero();
+        assertThat(own().count(Timing.OUT_OF_BOX)).isZero();
+        assertThat(own().count(Timing.INDEPENDENT)).isZero();
     }
 
     @Test
@@ -199,7 +231,7 @@ class OwnNumbersTest {
                         laid,
                         false,
                         false,
-                        Optional.of(laid),
+                        Optional.of(new Sitting(laid, false)),
                         true,
                         Optional.of(laid.plusDays(incubations.get(i))),
                         Optional.empty(),

@@ -123,7 +123,7 @@ class FactTablesTest extends InMemory {
         List<Function<String, Fact>> made = List.of(
                 mark -> new Fact.Egg(2, 2, mark, EggPlace.BOX, 2, false, Optional.empty()),
                 mark -> new Fact.Hatching(2, 2, mark, false, Optional.empty()),
-                mark -> new Fact.Ringing(2, 2, mark, "HB 26-" + mark.length()));
+                mark -> new Fact.Ringing(2, 2, mark, "HB 26-" + mark.length(), false));
         return made.stream()
                 .flatMap(making -> Stream.of(text(true), text(false)).map(making))
                 .takeWhile(fact -> fact.getClass() != kind)

@@ -2,13 +2,8 @@ package org.cagewall.store;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.stream.Stream;
 import org.cagewall.almanac.Almanac;
 import org.cagewall.almanac.OwnNumbers;
 import org.cagewall.almanac.Span;
@@ -92,7 +87,7 @@ class FirstEggsTest extends InMemory {
             handle.execute("UPDATE box SET about = FALSE");
             handle.execute("UPDATE pairing SET about = FALSE");
             assertThat(roomReadAnew()).isNotEqualTo(room());
-            updates().forEach(handle::execute);
+            updatesOf("V3__guesses.sql").forEach(handle::execute);
         });
 
         assertThat(roomReadAnew()).isEqualTo(room());
@@ -126,16 +121,5 @@ class FirstEggsTest extends InMemory {
 
     private static OwnNumbers own(Room room) {
         return Almanac.of(room).ownNumbers("budgerigar");
-    }
-
-    private static List<String> updates() {
-        try (InputStream schema = FirstEggsTest.class.getResourceAsStream("schema/V3__guesses.sql")) {
-            return Stream.of(new String(schema.readAllBytes(), StandardCharsets.UTF_8).split(";"))
-                    .map(String::strip)
-                    .filter(statement -> statement.startsWith("UPDATE"))
-                    .toList();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 }

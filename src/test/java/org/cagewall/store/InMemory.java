@@ -3,7 +3,9 @@ package org.cagewall.store;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.DriverManager;
@@ -134,6 +136,18 @@ public abstract class InMemory {
     final void useDatabase(Consumer<Handle> use) {
         Jdbi jdbi = Database.jdbi(url);
         jdbi.useHandle(use::accept);
+    }
+
+    /** What a step of the schema changes in the facts that stand already. */
+    static List<String> updatesOf(String schema) {
+        try (InputStream script = Store.class.getResourceAsStream("schema/" + schema)) {
+            return Stream.of(new String(script.readAllBytes(), StandardCharsets.UTF_8).split(";"))
+                    .map(String::strip)
+                    .filter(statement -> statement.startsWith("UPDATE"))
+                    .toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     /** The room after the last deed. */

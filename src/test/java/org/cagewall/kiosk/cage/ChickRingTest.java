@@ -45,7 +45,7 @@ class ChickRingTest {
         page.png("nest-correct-ring").assertFit();
         page.after(() -> field.setText("HB 26-091")).press("choose.1");
 
-        assertThat(ring()).contains(new ChickRing("HB 26-091", before.day(), before.checked()));
+        assertThat(ring()).contains(new ChickRing("HB 26-091", before.day(), before.about(), before.checked()));
         assertThat(page.maybe("notice.undo")).as("a strike cannot be struck").isEmpty();
         assertThat(room.newest(4).get(3)).contains("struck-out").contains("The ring was read wrongly");
         assertThat(room.newest(4).get(1)).contains("chick-ringed").contains("HB 26-091");
