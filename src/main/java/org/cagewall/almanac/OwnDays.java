@@ -8,7 +8,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.function.ToLongFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -34,11 +33,11 @@ final class OwnDays {
             Comparator.comparing(round -> round.get(0).laid());
 
     private final Map<Timing, Tally> tallies = new EnumMap<>(Timing.class);
-    private final Timetable table;
+    private final Optional<Integer> sitsFrom;
     private final Map<Long, Box> boxes;
 
     private OwnDays(Room room, Timetable table) {
-        this.table = table;
+        this.sitsFrom = table.expected(Timing.SITS_FROM).filter(nth -> nth >= 1);
         this.boxes = room.cages().stream().collect(Collectors.toMap(Cage::id, Cage::box));
     }
 
@@ -84,9 +83,7 @@ final class OwnDays {
             begun(round.get(0), i == 0 ? List.of() : rounds.get(i - 1));
             incubations(round);
             gaps(round);
-            ages(Timing.RINGING, round, PastEgg::ringed);
-            ages(Timing.OUT_OF_BOX, round, PastEgg::left);
-            ages(Timing.INDEPENDENT, round, PastEgg::weaned);
+            ages(round);
         }
     }
 
@@ -132,8 +129,7 @@ final class OwnDays {
         Optional<Sitting> seen = laid.get(0).sitting();
         return seen.isPresent()
                 ? seen.filter(sitting -> !sitting.about()).map(Sitting::day)
-                : table.expected(Timing.SITS_FROM)
-                        .filter(nth -> nth >= 1 && nth <= laid.size())
+                : sitsFrom.filter(nth -> nth <= laid.size())
                         .map(nth -> laid.get(nth - 1))
                         .filter(egg -> !egg.about())
                         .map(PastEgg::laid);
@@ -149,17 +145,28 @@ final class OwnDays {
         }
     }
 
-    private void ages(Timing timing, List<PastEgg> laid, Function<PastEgg, Optional<LocalDate>> event) {
+    private void ages(List<PastEgg> laid) {
         for (PastEgg egg : laid) {
-            Optional<LocalDate> day = event.apply(egg);
-            if (day.isPresent() && egg.hatched().isPresent() && !egg.about()) {
-                note(timing, egg.hatched().get(), day.get(), 0);
+            if (egg.hatched().isPresent() && !egg.about()) {
+                long hatched = egg.hatched().get().toEpochDay();
+                age(Timing.RINGING, hatched, egg.ringed());
+                age(Timing.OUT_OF_BOX, hatched, egg.left());
+                age(Timing.INDEPENDENT, hatched, egg.weaned());
             }
         }
     }
 
+    private void age(Timing timing, long hatched, Optional<LocalDate> day) {
+        if (day.isPresent()) {
+            note(timing, day.get().toEpochDay() - hatched, 0);
+        }
+    }
+
     private void note(Timing timing, LocalDate from, LocalDate to, int fewest) {
-        long days = to.toEpochDay() - from.toEpochDay();
+        note(timing, to.toEpochDay() - from.toEpochDay(), fewest);
+    }
+
+    private void note(Timing timing, long days, int fewest) {
         if (days >= fewest) {
             tallies.computeIfAbsent(timing, none -> new Tally()).add(days);
         }
