@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import org.cagewall.deed.CardDeed;
 import org.cagewall.deed.ChickDeed;
 import org.cagewall.deed.Deed;
+import org.cagewall.deed.Line;
 import org.cagewall.deed.Lines;
 import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.room.ChickRing;
@@ -54,7 +55,7 @@ final class RingEntries {
     /** The chick without a ring, and its ring written off. */
     List<Pen.Dated> lost(String why, LocalDate today) {
         List<Pen.Dated> deeds = struck(why, today);
-        deeds.add(new Pen.Dated(new CardDeed.RingSpoilt(ring.ring(), Optional.of(RingLoss.LOST)), today));
+        deeds.add(Pen.Dated.on(new CardDeed.RingSpoilt(ring.ring(), Optional.of(RingLoss.LOST)), today));
         return deeds;
     }
 
@@ -63,23 +64,28 @@ final class RingEntries {
         List<Pen.Dated> deeds = new ArrayList<>();
         ringed().forEach(told -> {
             ChickDeed.ChickRinged was = (ChickDeed.ChickRinged) told.deed();
-            deeds.add(new Pen.Dated(
-                    new ChickDeed.ChickRinged(was.cage(), was.mark(), was.round(), other),
-                    told.entry().day()));
+            deeds.add(told.anew(new ChickDeed.ChickRinged(was.cage(), was.mark(), was.round(), other)));
         });
-        checked()
-                .forEach(told -> deeds.add(new Pen.Dated(
-                        renamed((ChickDeed.RingChecked) told.deed()),
-                        told.entry().day())));
+        checked().forEach(told -> deeds.add(told.anew(renamed((ChickDeed.RingChecked) told.deed()))));
         return deeds;
     }
 
-    private record ToldOnce(LogEntry entry, Deed deed) {}
+    private record ToldOnce(LogEntry entry, Line line) {
+
+        Deed deed() {
+            return line.deed();
+        }
+
+        /** This told in its place, of the same day, as surely as that was known. */
+        Pen.Dated anew(Deed other) {
+            return new Pen.Dated(other, entry.day(), line.told().about());
+        }
+    }
 
     private List<Pen.Dated> struck(String why, LocalDate today) {
         List<Pen.Dated> deeds = new ArrayList<>();
         Stream.concat(checked().stream(), ringed().stream())
-                .forEach(told -> deeds.add(new Pen.Dated(
+                .forEach(told -> deeds.add(Pen.Dated.on(
                         new CardDeed.StruckOut(Math.toIntExact(told.entry().number()), why), today)));
         return deeds;
     }
@@ -98,7 +104,7 @@ final class RingEntries {
     private Stream<ToldOnce> all() {
         return log.stream()
                 .flatMap(entry -> Lines.read(entry.line(), entry.day()) instanceof Lines.Understood read
-                        ? Stream.of(new ToldOnce(entry, read.line().deed()))
+                        ? Stream.of(new ToldOnce(entry, read.line()))
                         : Stream.empty());
     }
 

@@ -82,21 +82,26 @@ public final class Pen {
      */
     public void record(
             List<? extends Deed> deeds, LocalDate day, Optional<String> note, Message done, Consumer<Room> then) {
-        List<Line> lines = deeds.stream().map(deed -> line(deed, day, note)).toList();
+        List<Line> lines =
+                deeds.stream().map(deed -> line(Dated.on(deed, day), note)).toList();
         record(lines, done, then);
     }
 
-    /** A deed and the day it is told of. */
-    public record Dated(Deed deed, LocalDate day) {}
+    /**
+     * A deed and the day it is told of.
+     *
+     * @param about whether that day is a guess
+     */
+    public record Dated(Deed deed, LocalDate day, boolean about) {
+
+        public static Dated on(Deed deed, LocalDate day) {
+            return new Dated(deed, day, false);
+        }
+    }
 
     /** Records the deeds of one touch, each on its own day. */
     public void record(List<Dated> deeds, Message done) {
-        record(
-                deeds.stream()
-                        .map(dated -> line(dated.deed(), dated.day(), Optional.empty()))
-                        .toList(),
-                done,
-                room -> {});
+        record(deeds.stream().map(dated -> line(dated, Optional.empty())).toList(), done, room -> {});
     }
 
     private void record(List<Line> lines, Message done, Consumer<Room> then) {
@@ -116,16 +121,16 @@ public final class Pen {
                 : Optional.empty();
     }
 
-    private Line line(Deed deed, LocalDate day, Optional<String> note) {
+    private Line line(Dated dated, Optional<String> note) {
         Told told = new Told(
-                day,
-                day.equals(desk.today()) ? Optional.of(desk.time()) : Optional.empty(),
-                false,
+                dated.day(),
+                dated.day().equals(desk.today()) ? Optional.of(desk.time()) : Optional.empty(),
+                dated.about(),
                 holder().map(Person::name),
                 Optional.empty(),
                 note,
                 false);
-        return new Line(deed, told);
+        return new Line(dated.deed(), told);
     }
 
     private void follow(Outcome outcome, List<Line> lines, Message done, Consumer<Room> then) {

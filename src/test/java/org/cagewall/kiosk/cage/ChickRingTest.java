@@ -52,6 +52,24 @@ class ChickRingTest {
     }
 
     @Test
+    void aGuessedDayStaysAGuessWhenTheRingIsCorrected() {
+        room.tell(Nests.at(
+                        "Z1",
+                        21,
+                        "chick-ringed",
+                        "\"mark\":\"2\",\"round\":\"1\",\"ring\":\"HB 26-092\",\"about\":true")
+                .strip());
+        Painted page = Nests.page(room, "Ines", "Z1").press("chick.1.2").press("pick.correct-ring");
+        JTextComponent field = page.find("ring", JTextComponent.class);
+        page.after(() -> field.setText("HB 26-093")).press("choose.2");
+
+        assertThat(ring("2")).hasValueSatisfying(ring -> {
+            assertThat(ring.ring()).isEqualTo("HB 26-093");
+            assertThat(ring.about()).isTrue();
+        });
+    }
+
+    @Test
     void theNumberThatWasReadWronglyCanBePutOnAnotherChick() {
         Painted page = Nests.page(room, "Ines", "Z1").press("chick.1.1").press("pick.correct-ring");
         JTextComponent field = page.find("ring", JTextComponent.class);
@@ -73,8 +91,8 @@ class ChickRingTest {
 
         page.png("nest-swap-rings").press("pick.swap-rings").png("nest-swapped-rings");
 
-        assertThat(ring("1")).contains(new ChickRing("HB 26-091", first.day(), first.checked()));
-        assertThat(ring("2")).contains(new ChickRing("HB 26-090", second.day(), second.checked()));
+        assertThat(ring("1")).contains(new ChickRing("HB 26-091", first.day(), first.about(), first.checked()));
+        assertThat(ring("2")).contains(new ChickRing("HB 26-090", second.day(), second.about(), second.checked()));
         assertThat(room.newest(6))
                 .filteredOn(line -> line.contains("The rings were swapped"))
                 .hasSize(3);
