@@ -87,7 +87,25 @@ public sealed interface AwayDeed extends Deed {
 
         @Override
         public Message words() {
-            return Message.of("deed.did.away-changed");
+            List<Message> changes = new ArrayList<>();
+            from.map(day -> Message.of("deed.away-from", day)).ifPresent(changes::add);
+            to.map(day -> Message.of("deed.away-to", day)).ifPresent(changes::add);
+            sitter.map(name -> Message.of("deed.away-sitter", name)).ifPresent(changes::add);
+            second.map(name -> anew("second", name)).ifPresent(changes::add);
+            vet.map(how -> anew("vet", how)).ifPresent(changes::add);
+            leaveAlone
+                    .map(cages ->
+                            cages.isEmpty() ? Message.of("deed.away-no-alone") : Message.of("deed.away-alone", cages))
+                    .ifPresent(changes::add);
+            return changes.isEmpty()
+                    ? Message.of("deed.did.away-changed")
+                    : Message.of("deed.did.away-changed-so", changes);
+        }
+
+        private static Message anew(String what, Anew<String> change) {
+            return change.value()
+                    .map(value -> Message.of("deed.away-" + what, value))
+                    .orElseGet(() -> Message.of("deed.away-no-" + what));
         }
     }
 

@@ -1,22 +1,28 @@
 package org.cagewall.handover;
 
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.cagewall.room.LogEntry;
 import org.cagewall.room.Room;
 
 /**
- * What happened on some days, the most urgent first. What was missed is worked out, never recorded. Immutable; any
- * thread.
+ * What happened on some days, the most urgent first, and what waits now. What was missed is worked out, never recorded;
+ * that the owner has read of it is. Immutable; any thread.
  *
  * @param different what was reported different
  * @param notDone tasks that were not done, said or never answered; a cage that nobody looked at all day is only among
  *     the unvisited
- * @param unvisited cages that nobody looked at, each with its day
+ * @param unvisited cages that nobody looked at, each with its day; those left alone by plan are not among them
  * @param births chicks hatched
  * @param deaths birds and chicks that died, and chicks that are missing
  * @param phoned calls, with what was agreed
  * @param entries all other entries
+ * @param strip who looked at what
+ * @param waiting what waits for the owner today, whatever the days
+ * @param away the days away among those days, the last where there are several
  */
 public record Review(
         LocalDate from,
@@ -27,7 +33,13 @@ public record Review(
         List<Item> births,
         List<Item> deaths,
         List<Item> phoned,
-        List<Item> entries) {
+        List<Item> entries,
+        Strip strip,
+        List<Waiting> waiting,
+        Optional<DaysAway> away) {
+
+    /** The kind of the task by which the owner ticks what nobody recorded on a day. */
+    private static final String MISSED = "what-was-missed";
 
     public Review {
         different = List.copyOf(different);
@@ -37,6 +49,7 @@ public record Review(
         deaths = List.copyOf(deaths);
         phoned = List.copyOf(phoned);
         entries = List.copyOf(entries);
+        waiting = List.copyOf(waiting);
     }
 
     /**
@@ -50,5 +63,29 @@ public record Review(
      */
     public static Review of(Room room, List<LogEntry> entries, LocalDate from, LocalDate to) {
         return new Reviewing(room, entries, from, to).review();
+    }
+
+    /** All that was recorded of a cage, in order. */
+    public List<Item> of(String cage) {
+        return Stream.of(
+                        different.stream(),
+                        notDone.stream().flatMap(undone -> undone.said().stream()),
+                        births.stream(),
+                        deaths.stream(),
+                        phoned.stream(),
+                        entries.stream())
+                .flatMap(items -> items)
+                .filter(item -> item.cages().contains(cage))
+                .sorted(Comparator.comparing(Item::day).thenComparing(Item::entry))
+                .toList();
+    }
+
+    /** The task that is done once the owner has read what was missed on that day; it borrows the first cage of the walk. */
+    public static Optional<String> missedTask(Room room, LocalDate day) {
+        return room.walk().findFirst().map(cage -> day + "/" + cage.name() + "/" + MISSED);
+    }
+
+    static boolean isMissedTask(String task) {
+        return task.endsWith("/" + MISSED);
     }
 }

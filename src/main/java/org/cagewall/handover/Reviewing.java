@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
+import org.cagewall.room.Absence;
 import org.cagewall.room.Answer;
 import org.cagewall.room.How;
 import org.cagewall.room.LogEntry;
@@ -19,7 +20,6 @@ import org.cagewall.room.Visit;
 import org.cagewall.room.Way;
 import org.cagewall.tasks.Audience;
 import org.cagewall.tasks.DailyList;
-import org.cagewall.tasks.Kind;
 import org.cagewall.tasks.Task;
 
 /** Sorts the entries of some days and finds what is missing among them. Lives for one review, on one thread. */
@@ -35,6 +35,7 @@ final class Reviewing {
     private final LocalDate from;
     private final LocalDate to;
     private final Room thoseDays;
+    private final Attendance attendance;
     private final Set<Long> shown = new HashSet<>();
 
     Reviewing(Room room, List<LogEntry> all, LocalDate from, LocalDate to) {
@@ -46,11 +47,13 @@ final class Reviewing {
         this.from = from;
         this.to = to;
         this.thoseDays = asTold();
+        this.attendance = new Attendance(thoseDays, from, to, days().toList());
     }
 
     Review review() {
-        List<Unvisited> unvisited = unvisited();
-        List<Undone> notDone = notDone(unvisited);
+        Strip strip = attendance.strip();
+        List<Unvisited> unvisited = unvisited(strip);
+        List<Undone> notDone = notDone();
         return new Review(
                 from,
                 to,
@@ -61,7 +64,24 @@ final class Reviewing {
                 items(entry -> entry.deed().equals("chick-hatched")),
                 items(Reviewing::isDeath),
                 items(entry -> entry.deed().equals("phoned")),
-                items(entry -> !entry.deed().equals("entry-seen")));
+                items(entry -> !isTick(entry)),
+                strip,
+                Waiting.of(room, room.day()),
+                daysAway());
+    }
+
+    /** Reading is no event of those days. */
+    private static boolean isTick(LogEntry entry) {
+        return entry.deed().equals("entry-seen")
+                || entry.task().filter(Review::isMissedTask).isPresent();
+    }
+
+    private Optional<DaysAway> daysAway() {
+        return room.absences().stream()
+                .filter(absence ->
+                        !absence.from().isAfter(to) && !absence.last().isBefore(from))
+                .max(Comparator.comparing(Absence::from))
+                .map(DaysAway::of);
     }
 
     /** The entries of that kind that are not yet in a list. */
@@ -79,15 +99,21 @@ final class Reviewing {
         return left || LOST_CHICKS.contains(entry.deed());
     }
 
-    private List<Unvisited> unvisited() {
-        return days().flatMap(day -> room.walk()
-                        .filter(cage -> thoseDays.visitsOf(cage, day).isEmpty())
-                        .map(cage -> new Unvisited(cage.name(), day)))
+    private List<Unvisited> unvisited(Strip strip) {
+        return strip.days().stream()
+                .flatMap(day -> strip.unvisited(day).map(cage -> new Unvisited(cage, day, isRead(day))))
                 .toList();
     }
 
-    private List<Undone> notDone(List<Unvisited> unvisited) {
-        Set<Unvisited> unseen = Set.copyOf(unvisited);
+    /** Whether the owner has ticked what was missed on that day. */
+    private boolean isRead(LocalDate day) {
+        return room.outcomes().stream()
+                .anyMatch(outcome -> outcome.done()
+                        && Review.isMissedTask(outcome.task())
+                        && day(outcome.task()).filter(day::equals).isPresent());
+    }
+
+    private List<Undone> notDone() {
         List<Undone> notDone = new ArrayList<>();
         Set<String> answered = new HashSet<>();
         for (LogEntry entry : entries) {
@@ -99,8 +125,7 @@ final class Reviewing {
         }
         days().flatMap(day -> DailyList.of(thoseDays, day, Audience.SITTER).stream())
                 .filter(Task::isOpen)
-                .filter(task -> task.kind() != Kind.MORNING
-                        || !unseen.contains(new Unvisited(task.cage().orElseThrow(), task.due())))
+                .filter(this::isMissed)
                 .filter(task -> answered.add(task.id()))
                 .map(task -> new Undone(
                         task.id(),
@@ -108,10 +133,20 @@ final class Reviewing {
                         task.due(),
                         task.words(),
                         Optional.empty(),
-                        Optional.empty()))
+                        Optional.empty(),
+                        isRead(task.due())))
                 .forEach(notDone::add);
         notDone.sort(Comparator.comparing(Undone::day));
         return notDone;
+    }
+
+    /** The look at a cage that nobody came to all day is not told of twice, and one that was not expected not at all. */
+    private boolean isMissed(Task task) {
+        return switch (task.kind()) {
+            case MORNING -> attendance.isSeen(task.cage().orElseThrow(), task.due());
+            case EVENING -> attendance.isExpected(task.cage().orElseThrow(), task.due());
+            default -> true;
+        };
     }
 
     /** A task that was done after all is no longer among those not done; a struck entry stays, with its line. */
@@ -137,7 +172,8 @@ final class Reviewing {
                 day(id).orElse(entry.day()),
                 task.map(Task::words).orElse(entry.what()),
                 task.flatMap(known -> why(entry)),
-                Optional.of(item));
+                Optional.of(item),
+                item.read());
     }
 
     /** The reason stands second in the sentence. */

@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param vet how the vet is reached, as the owner wrote it
  * @param leaveAlone ids of the cages the sitter does not touch
  * @param ended the day the owner was back, when that has been said
+ * @param plans how it was planned and planned anew, in the order in which that was told
  */
 public record Absence(
         long id,
@@ -21,10 +22,27 @@ public record Absence(
         Optional<String> second,
         Optional<String> vet,
         List<Long> leaveAlone,
-        Optional<LocalDate> ended) {
+        Optional<LocalDate> ended,
+        List<Plan> plans) {
+
+    /**
+     * How the days away were planned from a day on.
+     *
+     * @param told the day on which it was said
+     */
+    public record Plan(LocalDate told, LocalDate from, LocalDate to, String sitter) {}
 
     public Absence {
         leaveAlone = List.copyOf(leaveAlone);
+        plans = List.copyOf(plans);
+    }
+
+    /** As it was planned on that day; before the first plan was told, as that has it. */
+    public Plan planOn(LocalDate day) {
+        return plans.stream()
+                .filter(plan -> !plan.told().isAfter(day))
+                .reduce((earlier, later) -> later)
+                .orElseGet(() -> plans.get(0));
     }
 
     public boolean runsOn(LocalDate day) {

@@ -74,6 +74,11 @@ final class RoomReader {
         this.handle = handle;
     }
 
+    private static Absence.Plan plan(Row<Fact.AbsencePlan> row) {
+        Fact.AbsencePlan plan = row.fact();
+        return new Absence.Plan(row.day(), plan.firstDay(), plan.lastDay(), plan.sitter());
+    }
+
     /** The head of the record: its last number and digest, and what tells this birdroom from others. */
     record Head(long number, String digest, String code, String zone) {}
 
@@ -555,7 +560,8 @@ final class RoomReader {
                     .collect(Collectors.toMap(row -> row.fact().absence(), Row::day, (one, other) -> other));
             return FactTables.all(handle, Fact.Absence.class).stream()
                     .map(row -> {
-                        Row<Fact.AbsencePlan> latest = rows(planned, row.entry()).stream()
+                        List<Row<Fact.AbsencePlan>> plans = rows(planned, row.entry());
+                        Row<Fact.AbsencePlan> latest = plans.stream()
                                 .max(Comparator.comparing(Row::entry))
                                 .orElseThrow();
                         Fact.AbsencePlan plan = latest.fact();
@@ -567,7 +573,12 @@ final class RoomReader {
                                 plan.keeper(),
                                 plan.vet(),
                                 alone.getOrDefault(latest.entry(), List.of()),
-                                Optional.ofNullable(ended.get(row.entry())));
+                                Optional.ofNullable(ended.get(row.entry())),
+                                plans.stream()
+                                        .sorted(Comparator.comparing(Row<Fact.AbsencePlan>::day)
+                                                .thenComparing(Row::entry))
+                                        .map(RoomReader::plan)
+                                        .toList());
                     })
                     .sorted(Comparator.comparing(Absence::from).thenComparing(Absence::id))
                     .toList();

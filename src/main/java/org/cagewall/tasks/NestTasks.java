@@ -31,8 +31,6 @@ final class NestTasks {
     /** For so many days before it may be done a task is in the list as coming soon. Common practice, no source. */
     private static final int SOON_DAYS = 2;
 
-    private static final String SOON = "tasks.why-soon";
-
     private final Room room;
     private final LocalDate date;
     private final Closed closed;
@@ -56,13 +54,8 @@ final class NestTasks {
         NestTasks made = new NestTasks(room, date);
         made.addAll();
         made.addDone(new Answered(room, date));
-        made.tasks.sort(Comparator.comparing((Task task) -> !task.late()).thenComparing(task -> !presses(task)));
+        made.tasks.sort(Comparator.comparing((Task task) -> !task.late()).thenComparing(task -> !task.presses()));
         return List.copyOf(made.tasks);
-    }
-
-    /** Whether it is for today, and not for one of the days that come. */
-    static boolean presses(Task task) {
-        return !task.why().key().equals(SOON);
     }
 
     private void addAll() {
@@ -206,7 +199,7 @@ final class NestTasks {
         int lateBy = verdict.state() == Task.State.OPEN ? Task.lateBy(window.latest(), date) : 0;
         Message why = lateBy > 0
                 ? Message.of("tasks.why-late", window.latest(), lateBy)
-                : Message.of(window.earliest().isAfter(date) ? SOON : "tasks.why-due", WindowWords.of(window));
+                : Message.of(window.earliest().isAfter(date) ? Task.SOON : "tasks.why-due", WindowWords.of(window));
         tasks.add(new Task(
                 id,
                 Optional.of(cage.name()),

@@ -49,7 +49,7 @@ final class OwnersList {
         back().ifPresent(tasks::add);
         away().ifPresent(tasks::add);
         List<Task> nests = NestTasks.of(room, date);
-        nests.stream().filter(NestTasks::presses).forEach(tasks::add);
+        nests.stream().filter(Task::presses).forEach(tasks::add);
         List<Task> quarantine =
                 room.walk().flatMap(cage -> quarantine(cage).stream()).toList();
         quarantine.stream().filter(Task::late).forEach(tasks::add);
@@ -57,7 +57,7 @@ final class OwnersList {
         room.walk().map(this::check).forEach(tasks::add);
         tasks.addAll(Treatments.of(room, date));
         quarantine.stream().filter(task -> !task.late()).forEach(tasks::add);
-        nests.stream().filter(task -> !NestTasks.presses(task)).forEach(tasks::add);
+        nests.stream().filter(task -> !task.presses()).forEach(tasks::add);
         return tasks;
     }
 

@@ -42,6 +42,9 @@ public record Task(
         State state,
         Optional<Closing> closing) {
 
+    /** Why a task is in the list before its first day. */
+    static final String SOON = "tasks.why-soon";
+
     /** Whether there is something left to do. */
     public enum State {
         OPEN,
@@ -90,6 +93,11 @@ public record Task(
 
     public boolean late() {
         return lateBy > 0;
+    }
+
+    /** Whether it is for today, and not for one of the days that come. */
+    public boolean presses() {
+        return !why.key().equals(SOON);
     }
 
     public boolean isOpen() {

@@ -478,7 +478,15 @@ public final class NestSketch {
 
     public NestSketch away(LocalDate from, LocalDate to) {
         absences.add(new Absence(
-                next++, from, to, "Tomas", Optional.empty(), Optional.empty(), List.of(), Optional.empty()));
+                next++,
+                from,
+                to,
+                "Tomas",
+                Optional.empty(),
+                Optional.empty(),
+                List.of(),
+                Optional.empty(),
+                List.of(new Absence.Plan(from, from, to, "Tomas"))));
         return this;
     }
 

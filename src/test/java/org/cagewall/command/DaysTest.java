@@ -59,12 +59,29 @@ class DaysTest {
         assertThat(review.get("to").stringValue()).isEqualTo("2026-04-14");
         assertThat(review.get("different")).hasSize(1);
         assertThat(review.at("/different/0/cages/0").stringValue()).isEqualTo("A1");
-        assertThat(review.get("unvisited").toString()).contains("{\"cage\":\"A2\",\"on\":\"2026-04-13\"}");
+        assertThat(review.get("unvisited").toString())
+                .contains("{\"cage\":\"A2\",\"on\":\"2026-04-13\",\"read\":false}");
         assertThat(cli.run("review").lines())
                 .startsWith(
                         "From 12 April 2026 to 14 April 2026",
                         "Reported different (1):",
                         "  15  12 April 2026  Tom, by scan: A1: something different: puffed up");
+    }
+
+    @Test
+    void whoLookedAtWhatAndWhoWasInChargeStandInTheReview() {
+        JsonNode review = json(cli.run("review", "--json"));
+
+        assertThat(review.at("/away/sitters/0").toString())
+                .isEqualTo("{\"sitter\":\"Tom\",\"from\":\"2026-04-12\",\"to\":\"2026-04-20\"}");
+        assertThat(review.get("visits").toString())
+                .contains(
+                        "{\"cage\":\"A1\",\"on\":\"2026-04-12\",\"how\":\"scan\",\"answer\":\"different\",\"missed\":false}",
+                        "{\"cage\":\"A2\",\"on\":\"2026-04-12\",\"how\":\"hand\",\"answer\":\"well\",\"missed\":false}",
+                        "{\"cage\":\"A2\",\"on\":\"2026-04-13\",\"how\":\"none\",\"answer\":null,\"missed\":true}");
+        assertThat(review.get("waiting").isArray()).isTrue();
+        assertThat(cli.run("review").out())
+                .contains("Away from 12 April 2026 to 20 April 2026. Tom from 12 April 2026 to 20 April 2026.");
     }
 
     @Test

@@ -78,6 +78,64 @@ class DaysAwayTest {
         assertThat(book.lines("away-")).hasSize(2).anyMatch(line -> line.contains("\"sitter\":\"Tomas\""));
     }
 
+    @Test
+    void theReviewTellsOfAnOwnerWhoCameBackEarly() {
+        book = book.on(LEAVES.plusDays(4)).tell("{\"deed\":\"away-ended\",\"by\":\"Ines\"}");
+
+        DaysAway came = reviewed();
+
+        assertThat(came.plannedTo()).isEqualTo(LocalDate.of(2026, 4, 19));
+        assertThat(came.last()).isEqualTo(LEAVES.plusDays(3));
+        assertThat(came.daysLate()).isEqualTo(-6);
+        assertThat(came.sitters()).containsExactly(new DaysAway.Stint("Tomas", LEAVES, LEAVES.plusDays(3)));
+    }
+
+    @Test
+    void theReviewTellsOfAnOwnerWhoCameBackLate() {
+        book = book.on(LEAVES.plusDays(8))
+                .tell("{\"deed\":\"away-changed\",\"to\":\"2026-04-22\",\"by\":\"Joan\"}")
+                .on(LEAVES.plusDays(14));
+
+        assertThat(reviewed().daysLate()).isEqualTo(3);
+        assertThat(reviewed().plannedTo()).isEqualTo(LocalDate.of(2026, 4, 19));
+    }
+
+    @Test
+    void theReviewTellsWhoLookedAfterTheBirdsOnWhichDays() {
+        book = book.on(LEAVES.plusDays(3))
+                .tell("{\"deed\":\"away-changed\",\"sitter\":\"Joan\",\"by\":\"Ines\"}")
+                .on(LEAVES.plusDays(11));
+
+        assertThat(reviewed().sitters())
+                .containsExactly(
+                        new DaysAway.Stint("Tomas", LEAVES, LEAVES.plusDays(2)),
+                        new DaysAway.Stint("Joan", LEAVES.plusDays(3), LEAVES.plusDays(9)));
+        assertThat(book.log().get(0).what())
+                .satisfies(what -> assertThat(org.cagewall.text.Words.english().say(what))
+                        .isEqualTo("days away changed: Joan looks after the birds from now on"));
+    }
+
+    @Test
+    void aPlanThatWasChangedBeforeTheOwnerLeftIsThePlan() {
+        book.close();
+        book = Daybook.furnished(folder.resolve("other"), LEAVES.minusDays(5))
+                .tell("""
+                {"deed":"away-planned","from":"2026-04-08","to":"2026-04-12","sitter":"Tomas","by":"Ines"}
+                {"deed":"away-changed","from":"2026-04-10","to":"2026-04-14","sitter":"Joan","by":"Ines"}
+                """)
+                .on(LEAVES.plusDays(8));
+
+        assertThat(reviewed().daysLate()).isZero();
+        assertThat(reviewed().plannedFrom()).isEqualTo(LEAVES);
+        assertThat(reviewed().sitters()).containsExactly(new DaysAway.Stint("Joan", LEAVES, LEAVES.plusDays(4)));
+    }
+
+    private DaysAway reviewed() {
+        return Review.of(book.desk().room(), book.log(), LEAVES, away().last())
+                .away()
+                .orElseThrow();
+    }
+
     private Absence away() {
         assertThat(book.desk().room().absences()).hasSize(1);
         return book.desk().room().absences().get(0);

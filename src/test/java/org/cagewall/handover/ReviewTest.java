@@ -133,7 +133,7 @@ class ReviewTest {
             assertThat(item.isStruck()).isTrue();
             assertThat(item.strike().map(strike -> strike.why())).contains("wrong cage");
         });
-        assertThat(review.unvisited()).contains(new Unvisited("A1", LEAVES));
+        assertThat(review.unvisited()).contains(new Unvisited("A1", LEAVES, false));
     }
 
     @Test
@@ -146,6 +146,34 @@ class ReviewTest {
 
         assertThat(review().different()).singleElement().matches(Item::read);
         assertThat(review().entries().stream().map(Item::deed)).doesNotContain("entry-seen");
+    }
+
+    @Test
+    void whatNobodyRecordedIsTickedByItsDay() {
+        tellOf(LEAVES);
+        book = book.on(BACK);
+        assertThat(review().unvisited()).hasSize(12).noneMatch(Unvisited::read);
+
+        String task = Review.missedTask(book.desk().room(), LEAVES.plusDays(1)).orElseThrow();
+        book.tell("{\"deed\":\"task-done\",\"task\":\"" + task + "\",\"by\":\"Ines\"}");
+
+        assertThat(review().unvisited()).filteredOn(Unvisited::read).hasSize(6).allMatch(each -> each.day()
+                .equals(LEAVES.plusDays(1)));
+        assertThat(review().notDone())
+                .isNotEmpty()
+                .allMatch(undone -> undone.read() == undone.day().equals(LEAVES.plusDays(1)));
+    }
+
+    @Test
+    void allThatWasRecordedOfACageStandsTogetherInOrder() {
+        book = book.on(BACK).tell("""
+                {"deed":"check","cage":"A1","answer":"different","how":"scan","when":"morning","on":"2026-04-11","by":"Tomas"}
+                {"deed":"task-not-done","task":"2026-04-10/A1/morning","why":"no time","on":"2026-04-10","by":"Tomas"}
+                {"deed":"check","cage":"A2","answer":"well","how":"hand","on":"2026-04-11","by":"Tomas"}
+                {"deed":"row-checked","wall":"North wall","row":1,"when":"evening","on":"2026-04-12","by":"Tomas"}
+                """);
+
+        assertThat(review().of("A1").stream().map(Item::deed)).containsExactly("task-not-done", "check", "row-checked");
     }
 
     @Test

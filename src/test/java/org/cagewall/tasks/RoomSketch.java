@@ -223,7 +223,8 @@ public final class RoomSketch {
                 Optional.of("Joan"),
                 Optional.of("Bird vet 0555 0190"),
                 java.util.Arrays.stream(alone).map(CageSketch::id).toList(),
-                Optional.empty()));
+                Optional.empty(),
+                List.of(new Absence.Plan(from, from, to, "Tomas"))));
         return this;
     }
 
