@@ -38,9 +38,6 @@ public record Review(
         List<Waiting> waiting,
         Optional<DaysAway> away) {
 
-    /** The kind of the task by which the owner ticks what nobody recorded on a day. */
-    private static final String MISSED = "what-was-missed";
-
     public Review {
         different = List.copyOf(different);
         notDone = List.copyOf(notDone);
@@ -78,14 +75,5 @@ public record Review(
                 .filter(item -> item.cages().contains(cage))
                 .sorted(Comparator.comparing(Item::day).thenComparing(Item::entry))
                 .toList();
-    }
-
-    /** The task that is done once the owner has read what was missed on that day; it borrows the first cage of the walk. */
-    public static Optional<String> missedTask(Room room, LocalDate day) {
-        return room.walk().findFirst().map(cage -> day + "/" + cage.name() + "/" + MISSED);
-    }
-
-    static boolean isMissedTask(String task) {
-        return task.endsWith("/" + MISSED);
     }
 }

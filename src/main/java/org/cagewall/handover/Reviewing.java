@@ -73,7 +73,7 @@ final class Reviewing {
     /** Reading is no event of those days. */
     private static boolean isTick(LogEntry entry) {
         return entry.deed().equals("entry-seen")
-                || entry.task().filter(Review::isMissedTask).isPresent();
+                || entry.task().filter(Missed::isTask).isPresent();
     }
 
     private Optional<DaysAway> daysAway() {
@@ -101,16 +101,9 @@ final class Reviewing {
 
     private List<Unvisited> unvisited(Strip strip) {
         return strip.days().stream()
-                .flatMap(day -> strip.unvisited(day).map(cage -> new Unvisited(cage, day, isRead(day))))
+                .flatMap(day ->
+                        strip.unvisited(day).map(cage -> new Unvisited(cage, day, Missed.CAGES.isReadOn(room, day))))
                 .toList();
-    }
-
-    /** Whether the owner has ticked what was missed on that day. */
-    private boolean isRead(LocalDate day) {
-        return room.outcomes().stream()
-                .anyMatch(outcome -> outcome.done()
-                        && Review.isMissedTask(outcome.task())
-                        && day(outcome.task()).filter(day::equals).isPresent());
     }
 
     private List<Undone> notDone() {
@@ -134,7 +127,7 @@ final class Reviewing {
                         task.words(),
                         Optional.empty(),
                         Optional.empty(),
-                        isRead(task.due())))
+                        Missed.TASKS.isReadOn(room, task.due())))
                 .forEach(notDone::add);
         notDone.sort(Comparator.comparing(Undone::day));
         return notDone;

@@ -81,6 +81,7 @@ public final class Pictures {
         asOwner("ahead", new Destination.Ahead());
         asOwner("ahead-days", new Destination.Ahead(), "tab.days");
         asOwner("handover", new Destination.Handover());
+        asOwner("review", new Destination.Handover(), "tab.what-happened");
         asOwner("cards", new Destination.Cards());
         asOwner("birds", new Destination.Birds());
         asOwner("setup", new Destination.Setup());

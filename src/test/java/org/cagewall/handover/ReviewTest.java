@@ -154,14 +154,21 @@ class ReviewTest {
         book = book.on(BACK);
         assertThat(review().unvisited()).hasSize(12).noneMatch(Unvisited::read);
 
-        String task = Review.missedTask(book.desk().room(), LEAVES.plusDays(1)).orElseThrow();
-        book.tell("{\"deed\":\"task-done\",\"task\":\"" + task + "\",\"by\":\"Ines\"}");
+        tick(Missed.CAGES, LEAVES.plusDays(1));
 
         assertThat(review().unvisited()).filteredOn(Unvisited::read).hasSize(6).allMatch(each -> each.day()
                 .equals(LEAVES.plusDays(1)));
-        assertThat(review().notDone())
-                .isNotEmpty()
-                .allMatch(undone -> undone.read() == undone.day().equals(LEAVES.plusDays(1)));
+        assertThat(review().notDone()).isNotEmpty().noneMatch(Undone::read);
+
+        tick(Missed.TASKS, LEAVES);
+
+        assertThat(review().notDone()).filteredOn(Undone::read).isNotEmpty().allMatch(each -> each.day()
+                .equals(LEAVES));
+    }
+
+    private void tick(Missed missed, LocalDate day) {
+        String task = missed.task(book.desk().room(), day).orElseThrow();
+        book.tell("{\"deed\":\"task-done\",\"task\":\"" + task + "\",\"by\":\"Ines\"}");
     }
 
     @Test

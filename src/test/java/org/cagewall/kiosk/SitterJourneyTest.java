@@ -91,7 +91,9 @@ class SitterJourneyTest extends InAWindow {
         live.waitUntil(
                 "the days away are over",
                 () -> desk.room().absences().get(0).ended().isPresent());
-        live.read("Reported different").picture("sitter-5-review");
+        live.read("planned until 28 Apr").picture("sitter-5-review");
+        live.press("strip.A2").read("Open A2").picture("sitter-6-one-cage");
+        live.press("glance").press("count.different").read("Reported different");
         live.press("all-read");
         live.waitUntil("all is read", () -> desk.room().unread().isEmpty());
     }

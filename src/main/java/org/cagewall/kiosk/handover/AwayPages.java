@@ -1,5 +1,6 @@
 package org.cagewall.kiosk.handover;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
 import javax.swing.JComponent;
@@ -20,11 +21,16 @@ final class AwayPages {
     }
 
     JComponent nothing(HandoverState.Nothing page) {
-        return new EmptyState(
-                page.title(),
-                page.text(),
-                List.of(TouchButton.of(ButtonKind.MAIN, "plan", words.say("handover.plan"), () -> presenter
-                        .get()
-                        .plan())));
+        List<TouchButton> buttons = new ArrayList<>();
+        if (page.lately() == HandoverState.Lately.OVER_BY_PLAN) {
+            buttons.add(
+                    button(ButtonKind.OUTLINED, "longer", () -> presenter.get().longer()));
+        }
+        buttons.add(button(ButtonKind.MAIN, "plan", () -> presenter.get().plan()));
+        return new EmptyState(page.title(), page.text(), buttons);
+    }
+
+    private TouchButton button(ButtonKind kind, String name, Runnable then) {
+        return TouchButton.of(kind, name, words.say("handover." + name), then);
     }
 }

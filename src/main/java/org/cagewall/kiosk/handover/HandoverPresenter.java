@@ -5,10 +5,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
-import java.util.stream.Stream;
 import org.cagewall.deed.Anew;
 import org.cagewall.deed.AwayDeed;
 import org.cagewall.deed.Deed;
@@ -17,7 +17,6 @@ import org.cagewall.desk.Desk;
 import org.cagewall.handover.Lead;
 import org.cagewall.handover.Pack;
 import org.cagewall.handover.Ready;
-import org.cagewall.handover.Review;
 import org.cagewall.kiosk.kit.RowFace;
 import org.cagewall.kiosk.kit.TagKind;
 import org.cagewall.kiosk.shell.Answer;
@@ -34,23 +33,14 @@ import org.cagewall.paper.Printers;
 import org.cagewall.room.Absence;
 import org.cagewall.room.Cage;
 import org.cagewall.room.How;
-import org.cagewall.room.LogEntry;
-import org.cagewall.room.LogQuery;
 import org.cagewall.room.Person;
 import org.cagewall.room.Role;
 import org.cagewall.room.Room;
-import org.cagewall.tasks.Audience;
-import org.cagewall.tasks.DailyList;
-import org.cagewall.tasks.Kind;
-import org.cagewall.tasks.Task;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 
 /** Plans days away, ends them, and has what happened read and ticked. Used on the event thread. */
 public final class HandoverPresenter {
-
-    /** What the owner reads where no days away lie behind: so many days up to today. */
-    private static final int DAYS_READ = 7;
 
     private final Desk desk;
     private final Pen pen;
@@ -61,7 +51,7 @@ public final class HandoverPresenter {
     private final Shown<HandoverState> shown;
     private final PackJob job;
     private final Watch watch;
-    private List<LogEntry> log = List.of();
+    private final ReviewActs review;
 
     public HandoverPresenter(
             Desk desk,
@@ -81,6 +71,11 @@ public final class HandoverPresenter {
         this.job = new PackJob(words, desk.folder(), printers);
         this.watch = new Watch(desk, this::refresh);
         this.shown = new Shown<>(goingAway(), view);
+        this.review = new ReviewActs(desk, pen, navigator, asking, notices, words, shown);
+    }
+
+    ReviewActs review() {
+        return review;
     }
 
     Watch watch() {
@@ -89,19 +84,19 @@ public final class HandoverPresenter {
 
     /** Whoever is back from days away reads first what happened. */
     void arrived() {
-        if (isBack()) {
+        if (waits(desk.room(), desk.today())) {
             choose(HandoverState.Tab.WHAT_HAPPENED);
         }
     }
 
-    private boolean isBack() {
-        return DailyList.of(desk.room(), desk.today(), Audience.OWNER).stream()
-                .anyMatch(task -> task.kind() == Kind.BACK && task.isOpen());
+    /** Whether days away are over and what happened on them is not wholly read. */
+    public static boolean waits(Room room, LocalDate today) {
+        return ReviewActs.waits(room, today);
     }
 
     private void refresh() {
         if (shown.now().tab() == HandoverState.Tab.WHAT_HAPPENED) {
-            read();
+            review.read();
         } else if (shown.now().page() instanceof HandoverState.Rehearsing rehearsing) {
             rehearse(rehearsing.day());
         } else if (!(shown.now().page() instanceof HandoverState.Editing)
@@ -114,8 +109,9 @@ public final class HandoverPresenter {
         if (tab == HandoverState.Tab.GOING_AWAY) {
             shown.change(state -> goingAway());
         } else {
-            shown.change(state -> whatHappened());
-            read();
+            shown.change(state -> new HandoverState(
+                    state.title(), state.subtitle(), HandoverState.Tab.WHAT_HAPPENED, new HandoverState.OneMoment()));
+            review.open();
         }
     }
 
@@ -129,9 +125,27 @@ public final class HandoverPresenter {
     private HandoverState goingAway() {
         HandoverState.Page page = absence()
                 .map(this::planned)
-                .orElseGet(() ->
-                        new HandoverState.Nothing(words.say("handover.nothing"), words.say("handover.nothing-text")));
+                .orElseGet(() -> overByPlan().map(this::overByPlan).orElseGet(this::nothing));
         return new HandoverState(words.say("handover.title"), subtitle(), HandoverState.Tab.GOING_AWAY, page);
+    }
+
+    private HandoverState.Nothing nothing() {
+        return new HandoverState.Nothing(
+                words.say("handover.nothing"), words.say("handover.nothing-text"), HandoverState.Lately.NOBODY_AWAY);
+    }
+
+    private HandoverState.Nothing overByPlan(Absence away) {
+        return new HandoverState.Nothing(
+                words.say("handover.nothing"),
+                words.say("handover.longer-text", words.longDay(away.to())),
+                HandoverState.Lately.OVER_BY_PLAN);
+    }
+
+    /** Days away that are over by the plan, while nobody has said that the owner is back or read what happened. */
+    private Optional<Absence> overByPlan() {
+        return desk.room()
+                .absenceBefore(desk.today())
+                .filter(away -> away.ended().isEmpty() && waits(desk.room(), desk.today()));
     }
 
     private String subtitle() {
@@ -384,15 +398,26 @@ public final class HandoverPresenter {
     }
 
     void change() {
-        absence()
-                .ifPresent(away -> edit(new HandoverState.Draft(
-                        away.from(),
-                        away.to(),
-                        Optional.of(away.sitter()),
-                        away.second(),
-                        away.vet().orElse(""),
-                        away.leaveAlone().stream().map(desk.room()::cageName).toList(),
-                        HandoverState.Changes.PLANNED)));
+        absence().ifPresent(away -> edit(draft(away, away.to())));
+    }
+
+    /** The owner is held up, and the days away are over by the plan. */
+    void longer() {
+        overByPlan().ifPresent(away -> {
+            edit(draft(away, desk.today()));
+            side(HandoverState.Side.LAST_DAY);
+        });
+    }
+
+    private HandoverState.Draft draft(Absence away, LocalDate last) {
+        return new HandoverState.Draft(
+                away.from(),
+                last,
+                Optional.of(away.sitter()),
+                away.second(),
+                away.vet().orElse(""),
+                away.leaveAlone().stream().map(desk.room()::cageName).toList(),
+                HandoverState.Changes.PLANNED);
     }
 
     private List<String> people() {
@@ -476,23 +501,37 @@ public final class HandoverPresenter {
                 room -> backToThePlan());
     }
 
-    private static Deed deed(HandoverState.Draft draft) {
+    private Deed deed(HandoverState.Draft draft) {
         Optional<String> vet = Optional.of(draft.vet().strip()).filter(text -> !text.isEmpty());
-        return draft.changes() == HandoverState.Changes.NEW
-                ? new AwayDeed.AwayPlanned(
+        return absence()
+                .or(this::overByPlan)
+                .filter(away -> draft.changes() == HandoverState.Changes.PLANNED)
+                .map(away -> changed(away, draft, vet))
+                .orElseGet(() -> new AwayDeed.AwayPlanned(
                         draft.from(),
                         draft.to(),
                         draft.sitter().orElseThrow(),
                         draft.second(),
                         vet,
-                        Optional.of(draft.leaveAlone()))
-                : new AwayDeed.AwayChanged(
-                        Optional.of(draft.from()),
-                        Optional.of(draft.to()),
-                        draft.sitter(),
-                        Optional.of(new Anew<>(draft.second())),
-                        Optional.of(new Anew<>(vet)),
-                        Optional.of(draft.leaveAlone()));
+                        Optional.of(draft.leaveAlone())));
+    }
+
+    /** Only what is different, so that the entry tells what was changed. */
+    private Deed changed(Absence away, HandoverState.Draft draft, Optional<String> vet) {
+        List<String> alone =
+                away.leaveAlone().stream().map(desk.room()::cageName).toList();
+        return new AwayDeed.AwayChanged(
+                Optional.of(draft.from()).filter(day -> !day.equals(away.from())),
+                Optional.of(draft.to()).filter(day -> !day.equals(away.to())),
+                draft.sitter().filter(name -> !name.equals(away.sitter())),
+                anew(away.second(), draft.second()),
+                anew(away.vet(), vet),
+                Optional.of(draft.leaveAlone())
+                        .filter(cages -> !Set.copyOf(cages).equals(Set.copyOf(alone))));
+    }
+
+    private static Optional<Anew<String>> anew(Optional<String> before, Optional<String> after) {
+        return after.equals(before) ? Optional.empty() : Optional.of(new Anew<>(after));
     }
 
     void end() {
@@ -510,93 +549,5 @@ public final class HandoverPresenter {
                 Optional.empty(),
                 Message.of("handover.ended"),
                 room -> choose(HandoverState.Tab.WHAT_HAPPENED));
-    }
-
-    // ------------------------------------------------------------------ what happened
-
-    private record Days(LocalDate from, LocalDate to) {}
-
-    private Days days() {
-        Room room = desk.room();
-        LocalDate today = desk.today();
-        return room.absenceOn(today)
-                .map(away -> new Days(away.from(), today))
-                .or(() -> room.absenceBefore(today).map(away -> new Days(away.from(), away.last())))
-                .orElseGet(() -> new Days(today.minusDays(DAYS_READ - 1L), today));
-    }
-
-    private HandoverState whatHappened() {
-        Days days = days();
-        HandoverState.Happened page =
-                new ReviewWords(words).happened(Review.of(desk.room(), log, days.from(), days.to()));
-        return new HandoverState(
-                words.say("handover.title"),
-                words.say("handover.read-days", words.shortDay(days.from()), words.shortDay(days.to())),
-                HandoverState.Tab.WHAT_HAPPENED,
-                page);
-    }
-
-    private void read() {
-        Days days = days();
-        desk.study(
-                book -> book.log(LogQuery.between(days.from(), days.to())),
-                answer -> answer.fold(this::keep, this::refused, this::failed));
-    }
-
-    private boolean keep(List<LogEntry> entries) {
-        log = entries;
-        if (shown.now().tab() == HandoverState.Tab.WHAT_HAPPENED) {
-            shown.change(state -> whatHappened());
-        }
-        return true;
-    }
-
-    private boolean refused(Message why) {
-        asking.tell(Message.of("handover.not-read"), why);
-        return false;
-    }
-
-    private boolean failed(String code) {
-        notices.failed(code);
-        return false;
-    }
-
-    /** A line was touched: it is ticked as read. */
-    void tick(HandoverState.Row row) {
-        if (!row.entries().isEmpty()) {
-            pen.record(
-                    seen(row.entries().stream()),
-                    desk.today(),
-                    Optional.empty(),
-                    Message.of("handover.ticked", row.entries().size()),
-                    room -> {});
-        }
-    }
-
-    void tickAll() {
-        if (!(shown.now().page() instanceof HandoverState.Happened happened)) {
-            return;
-        }
-        List<Deed> deeds = new ArrayList<>(seen(happened.sections().stream()
-                .flatMap(section -> section.rows().stream())
-                .flatMap(row -> row.entries().stream())
-                .distinct()));
-        DailyList.of(desk.room(), desk.today(), Audience.OWNER).stream()
-                .filter(task -> task.kind() == Kind.BACK && task.isOpen())
-                .map(Task::id)
-                .map(id -> new VisitDeed.TaskDone(id, Optional.of(How.HAND)))
-                .forEach(deeds::add);
-        if (!deeds.isEmpty()) {
-            if (pen.holder().filter(person -> person.role() != Role.SITTER).isPresent()) {
-                page(new HandoverState.Happened(
-                        happened.days(), happened.sections(), happened.unread(), HandoverState.Ticking.ALL));
-            }
-            pen.record(deeds, desk.today(), Optional.empty(), Message.of("handover.all-ticked"), room -> {});
-        }
-    }
-
-    private static List<Deed> seen(Stream<Long> entries) {
-        return entries.<Deed>map(entry -> new AwayDeed.EntrySeen(Math.toIntExact(entry)))
-                .toList();
     }
 }

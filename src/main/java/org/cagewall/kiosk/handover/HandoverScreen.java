@@ -6,6 +6,7 @@ import javax.swing.JComponent;
 import net.miginfocom.swing.MigLayout;
 import org.cagewall.desk.Desk;
 import org.cagewall.kiosk.kit.Choice;
+import org.cagewall.kiosk.kit.EmptyState;
 import org.cagewall.kiosk.kit.Pane;
 import org.cagewall.kiosk.kit.Segment;
 import org.cagewall.kiosk.shell.Asking;
@@ -26,6 +27,7 @@ public final class HandoverScreen extends Page {
     private final HandoverPresenter presenter;
     private Optional<PlanPage> planPage = Optional.empty();
     private Optional<ReviewPage> reviewPage = Optional.empty();
+    private Optional<GlancePage> glancePage = Optional.empty();
     private Optional<ReadyPage> readyPage = Optional.empty();
 
     public HandoverScreen(Desk desk, Pen pen, Navigator navigator, Asking asking, Notices notices, Words words) {
@@ -71,8 +73,9 @@ public final class HandoverScreen extends Page {
             planPage.get().show(editing);
             return;
         }
-        if (state.page() instanceof HandoverState.Happened happened && reviewPage.isPresent()) {
-            reviewPage.get().show(happened);
+        if (state.page() instanceof HandoverState.Happened happened && isShown(happened)) {
+            reviewPage.ifPresent(page -> page.show(happened));
+            glancePage.ifPresent(page -> page.show(happened));
             return;
         }
         if (state.page() instanceof HandoverState.Planned planned && readyPage.isPresent()) {
@@ -81,8 +84,13 @@ public final class HandoverScreen extends Page {
         }
         planPage = Optional.empty();
         reviewPage = Optional.empty();
+        glancePage = Optional.empty();
         readyPage = Optional.empty();
         show(page(state));
+    }
+
+    private boolean isShown(HandoverState.Happened happened) {
+        return happened.view() instanceof HandoverState.AtAGlance ? glancePage.isPresent() : reviewPage.isPresent();
     }
 
     /** In the largest letters a plan that is being written has the whole place. */
@@ -105,8 +113,17 @@ public final class HandoverScreen extends Page {
             planPage = Optional.of(page);
             return page;
         }
+        if (state.page() instanceof HandoverState.OneMoment) {
+            return new EmptyState(words.say("handover.one-moment"), words.say("handover.one-moment-text"), List.of());
+        }
+        if (state.page() instanceof HandoverState.Happened happened
+                && happened.view() instanceof HandoverState.AtAGlance) {
+            GlancePage page = new GlancePage(words, happened, presenter::review);
+            glancePage = Optional.of(page);
+            return page;
+        }
         if (state.page() instanceof HandoverState.Happened happened) {
-            ReviewPage page = new ReviewPage(words, happened, () -> presenter);
+            ReviewPage page = new ReviewPage(words, happened, presenter::review);
             reviewPage = Optional.of(page);
             return page;
         }

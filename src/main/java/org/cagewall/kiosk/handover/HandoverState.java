@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import org.cagewall.handover.Lead;
 import org.cagewall.handover.Ready;
+import org.cagewall.kiosk.kit.DayMark;
 import org.cagewall.kiosk.kit.RowFace;
+import org.cagewall.kiosk.shell.Destination;
 
 /**
  * What the page of days away shows. Immutable; any thread.
@@ -23,8 +25,22 @@ public record HandoverState(String title, String subtitle, Tab tab, Page page) {
     /** What fills the view. */
     public sealed interface Page {}
 
-    /** No days away are planned. */
-    public record Nothing(String title, String text) implements Page {}
+    /** What happened is being read. */
+    public record OneMoment() implements Page {}
+
+    /**
+     * No days away are planned.
+     *
+     * @param lately whether those that are over can still be made longer
+     */
+    public record Nothing(String title, String text, Lately lately) implements Page {}
+
+    /** Whether days away that are over can still be made longer. */
+    public enum Lately {
+        NOBODY_AWAY,
+        /** They are over by the plan, and nobody said that the owner is back. */
+        OVER_BY_PLAN
+    }
 
     /**
      * The days that are planned or run.
@@ -198,42 +214,129 @@ public record HandoverState(String title, String subtitle, Tab tab, Page page) {
     }
 
     /**
-     * What happened.
+     * What happened, and what waits.
      *
+     * @param days the days told of
+     * @param course how the days away came, beside the plan; empty where nobody was away
+     * @param strip who looked at what
      * @param sections the most urgent first; those that are empty are left out
-     * @param unread how many entries have not been ticked
-     * @param ticking whether all are being ticked at this moment
+     * @param unread how many lines have not been ticked
+     * @param reading whether anything is left to tick
+     * @param view what of it is looked at
      */
-    public record Happened(String days, List<Section> sections, int unread, Ticking ticking) implements Page {
+    public record Happened(
+            String days, String course, StripFace strip, List<Section> sections, int unread, Reading reading, View view)
+            implements Page {
 
         public Happened {
             sections = List.copyOf(sections);
         }
+
+        Happened in(Reading other) {
+            return new Happened(days, course, strip, sections, unread, other, view);
+        }
     }
 
-    /** Whether all are being ticked at this moment. */
-    public enum Ticking {
-        IDLE,
-        ALL
+    /** Whether anything is left to tick. */
+    public enum Reading {
+        TO_READ,
+        /** All is being ticked at this moment. */
+        TICKING,
+        ALL_READ
     }
 
-    /** One kind of thing that happened. */
-    public record Section(String name, String title, List<Row> rows) {
+    /** What of the review is looked at. */
+    public sealed interface View {}
+
+    /** The strip, and how many there are of everything. */
+    public record AtAGlance() implements View {}
+
+    /**
+     * Every line.
+     *
+     * @param from the section to begin with; the first where it is empty
+     */
+    public record LineByLine(String from) implements View {}
+
+    /** All that happened at one cage. */
+    public record OneCage(String cage, String title, List<Row> rows) implements View {
+
+        public OneCage {
+            rows = List.copyOf(rows);
+        }
+    }
+
+    /**
+     * Who looked at what.
+     *
+     * @param days a word for each
+     * @param key what each mark that is there means
+     */
+    public record StripFace(List<String> days, List<StripLine> lines, List<Key> key) {
+
+        public StripFace {
+            days = List.copyOf(days);
+            lines = List.copyOf(lines);
+            key = List.copyOf(key);
+        }
+    }
+
+    /**
+     * One cage, a mark for each day.
+     *
+     * @param said the same in words
+     * @param remark what of it is out of the ordinary
+     */
+    public record StripLine(String cage, String said, String remark, List<DayMark> marks) {
+
+        public StripLine {
+            marks = List.copyOf(marks);
+        }
+    }
+
+    /** What a mark means. */
+    public record Key(DayMark mark, String text) {}
+
+    /**
+     * One kind of thing that happened.
+     *
+     * @param count how many of them
+     * @param word what stands below that number
+     */
+    public record Section(String name, String title, int count, String word, DayMark.Ground ground, List<Row> rows) {
 
         public Section {
             rows = List.copyOf(rows);
         }
     }
 
-    /**
-     * A line of the review.
-     *
-     * @param entries those that a touch ticks as read; none where nothing was recorded, or all are read
-     */
-    public record Row(String name, RowFace face, List<Long> entries) {
+    /** A line of the review, and what a touch of it does. */
+    public record Row(String name, RowFace face, Touch touch) {
 
-        public Row {
-            entries = List.copyOf(entries);
+        boolean isUnread() {
+            return touch instanceof Tick;
         }
     }
+
+    /** What a touch of a line does. */
+    public sealed interface Touch {}
+
+    /** Nothing: it is read, or there is nothing to read. */
+    public record Nowhere() implements Touch {}
+
+    /**
+     * It is ticked as read.
+     *
+     * @param days what nobody recorded on them, as tasks
+     */
+    public record Tick(List<Long> entries, List<String> days) implements Touch {
+
+        public Tick {
+            entries = List.copyOf(entries);
+            days = List.copyOf(days);
+        }
+    }
+
+    /** It leads there. */
+    public record Go(Destination to) implements Touch {}
 }

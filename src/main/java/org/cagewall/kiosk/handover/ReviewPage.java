@@ -1,7 +1,9 @@
 package org.cagewall.kiosk.handover;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Supplier;
 import javax.swing.JComponent;
 import net.miginfocom.swing.MigLayout;
@@ -9,6 +11,7 @@ import org.cagewall.kiosk.kit.ButtonKind;
 import org.cagewall.kiosk.kit.Card;
 import org.cagewall.kiosk.kit.ListRow;
 import org.cagewall.kiosk.kit.Pane;
+import org.cagewall.kiosk.kit.Row;
 import org.cagewall.kiosk.kit.Stack;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.kit.TouchScroll;
@@ -18,23 +21,25 @@ import org.cagewall.kiosk.theme.Tone;
 import org.cagewall.kiosk.theme.Type;
 import org.cagewall.text.Words;
 
-/** What happened, the most urgent first, each line to be ticked; the sections at the right. Used on the event thread. */
+/** What happened, the most urgent first, each line to be ticked. Used on the event thread. */
 final class ReviewPage extends Pane {
 
     private static final long serialVersionUID = 1L;
 
     private final transient Words words;
-    private final transient Supplier<HandoverPresenter> presenter;
+    private final transient Supplier<ReviewActs> acts;
     private final Stack list = new Stack();
     private final Stack side = new Stack();
     private final TouchScroll scroll;
     private final Map<String, JComponent> titles = new LinkedHashMap<>();
+    private transient Optional<String> startAt = Optional.empty();
+    private transient HandoverState.View shows = new HandoverState.AtAGlance();
 
-    ReviewPage(Words words, HandoverState.Happened happened, Supplier<HandoverPresenter> presenter) {
+    ReviewPage(Words words, HandoverState.Happened happened, Supplier<ReviewActs> acts) {
         super(new MigLayout(
                 "insets 0, fill, gap 20", Measure.isRoomy() ? "[grow,fill][332!,fill]" : "[grow,fill]", "[grow,fill]"));
         this.words = words;
-        this.presenter = presenter;
+        this.acts = acts;
         this.scroll = new TouchScroll(words, "review", list);
         add(scroll, "wmin 0");
         if (Measure.isRoomy()) {
@@ -49,59 +54,92 @@ final class ReviewPage extends Pane {
         titles.clear();
         if (Measure.isRoomy()) {
             side.add(summary(happened));
-            ways(happened);
+            if (!happened.course().isEmpty()) {
+                side.add(new WrapLabel(happened.course(), Type.LINE, Tone.INK));
+            }
         } else {
             list.add(summary(happened));
         }
-        for (HandoverState.Section section : happened.sections()) {
+        if (happened.view() instanceof HandoverState.OneCage one) {
+            cage(one);
+        } else {
+            sections(happened.sections());
+        }
+        if (!happened.view().equals(shows)) {
+            startAt = Optional.of(happened.view() instanceof HandoverState.LineByLine lines ? lines.from() : "");
+        }
+        shows = happened.view();
+        revalidate();
+        repaint();
+    }
+
+    private void sections(List<HandoverState.Section> sections) {
+        for (HandoverState.Section section : sections) {
             JComponent title = new WrapLabel(section.title(), Type.ACTION, Tone.INK);
             titles.put(section.name(), title);
             list.add(title);
             section.rows().forEach(row -> list.add(row(row)));
         }
-        if (happened.sections().isEmpty()) {
+        if (sections.isEmpty()) {
             list.add(new WrapLabel(words.say("handover.quiet"), Type.ACTION, Tone.INK));
             list.add(new WrapLabel(words.say("handover.quiet-text"), Type.LINE, Tone.SOFT));
         }
-        revalidate();
-        repaint();
+    }
+
+    private void cage(HandoverState.OneCage one) {
+        list.add(new WrapLabel(one.title(), Type.ACTION, Tone.INK));
+        one.rows().forEach(row -> list.add(row(row)));
+        Row buttons = new Row();
+        buttons.add(TouchButton.of(
+                        ButtonKind.OUTLINED, "open-cage", words.say("handover.open-cage", one.cage()), () -> acts.get()
+                                .openCage(one.cage()))
+                .tall(64));
+        list.add(buttons);
+    }
+
+    /** A view of other lines begins where it was asked to, once its lines have their places. */
+    @Override
+    public void doLayout() {
+        super.doLayout();
+        startAt.ifPresent(section -> {
+            startAt = Optional.empty();
+            scroll.validate();
+            Optional.ofNullable(titles.get(section)).ifPresentOrElse(scroll::startAt, scroll::toTop);
+        });
     }
 
     private Card summary(HandoverState.Happened happened) {
         Card card = new Card().strong();
         card.add(new WrapLabel(happened.days(), Type.ACTION, Tone.INK), "wmin 0, growx");
         card.add(new WrapLabel(words.say("handover.unread", happened.unread()), Type.LEAD, Tone.INK), "wmin 0, growx");
-        if (happened.unread() > 0) {
-            card.add(new WrapLabel(words.say("handover.touch-to-read"), Type.SECOND, Tone.SOFT), "wmin 0, growx");
-            boolean ticking = happened.ticking() == HandoverState.Ticking.ALL;
+        if (happened.reading() != HandoverState.Reading.ALL_READ) {
+            if (happened.unread() > 0) {
+                card.add(new WrapLabel(words.say("handover.touch-to-read"), Type.SECOND, Tone.SOFT), "wmin 0, growx");
+            }
+            boolean ticking = happened.reading() == HandoverState.Reading.TICKING;
             TouchButton all = TouchButton.of(
                             ButtonKind.MAIN,
                             "all-read",
                             words.say(ticking ? "handover.one-moment" : "handover.all-read"),
-                            () -> presenter.get().tickAll())
+                            () -> acts.get().tickAll())
                     .tall(64);
             all.setEnabled(!ticking);
             card.add(all, "growx, gaptop 4");
         }
+        card.add(
+                TouchButton.of(ButtonKind.OUTLINED, "glance", words.say("handover.glance"), () -> acts.get()
+                                .glance())
+                        .tall(64),
+                "growx, gaptop 4");
         return card;
     }
 
-    /** The ways to the sections of a long list. */
-    private void ways(HandoverState.Happened happened) {
-        for (HandoverState.Section section : happened.sections()) {
-            side.add(TouchButton.of(
-                            ButtonKind.PLAIN,
-                            "section." + section.name(),
-                            section.title(),
-                            () -> scroll.show(titles.get(section.name())))
-                    .tall(52));
-        }
-    }
-
     private JComponent row(HandoverState.Row row) {
-        return row.entries().isEmpty()
+        return row.touch() instanceof HandoverState.Nowhere
                 ? Still.of(row.face())
                 : new ListRow(
-                        "tick." + row.name(), row.face(), () -> presenter.get().tick(row));
+                        (row.touch() instanceof HandoverState.Go ? "go." : "tick.") + row.name(),
+                        row.face(),
+                        () -> acts.get().touch(row));
     }
 }

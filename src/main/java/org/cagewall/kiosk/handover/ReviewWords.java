@@ -9,13 +9,20 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.cagewall.handover.DaysAway;
 import org.cagewall.handover.Item;
+import org.cagewall.handover.Missed;
 import org.cagewall.handover.Review;
 import org.cagewall.handover.Undone;
 import org.cagewall.handover.Unvisited;
+import org.cagewall.handover.Waiting;
+import org.cagewall.kiosk.kit.DayMark;
 import org.cagewall.kiosk.kit.RowFace;
 import org.cagewall.kiosk.kit.TagKind;
+import org.cagewall.kiosk.shell.Destination;
+import org.cagewall.room.Answer;
 import org.cagewall.room.How;
+import org.cagewall.room.Room;
 import org.cagewall.tasks.Kind;
 import org.cagewall.text.Words;
 
@@ -23,41 +30,149 @@ import org.cagewall.text.Words;
 final class ReviewWords {
 
     private final Words words;
+    private final Room room;
+    private final LocalDate today;
 
-    ReviewWords(Words words) {
+    ReviewWords(Words words, Room room, LocalDate today) {
         this.words = words;
+        this.room = room;
+        this.today = today;
     }
 
-    HandoverState.Happened happened(Review review) {
-        List<HandoverState.Section> sections = Stream.of(
-                        section("different", review.different(), RowFace.State.DIFFERENT),
-                        new HandoverState.Section("not-done", title("not-done"), notDone(review.notDone())),
-                        new HandoverState.Section("unvisited", title("unvisited"), unvisited(review.unvisited())),
-                        section("births", review.births(), RowFace.State.OPEN),
-                        section("deaths", review.deaths(), RowFace.State.OPEN),
-                        section("phoned", review.phoned(), RowFace.State.OPEN),
-                        new HandoverState.Section("entries", title("entries"), rest(review.entries())))
-                .filter(section -> !section.rows().isEmpty())
-                .toList();
-        int unread = sections.stream()
+    HandoverState.Happened happened(Review review, HandoverState.View view) {
+        List<HandoverState.Section> sections = sections(review);
+        int unread = (int) sections.stream()
                 .flatMap(section -> section.rows().stream())
-                .mapToInt(row -> row.entries().size())
-                .sum();
+                .filter(HandoverState.Row::isUnread)
+                .count();
         return new HandoverState.Happened(
                 words.say("handover.days", words.shortDay(review.from()), words.shortDay(review.to())),
+                review.away().map(this::course).orElse(""),
+                new StripWords(words).strip(review.strip()),
                 sections,
                 unread,
-                HandoverState.Ticking.IDLE);
+                unread > 0 ? HandoverState.Reading.TO_READ : HandoverState.Reading.ALL_READ,
+                view);
     }
 
-    private String title(String section) {
-        return words.say("handover.section." + section);
+    private List<HandoverState.Section> sections(Review review) {
+        List<Item> notes = review.entries().stream().filter(ReviewWords::isNote).toList();
+        List<Item> rest =
+                review.entries().stream().filter(item -> !isNote(item)).toList();
+        return Stream.of(
+                        section("different", review.different(), RowFace.State.DIFFERENT),
+                        section("deaths", review.deaths(), RowFace.State.OPEN),
+                        section("not-done", review.notDone().size(), notDone(review.notDone())),
+                        section("unvisited", review.unvisited().size(), unvisited(review.unvisited())),
+                        section("births", review.births(), RowFace.State.OPEN),
+                        section("phoned", review.phoned(), RowFace.State.OPEN),
+                        section("notes", notes, RowFace.State.OPEN),
+                        section("entries", rest.size(), rest(rest)),
+                        section("waiting", review.waiting().size(), waiting(review.waiting())))
+                .filter(section -> !section.rows().isEmpty())
+                .toList();
+    }
+
+    private static boolean isNote(Item item) {
+        return item.note().isPresent() && !item.isStruck();
     }
 
     private HandoverState.Section section(String name, List<Item> items, RowFace.State open) {
-        return new HandoverState.Section(
-                name, title(name), items.stream().map(item -> row(item, open)).toList());
+        int count = (int) items.stream().filter(item -> !item.isStruck()).count();
+        return section(name, count, items.stream().map(item -> row(item, open)).toList());
     }
+
+    private HandoverState.Section section(String name, int count, List<HandoverState.Row> rows) {
+        boolean different = name.equals("different") && rows.stream().anyMatch(HandoverState.Row::isUnread);
+        return new HandoverState.Section(
+                name,
+                words.say("handover.section." + name),
+                count,
+                words.say("handover.count." + name, count),
+                different ? DayMark.Ground.DIFFERENT : DayMark.Ground.PLAIN,
+                rows);
+    }
+
+    // ------------------------------------------------------------------ the days away as they came
+
+    private String course(DaysAway away) {
+        return words.say("handover.course", when(away), who(away));
+    }
+
+    private String when(DaysAway away) {
+        String from = words.shortDay(away.from());
+        String last = words.shortDay(away.last());
+        String planned = words.shortDay(away.plannedTo());
+        if (!away.last().isBefore(today)) {
+            return away.daysLate() == 0
+                    ? words.say("handover.course-runs", from, last)
+                    : words.say("handover.course-runs-otherwise", from, last, planned);
+        }
+        if (away.daysLate() == 0) {
+            return words.say("handover.course-as-planned", from, last);
+        }
+        return words.say(
+                away.daysLate() < 0 ? "handover.course-early" : "handover.course-late",
+                from,
+                last,
+                planned,
+                Math.abs(away.daysLate()));
+    }
+
+    private String who(DaysAway away) {
+        boolean runs = !away.last().isBefore(today);
+        return away.sitters().size() == 1
+                ? words.say(
+                        runs ? "handover.course-sitter-now" : "handover.course-sitter",
+                        away.sitters().get(0).sitter())
+                : words.say(
+                        "handover.course-sitters",
+                        away.sitters().stream()
+                                .map(stint -> words.say(
+                                        "handover.course-stint",
+                                        stint.sitter(),
+                                        words.shortDay(stint.from()),
+                                        words.shortDay(stint.to())))
+                                .toList());
+    }
+
+    // ------------------------------------------------------------------ one cage
+
+    /** All that happened at one cage, day by day. */
+    HandoverState.OneCage cage(Review review, String cage) {
+        List<HandoverState.Row> rows = new ArrayList<>();
+        List<LocalDate> missed = review.unvisited().stream()
+                .filter(each -> each.cage().equals(cage))
+                .map(Unvisited::day)
+                .toList();
+        List<Item> items = review.of(cage);
+        for (LocalDate day : review.strip().days()) {
+            if (missed.contains(day)) {
+                rows.add(new HandoverState.Row(
+                        "missed." + day,
+                        RowFace.of("", words.say("handover.nobody-looked"), words.longDay(day)),
+                        new HandoverState.Nowhere()));
+            }
+            items.stream()
+                    .filter(item -> item.day().equals(day))
+                    .map(item -> row(
+                            item,
+                            item.answer().filter(it -> it == Answer.DIFFERENT).isPresent()
+                                    ? RowFace.State.DIFFERENT
+                                    : RowFace.State.OPEN))
+                    .forEach(rows::add);
+        }
+        return new HandoverState.OneCage(
+                cage,
+                words.say(
+                        rows.isEmpty() ? "handover.cage-nothing" : "handover.cage-days",
+                        cage,
+                        words.shortDay(review.from()),
+                        words.shortDay(review.to())),
+                rows);
+    }
+
+    // ------------------------------------------------------------------ lines
 
     private HandoverState.Row row(Item item, RowFace.State open) {
         return row(item, String.join(", ", item.cages()), capital(words.say(item.what())), open);
@@ -74,11 +189,14 @@ final class ReviewWords {
         if (item.isStruck()) {
             face = RowFace.of(lead, text, struck(item)).in(RowFace.State.STRUCK);
         } else if (item.read()) {
-            face = face.tagged(TagKind.PLAIN, words.say("handover.read")).in(RowFace.State.DONE);
+            face = asRead(face);
         } else {
             face = face.in(open);
         }
-        return new HandoverState.Row("entry." + item.entry(), face, item.read() ? List.of() : List.of(item.entry()));
+        return new HandoverState.Row(
+                "entry." + item.entry(),
+                face,
+                item.read() ? new HandoverState.Nowhere() : new HandoverState.Tick(List.of(item.entry()), List.of()));
     }
 
     private String struck(Item item) {
@@ -104,12 +222,13 @@ final class ReviewWords {
         Map<LocalDate, List<Undone>> silent = undone.stream()
                 .filter(each -> each.said().isEmpty())
                 .collect(Collectors.groupingBy(Undone::day, LinkedHashMap::new, Collectors.toList()));
-        silent.forEach((day, all) -> rows.add(plain(
+        silent.forEach((day, all) -> rows.add(missed(
                 "silent." + day,
                 words.say(
                         "handover.never-answered",
                         all.stream().map(each -> task(each)).collect(Collectors.joining("; "))),
-                words.longDay(day))));
+                day,
+                all.stream().allMatch(Undone::read) ? Optional.empty() : Missed.TASKS.task(room, day))));
         return rows;
     }
 
@@ -126,16 +245,54 @@ final class ReviewWords {
     }
 
     private List<HandoverState.Row> unvisited(List<Unvisited> unvisited) {
-        Map<LocalDate, List<String>> days = unvisited.stream()
-                .collect(Collectors.groupingBy(
-                        Unvisited::day, LinkedHashMap::new, Collectors.mapping(Unvisited::cage, Collectors.toList())));
+        Map<LocalDate, List<Unvisited>> days = unvisited.stream()
+                .collect(Collectors.groupingBy(Unvisited::day, LinkedHashMap::new, Collectors.toList()));
         List<HandoverState.Row> rows = new ArrayList<>();
-        days.forEach((day, cages) -> rows.add(plain("unvisited." + day, String.join(", ", cages), words.longDay(day))));
+        days.forEach((day, cages) -> rows.add(missed(
+                "unvisited." + day,
+                cages.stream().map(Unvisited::cage).collect(Collectors.joining(", ")),
+                day,
+                cages.stream().allMatch(Unvisited::read) ? Optional.empty() : Missed.CAGES.task(room, day))));
         return rows;
     }
 
-    private static HandoverState.Row plain(String name, String first, String second) {
-        return new HandoverState.Row(name, RowFace.of("", first, second), List.of());
+    /** What nobody recorded is ticked by its day, unless it has been. */
+    private HandoverState.Row missed(String name, String first, LocalDate day, Optional<String> task) {
+        RowFace face = RowFace.of("", first, words.longDay(day));
+        return task.map(id -> new HandoverState.Row(name, face, new HandoverState.Tick(List.of(), List.of(id))))
+                .orElseGet(() -> new HandoverState.Row(name, asRead(face), new HandoverState.Nowhere()));
+    }
+
+    private RowFace asRead(RowFace face) {
+        return face.tagged(TagKind.PLAIN, words.say("handover.read")).in(RowFace.State.DONE);
+    }
+
+    /** What waits leads where it is seen to. */
+    private List<HandoverState.Row> waiting(List<Waiting> waiting) {
+        List<HandoverState.Row> rows = new ArrayList<>();
+        for (Waiting each : waiting) {
+            boolean cards = each.what() == Waiting.What.CARDS;
+            RowFace face = RowFace.of(
+                    cards ? "" : String.join(", ", each.cages()),
+                    words.say(each.words()),
+                    cards
+                            ? words.say("handover.cards-of", each.cages(), words.say(each.why()))
+                            : words.sentence(each.why()));
+            rows.add(new HandoverState.Row(
+                    "waits." + rows.size(),
+                    switch (each.what()) {
+                        case TO_RING -> face.tagged(TagKind.DUE, words.say("handover.waits-ring"));
+                        case TO_TAKE_AWAY -> face.tagged(TagKind.DUE, words.say("handover.waits-take-away"));
+                        case RING_TOO_LATE, LATE ->
+                            face.tagged(TagKind.LATE, words.say("handover.waits-late", each.lateBy()));
+                        case CARDS -> face;
+                    },
+                    new HandoverState.Go(
+                            cards
+                                    ? new Destination.Cards()
+                                    : Destination.Cage.byHand(each.cages().get(0)))));
+        }
+        return rows;
     }
 
     /** All-well checks are many: those of a day by one person are one line. */
@@ -173,11 +330,8 @@ final class ReviewWords {
                 "",
                 words.say("handover.routine", cages),
                 words.say("handover.routine-by", when, first.by(), scans, all.size() - scans));
-        return new HandoverState.Row(
-                "day." + key,
-                unread.isEmpty()
-                        ? face.tagged(TagKind.PLAIN, words.say("handover.read")).in(RowFace.State.DONE)
-                        : face,
-                unread);
+        return unread.isEmpty()
+                ? new HandoverState.Row("day." + key, asRead(face), new HandoverState.Nowhere())
+                : new HandoverState.Row("day." + key, face, new HandoverState.Tick(unread, List.of()));
     }
 }

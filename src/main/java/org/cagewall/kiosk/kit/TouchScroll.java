@@ -63,6 +63,14 @@ public final class TouchScroll extends JPanel implements Tall {
         pane.getViewport().setViewPosition(new Point(0, 0));
     }
 
+    /** Begins the view with this part of the content, as far as there is more below it. */
+    public void startAt(JComponent part) {
+        JComponent held = held();
+        int y = SwingUtilities.convertPoint(part, 0, 0, held).y;
+        pane.getViewport().setViewPosition(new Point(0, 0));
+        moveBy(y);
+    }
+
     /** Brings this part of the content into view. */
     public void show(JComponent part) {
         JComponent held = held();

@@ -69,7 +69,12 @@ class HandoverScreenTest extends WithDaybook {
         away();
         mixedDays();
         Painted handover = handover(size).assertFit();
-        handover.press("tab.what-happened").png("handover-review-" + size).assertFit();
+        handover.press("tab.what-happened").png("handover-glance-" + size).assertFit();
+        handover.press("read").png("handover-review-" + size).assertFit();
+        handover.press("glance")
+                .press("strip.A3")
+                .png("handover-one-cage-" + size)
+                .assertFit();
         handover.press("tab.going-away")
                 .press("change")
                 .png("handover-change-" + size)
@@ -85,19 +90,24 @@ class HandoverScreenTest extends WithDaybook {
     void whatHappenedIsReadLineByLine() {
         away();
         mixedDays();
-        Painted handover = handover(TextSize.NORMAL).press("tab.what-happened");
+        Painted handover = handover(TextSize.NORMAL).press("tab.what-happened").press("read");
         assertThat(text(handover)
                         .lines()
                         .filter(line -> SECTIONS.contains(line))
                         .distinct())
-                .containsExactly("Reported different", "Not done", "Cages nobody looked at", "Calls", "All else");
+                .containsExactly(
+                        "Reported different", "Not done", "Cages nobody looked at", "Calls", "Notes", "All else");
         long report = book.desk().room().unread().get(0).entry();
 
         handover.press("tick.entry." + report);
 
         assertThat(book.lines("entry-seen")).singleElement().asString().contains("\"entry\":" + report);
         assertThat(handover.maybe("tick.entry." + report)).isEmpty();
-        handover.png("handover-read-one").assertFit().press("section.entries").png("handover-entries");
+        handover.png("handover-read-one")
+                .assertFit()
+                .press("glance")
+                .press("count.entries")
+                .png("handover-entries");
     }
 
     @Test
@@ -106,13 +116,183 @@ class HandoverScreenTest extends WithDaybook {
         mixedDays();
         book.tell("{\"deed\":\"away-ended\",\"by\":\"Ines\"}");
         Painted handover = handover(TextSize.NORMAL);
-        assertThat(text(handover)).contains("Reported different");
+        assertThat(text(handover))
+                .contains(
+                        "Away from 12 Apr to 13 Apr; planned until 20 Apr, so back 7 days early. Tomas looked after the birds.");
 
-        handover.press("all-read").png("handover-all-read").assertFit();
+        handover.press("count.different")
+                .press("all-read")
+                .png("handover-all-read")
+                .assertFit();
 
         assertThat(book.desk().room().unread()).isEmpty();
         assertThat(handover.maybe("all-read")).isEmpty();
-        assertThat(book.lines("task-done")).singleElement().asString().contains("/back");
+        assertThat(book.lines("task-done"))
+                .hasSize(5)
+                .anyMatch(line -> line.contains("2026-04-14/A1/back"))
+                .anyMatch(line -> line.contains("2026-04-12/A1/read-missed-tasks"))
+                .anyMatch(line -> line.contains("2026-04-13/A1/read-missed-cages"));
+        assertThat(handover.names()).noneMatch(name -> name.startsWith("tick."));
+    }
+
+    @Test
+    void theStripShowsEachCageAndDayAndLeadsToWhatHappenedThere() {
+        away();
+        mixedDays();
+        Painted handover = handover(TextSize.NORMAL)
+                .press("tab.what-happened")
+                .png("handover-glance")
+                .assertFit();
+        assertThat(text(handover))
+                .contains(
+                        "A3: 1 by scan, 1 by hand; something different on 12 Apr",
+                        "B2: 0 by scan, 0 by hand; nobody looked on 12 Apr, 13 Apr",
+                        "left alone by plan");
+
+        handover.press("strip.A3").png("handover-one-cage").assertFit();
+        assertThat(text(handover)).contains("A3, 12 Apr to 14 Apr", "puffed up").doesNotContain("The seed bin");
+        long report = book.desk().room().unread().get(0).entry();
+
+        handover.press("tick.entry." + report);
+
+        assertThat(book.desk().room().unread()).isEmpty();
+        assertThat(text(handover)).contains("A3, 12 Apr to 14 Apr");
+        handover.press("glance");
+        assertThat(handover.maybe("strip.A3")).isPresent();
+    }
+
+    @Test
+    void aFortnightOfTwentySevenCagesIsSeenAtOnce() {
+        StringBuilder lines = new StringBuilder("""
+                {"deed":"wall-added","wall":"East wall","rows":3,"columns":7,"by":"Ines"}
+                """);
+        for (int place = 0; place < 21; place++) {
+            lines.append(String.format(
+                    "{\"deed\":\"cage-added\",\"cage\":\"%s%d\",\"wall\":\"East wall\",\"row\":%d,\"column\":%d,\"use\":\"stock\",\"by\":\"Ines\"}%n",
+                    "CDE".charAt(place / 7), place % 7 + 1, place / 7 + 1, place % 7 + 1));
+        }
+        lines.append("""
+                {"deed":"away-planned","from":"2026-04-14","to":"2026-04-27","sitter":"Tomas","leave-alone":["B3"],"by":"Ines"}
+                """);
+        book.tell(lines.toString());
+        book = book.on(LocalDate.of(2026, 4, 28));
+        book.tell(aFortnight());
+
+        Painted handover = handover(TextSize.NORMAL).png("handover-fortnight").assertFit();
+
+        assertThat(handover.maybe("glance.down")).as("nothing to scroll").isEmpty();
+        assertThat(handover.names())
+                .filteredOn(name -> name.startsWith("strip."))
+                .hasSize(27);
+        handover.press("read").png("handover-fortnight-lines").assertFit();
+    }
+
+    private static String aFortnight() {
+        StringBuilder lines = new StringBuilder();
+        for (int day = 14; day <= 27; day++) {
+            for (int place = 0; place < 21; place++) {
+                if ((day * 7 + place) % 3 > 0 && day != 19) {
+                    lines.append(String.format(
+                            "{\"deed\":\"check\",\"cage\":\"%s%d\",\"answer\":\"%s\",\"how\":\"scan\",\"when\":\"morning\",\"on\":\"2026-04-%d\",\"at\":\"07:%02d\",\"by\":\"Tomas\"}%n",
+                            "CDE".charAt(place / 7),
+                            place % 7 + 1,
+                            day == 21 && place == 10 ? "different" : "well",
+                            day,
+                            20 + place));
+                }
+            }
+            for (int row = 1; row <= 3 && day % 5 != 0; row++) {
+                lines.append(String.format(
+                        "{\"deed\":\"row-checked\",\"wall\":\"East wall\",\"row\":%d,\"when\":\"evening\",\"on\":\"2026-04-%d\",\"at\":\"18:30\",\"by\":\"Tomas\"}%n",
+                        row, day));
+            }
+            lines.append(String.format(
+                    "{\"deed\":\"row-checked\",\"wall\":\"North wall\",\"row\":1,\"when\":\"morning\",\"on\":\"2026-04-%d\",\"at\":\"07:15\",\"by\":\"Tomas\"}%n",
+                    day));
+        }
+        return lines.toString();
+    }
+
+    @Test
+    void theLastLineThatIsTickedMakesTheDaysAwayRead() {
+        away();
+        book.tell("""
+                {"deed":"row-checked","wall":"North wall","row":1,"when":"morning","on":"2026-04-13","at":"08:05","by":"Tomas"}
+                {"deed":"away-ended","by":"Ines"}
+                """);
+        Painted handover = handover(TextSize.NORMAL).press("read");
+
+        while (handover.names().stream().anyMatch(name -> name.startsWith("tick."))) {
+            assertThat(book.lines("/back")).isEmpty();
+            handover.press(handover.names().stream()
+                    .filter(name -> name.startsWith("tick."))
+                    .findFirst()
+                    .orElseThrow());
+        }
+
+        assertThat(book.lines("/back")).hasSize(1);
+        assertThat(text(handover)).contains("All is read");
+        assertThat(text(handover(TextSize.NORMAL))).contains("No days away are planned");
+    }
+
+    @Test
+    void whatWaitsNowLeadsToItsCage() {
+        book.tell("""
+                {"deed":"card-printed","cage":"A2","by":"Ines"}
+                {"deed":"paired-up","cage":"A2","cock":"HB 24-006","hen":"HB 25-118","on":"2026-03-01","by":"Ines"}
+                {"deed":"eggs-found","cage":"A2","count":2,"first":"2026-03-12","on":"2026-03-31","by":"Ines"}
+                {"deed":"chick-hatched","cage":"A2","mark":"1","on":"2026-04-01","by":"Ines"}
+                """);
+        away();
+        Painted handover = handover(TextSize.NORMAL).press("tab.what-happened").press("count.waiting");
+        handover.png("handover-waiting").assertFit();
+        assertThat(text(handover)).contains("Too late for a closed ring: chick 1", "1 card out of date");
+
+        handover.press("go.waits.0");
+
+        assertThat(handover.maybe("go.waits.0")).isEmpty();
+    }
+
+    @Test
+    void anotherSitterAndALaterReturnAreEntriesThatSayWhatChanged() {
+        away();
+        Painted handover =
+                handover(TextSize.NORMAL).press("change").press("sitter.Joan").press("save");
+
+        assertThat(book.lines("away-changed"))
+                .singleElement()
+                .asString()
+                .contains("\"sitter\":\"Joan\"")
+                .doesNotContain("\"from\"", "\"to\"", "\"vet\"", "leave-alone");
+
+        handover.press("change").press("last-day").press("days.2026-04-22").press("save");
+
+        assertThat(book.lines("away-changed").get(0))
+                .contains("\"to\":\"2026-04-22\"")
+                .doesNotContain("sitter");
+        assertThat(text(handover.press("tab.what-happened")))
+                .contains(
+                        "Away since 12 Apr, until 22 Apr; planned until 20 Apr.",
+                        "Tomas from 12 Apr to 13 Apr, Joan from 14 Apr to 22 Apr");
+    }
+
+    @Test
+    void anOwnerWhoIsHeldUpIsAwayForLonger() {
+        away();
+        book = book.on(LocalDate.of(2026, 4, 22));
+        Painted handover = handover(TextSize.NORMAL)
+                .press("tab.going-away")
+                .png("handover-longer")
+                .assertFit();
+        assertThat(text(handover)).contains("You were to be away until Monday 20 April");
+
+        handover.press("longer").press("days.2026-04-24").press("save");
+
+        assertThat(book.desk().room().absences())
+                .singleElement()
+                .extracting(Absence::to)
+                .isEqualTo(LocalDate.of(2026, 4, 24));
+        assertThat(text(handover)).contains("I am back");
     }
 
     @Test
@@ -218,7 +398,15 @@ class HandoverScreenTest extends WithDaybook {
     }
 
     private static final java.util.Set<String> SECTIONS = java.util.Set.of(
-            "Reported different", "Not done", "Cages nobody looked at", "Hatched", "Died", "Calls", "All else");
+            "Reported different",
+            "Not done",
+            "Cages nobody looked at",
+            "Hatched",
+            "Died",
+            "Calls",
+            "Notes",
+            "All else",
+            "What waits now");
 
     private void away() {
         book.tell("""

@@ -1,0 +1,82 @@
+package org.cagewall.kiosk.kit;
+
+import java.awt.BasicStroke;
+import java.awt.Graphics2D;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Line2D;
+import org.cagewall.kiosk.theme.Measure;
+import org.cagewall.kiosk.theme.Tone;
+
+/** Paints the cells of strips of days, and says where they stand. Used on the event thread. */
+final class DayMarks {
+
+    private static final int NAME = 64;
+    private static final int WIDEST = 40;
+    private static final float SIZE = 16;
+
+    private DayMarks() {}
+
+    /** Where the first cell begins. */
+    static int left() {
+        return Measure.px(NAME);
+    }
+
+    /** How wide each cell is in a strip of that width. */
+    static float pitch(int width, int days) {
+        return Math.min(Measure.px((float) WIDEST), (width - left() - Measure.px(8f)) / Math.max(1, days));
+    }
+
+    /** The mark in the middle of its cell. */
+    static void paint(Graphics2D brush, DayMark mark, Brush.Box cell) {
+        boolean different = mark.ground() == DayMark.Ground.DIFFERENT;
+        float size = Measure.px(different ? SIZE - 3 : SIZE);
+        float x = cell.x() + (cell.width() - size) / 2;
+        float y = cell.y() + (cell.height() - size) / 2;
+        if (different) {
+            Brush.Box ground = cell.inset(Measure.px(1f));
+            Brush.fill(brush, Tone.ATTENTION.color(), ground, Measure.px(5f));
+            Brush.outline(brush, Tone.ATTENTION_INK.color(), Measure.px(2f), ground, Measure.px(5f));
+            float sign = Measure.px(15f);
+            Signs.warning(
+                    brush,
+                    Tone.ATTENTION_INK.color(),
+                    new Brush.Box(
+                            cell.x() + (cell.width() - sign * 1.1f) / 2,
+                            cell.y() + cell.height() / 2 - sign - Measure.px(1f),
+                            sign * 1.1f,
+                            sign));
+            y = cell.y() + cell.height() / 2 + Measure.px(3f);
+        }
+        paint(brush, mark.shape(), new Brush.Box(x, y, size, size));
+    }
+
+    private static void paint(Graphics2D brush, DayMark.Shape shape, Brush.Box box) {
+        float line = Measure.px(3f);
+        brush.setColor(Tone.INK.color());
+        brush.setStroke(new BasicStroke(line, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+        float right = box.x() + box.width();
+        float bottom = box.y() + box.height();
+        float middle = box.y() + box.height() / 2;
+        switch (shape) {
+            case SQUARE -> Brush.fill(brush, Tone.INK.color(), box, Measure.px(2f));
+            case RING -> {
+                Brush.Box inner = box.inset(line / 2);
+                brush.draw(new Ellipse2D.Float(inner.x(), inner.y(), inner.width(), inner.height()));
+            }
+            case CROSS -> {
+                brush.setStroke(new BasicStroke(Measure.px(4f), BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER));
+                brush.draw(new Line2D.Float(box.x(), box.y(), right, bottom));
+                brush.draw(new Line2D.Float(box.x(), bottom, right, box.y()));
+            }
+            case LINE -> {
+                brush.setColor(Tone.SOFT.color());
+                brush.draw(new Line2D.Float(box.x() + line / 2, middle, right - line / 2, middle));
+            }
+            case DOT -> {
+                brush.setColor(Tone.SOFT.color());
+                float dot = Measure.px(5f);
+                brush.fill(new Ellipse2D.Float(box.x() + (box.width() - dot) / 2, middle - dot / 2, dot, dot));
+            }
+        }
+    }
+}
