@@ -1,5 +1,6 @@
 package org.cagewall.kiosk;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -13,6 +14,7 @@ import org.cagewall.kiosk.birds.BirdsScreen;
 import org.cagewall.kiosk.cage.CageScreen;
 import org.cagewall.kiosk.cards.CardsScreen;
 import org.cagewall.kiosk.closing.ClosingScreen;
+import org.cagewall.kiosk.handover.HandoverPresenter;
 import org.cagewall.kiosk.handover.HandoverScreen;
 import org.cagewall.kiosk.kit.NavBar;
 import org.cagewall.kiosk.phone.PhoneScreen;
@@ -34,8 +36,10 @@ import org.cagewall.kiosk.theme.Light;
 import org.cagewall.kiosk.today.TodayPresenter;
 import org.cagewall.kiosk.today.TodayScreen;
 import org.cagewall.kiosk.wall.WallScreen;
+import org.cagewall.room.Absence;
 import org.cagewall.room.Person;
 import org.cagewall.room.Quiet;
+import org.cagewall.room.Role;
 import org.cagewall.room.Room;
 import org.cagewall.text.Words;
 
@@ -53,11 +57,13 @@ public final class Kiosk {
     private final Pen pen;
     private final Sheets sheets;
     private final CardReader reader;
-    private final Consumer<Room> changed = room -> showWho();
+    private final Consumer<Room> recorded = room -> changed();
     private Optional<Shell> shell = Optional.empty();
     private Light light = Light.DAY;
     private long beats;
     private List<NavBar.Entry<Destination>> shownPlaces = List.of();
+    private Optional<String> holderBefore = Optional.empty();
+    private Optional<LocalDate> reviewOpened = Optional.empty();
 
     private Kiosk(Desk desk, Stage stage, Words words) {
         this.desk = desk;
@@ -136,14 +142,40 @@ public final class Kiosk {
     }
 
     private void begin() {
-        desk.listen(changed);
-        pen.listen(this::showWho);
+        desk.listen(recorded);
+        pen.listen(this::changed);
         showWho();
+        holderBefore = pen.holder().map(Person::name);
+    }
+
+    private void changed() {
+        showWho();
+        Optional<String> holder = pen.holder().map(Person::name);
+        if (!holder.equals(holderBefore)) {
+            holderBefore = holder;
+            reviewFirst().ifPresent(stage::go);
+        } else if (stage.here() instanceof Destination.Handover) {
+            reviewFirst();
+        }
+    }
+
+    /** What happened on days away opens by itself for the owner who takes over after them: once, then it was seen. */
+    private Optional<Destination> reviewFirst() {
+        Optional<LocalDate> over = pen.holder()
+                .filter(person -> person.role() == Role.OWNER)
+                .filter(owner -> HandoverPresenter.waits(desk.room(), desk.today()))
+                .flatMap(owner -> desk.room().absenceBefore(desk.today()))
+                .map(Absence::from)
+                .filter(from -> !reviewOpened.equals(Optional.of(from)));
+        if (over.isPresent()) {
+            reviewOpened = over;
+        }
+        return over.map(from -> new Destination.Handover());
     }
 
     /** Lets go of the desk. */
     void end() {
-        desk.ignore(changed);
+        desk.ignore(recorded);
         stage.open(Screens.none(), new Destination.Wall());
     }
 
@@ -173,12 +205,15 @@ public final class Kiosk {
                 .with(Destination.Cards.class, cards -> new CardsScreen(desk, pen, navigator, sheets, notices, words));
     }
 
-    /** While the owner is away the kiosk opens on the sitter's list; a room without anybody in it on the set-up. */
+    /**
+     * While the owner is away the kiosk opens on the sitter's list, for the owner who is back on what happened; a room
+     * without anybody in it on the set-up.
+     */
     private Destination first() {
         if (desk.room().people().isEmpty()) {
             return new Destination.Setup();
         }
-        return isSitter() ? new Destination.Today() : new Destination.Wall();
+        return isSitter() ? new Destination.Today() : reviewFirst().orElseGet(Destination.Wall::new);
     }
 
     private boolean isSitter() {
