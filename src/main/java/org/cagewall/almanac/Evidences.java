@@ -20,6 +20,7 @@ import org.cagewall.room.Removal;
 import org.cagewall.room.Room;
 import org.cagewall.room.Round;
 import org.cagewall.room.Timing;
+import org.cagewall.room.ToldDay;
 import org.cagewall.room.WhyRemoved;
 import org.cagewall.text.Message;
 
@@ -63,7 +64,7 @@ record Evidences(Room room, Function<Pair, Timetable> timetables) {
     }
 
     private Measure ofChicks(
-            Pair pair, Predicate<Chick> counts, Function<PastEgg, Optional<LocalDate>> past, Predicate<Chick> hit) {
+            Pair pair, Predicate<Chick> counts, Function<PastEgg, Optional<ToldDay>> past, Predicate<Chick> hit) {
         Rate held = kin(pair)
                 .map(each -> rate(chicks(each).filter(counts).toList(), hit))
                 .reduce(new Rate(0, 0), Rate::plus);

@@ -19,8 +19,8 @@ import org.cagewall.room.NestLook;
 import org.cagewall.room.Pair;
 import org.cagewall.room.Room;
 import org.cagewall.room.Round;
-import org.cagewall.room.Sitting;
 import org.cagewall.room.Timing;
+import org.cagewall.room.ToldDay;
 import org.cagewall.room.Weaning;
 
 /** Works out what is expected of one cage. Pure; any thread. */
@@ -223,8 +223,8 @@ final class OneNest {
                                         usual.day(),
                                         last.day(),
                                         first.about() || usual.about() || last.about())))));
-        return Due.of(round.sitting().map(Sitting::day), window.filter(it -> round.isOpen()))
-                .map(due -> due.guessed(round.sitting().filter(Sitting::about).isPresent()));
+        return Due.of(round.sitting().map(ToldDay::day), window.filter(it -> round.isOpen()))
+                .map(due -> due.guessed(round.sitting().filter(ToldDay::about).isPresent()));
     }
 
     /** Expected until the largest clutch is laid, one has hatched, the round has ended, or the pair is being parted. */

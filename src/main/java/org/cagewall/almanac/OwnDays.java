@@ -16,8 +16,8 @@ import org.cagewall.room.Cage;
 import org.cagewall.room.Hung;
 import org.cagewall.room.PastEgg;
 import org.cagewall.room.Room;
-import org.cagewall.room.Sitting;
 import org.cagewall.room.Timing;
+import org.cagewall.room.ToldDay;
 
 /** Counts how many days this room's own birds of a species took for what they do. For one thread. */
 final class OwnDays {
@@ -126,9 +126,9 @@ final class OwnDays {
 
     /** The day she was seen to sit, else the day of the egg she usually sits from; empty where that is a guess. */
     private Optional<LocalDate> start(List<PastEgg> laid) {
-        Optional<Sitting> seen = laid.get(0).sitting();
+        Optional<ToldDay> seen = laid.get(0).sitting();
         return seen.isPresent()
-                ? seen.filter(sitting -> !sitting.about()).map(Sitting::day)
+                ? seen.flatMap(ToldDay::known)
                 : sitsFrom.filter(nth -> nth <= laid.size())
                         .map(nth -> laid.get(nth - 1))
                         .filter(egg -> !egg.about())
@@ -156,9 +156,9 @@ final class OwnDays {
         }
     }
 
-    private void age(Timing timing, long hatched, Optional<LocalDate> day) {
-        if (day.isPresent()) {
-            note(timing, day.get().toEpochDay() - hatched, 0);
+    private void age(Timing timing, long hatched, Optional<ToldDay> told) {
+        if (told.isPresent() && !told.get().about()) {
+            note(timing, told.get().day().toEpochDay() - hatched, 0);
         }
     }
 

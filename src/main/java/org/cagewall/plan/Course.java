@@ -17,8 +17,8 @@ import org.cagewall.room.Chick;
 import org.cagewall.room.Egg;
 import org.cagewall.room.EggState;
 import org.cagewall.room.Round;
-import org.cagewall.room.Sitting;
 import org.cagewall.room.Timing;
+import org.cagewall.room.ToldDay;
 
 /**
  * What is yet to come of one nest, stage by stage, as a law has it. No round is begun in it that has not begun: eggs of a
@@ -92,7 +92,7 @@ record Course(
         return new Laying(
                 round.eggs().stream().map(laid -> day(laid.laid())).sorted().toList(),
                 OptionalInt.empty(),
-                dayOf(round.sitting().map(Sitting::day)),
+                dayOf(round.sitting().map(ToldDay::day)),
                 egg);
     }
 

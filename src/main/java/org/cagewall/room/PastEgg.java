@@ -15,7 +15,7 @@ import java.util.stream.Stream;
  * @param about whether the day it was laid or hatched is the keeper's guess
  * @param moved whether it ever lay in another nest
  * @param sitting from when the hen was seen to sit
- * @param ringed the day it was ringed, as {@code left} and {@code weaned} empty where that is the keeper's guess
+ * @param left when it first left the box
  */
 public record PastEgg(
         long pair,
@@ -27,12 +27,12 @@ public record PastEgg(
         LocalDate laid,
         boolean about,
         boolean moved,
-        Optional<Sitting> sitting,
+        Optional<ToldDay> sitting,
         boolean full,
         Optional<LocalDate> hatched,
-        Optional<LocalDate> ringed,
-        Optional<LocalDate> left,
-        Optional<LocalDate> weaned) {
+        Optional<ToldDay> ringed,
+        Optional<ToldDay> left,
+        Optional<ToldDay> weaned) {
 
     /** The eggs of a pair that is held no longer. */
     public static Stream<PastEgg> of(Pair pair, Optional<Bird> hen) {
@@ -54,17 +54,16 @@ public record PastEgg(
                 round.sitting(),
                 egg.wasFull(),
                 chick.map(Chick::hatched),
-                chick.flatMap(Chick::ring).filter(ring -> !ring.about()).map(ChickRing::day),
+                chick.flatMap(Chick::ring).map(ring -> new ToldDay(ring.day(), ring.about())),
                 chick.flatMap(PastEgg::left),
-                chick.flatMap(Chick::weaned).filter(weaning -> !weaning.about()).map(Weaning::day));
+                chick.flatMap(Chick::weaned).map(weaning -> new ToldDay(weaning.day(), weaning.about())));
     }
 
-    /** The first day out of the box; empty where any such day is a guess, since it might have been the first. */
-    private static Optional<LocalDate> left(Chick chick) {
+    /** A guess where any day out of the box is one, since it might have been the first. */
+    private static Optional<ToldDay> left(Chick chick) {
         List<BoxTrip> out = chick.trips().stream().filter(BoxTrip::out).toList();
         return out.stream()
-                .filter(trip -> out.stream().noneMatch(BoxTrip::about))
-                .map(BoxTrip::day)
-                .findFirst();
+                .findFirst()
+                .map(first -> new ToldDay(first.day(), out.stream().anyMatch(BoxTrip::about)));
     }
 }

@@ -10,7 +10,7 @@ import java.util.Optional;
  * @param sitting from when the hen was seen to sit
  */
 public record Round(
-        long id, int number, LocalDate begun, Optional<LocalDate> ended, Optional<Sitting> sitting, List<Egg> eggs) {
+        long id, int number, LocalDate begun, Optional<LocalDate> ended, Optional<ToldDay> sitting, List<Egg> eggs) {
 
     public Round {
         eggs = List.copyOf(eggs);

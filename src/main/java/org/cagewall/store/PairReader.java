@@ -20,8 +20,8 @@ import org.cagewall.room.Pair;
 import org.cagewall.room.PartingBegun;
 import org.cagewall.room.Removal;
 import org.cagewall.room.Round;
-import org.cagewall.room.Sitting;
 import org.cagewall.room.SkippedStage;
+import org.cagewall.room.ToldDay;
 import org.cagewall.room.Weaning;
 import org.jdbi.v3.core.Handle;
 
@@ -76,10 +76,10 @@ final class PairReader {
             return List.of();
         }
         Map<Long, LocalDate> ended = last(Fact.RoundEnd.class, Fact.RoundEnd::round, Row::day);
-        Map<Long, Sitting> sitting = last(
+        Map<Long, ToldDay> sitting = last(
                 Fact.Sitting.class,
                 Fact.Sitting::round,
-                row -> new Sitting(row.day(), row.fact().about()));
+                row -> new ToldDay(row.day(), row.fact().about()));
         Map<Long, List<Row<Fact.Egg>>> eggs = ofPair(Fact.Egg.class).stream()
                 .collect(Collectors.groupingBy(row -> row.fact().round()));
         return begun.stream()

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.cagewall.room.PastEgg;
-import org.cagewall.room.Sitting;
+import org.cagewall.room.ToldDay;
 import org.jdbi.v3.core.Handle;
 
 /** Reads the eggs of pairs that the room no longer holds, in one question. Bound to the handle's thread. */
@@ -22,26 +22,25 @@ final class PastReader {
             .thenComparing(PastEgg::mark);
 
     private static final String EGGS = """
-            SELECT e.pair, e.round, e.mark, b.species, COALESCE(e.laid, e.day), e.about, COALESCE(h.hatched, h.day),
-              h.about,
-              s.day,
+            SELECT e.pair, p.cage, p.day, p.about, e.round, e.mark, b.species, COALESCE(e.laid, e.day), e.about,
               (SELECT COUNT(*) FROM nest_move m WHERE m.round = e.round AND m.mark = e.mark),
-              (SELECT MIN(g.day) FROM ringing g WHERE g.round = e.round AND g.mark = e.mark AND NOT g.about),
-              (SELECT MIN(t.day) FROM box_trip t WHERE t.round = e.round AND t.mark = e.mark AND t.outside
-                AND NOT EXISTS (SELECT 1 FROM box_trip u WHERE u.round = t.round AND u.mark = t.mark AND u.outside
-                  AND u.about)),
-              (SELECT MIN(w.day) FROM weaning w WHERE w.round = e.round AND w.mark = e.mark AND NOT w.about),
+              s.day, s.about,
               (SELECT COUNT(*) FROM pip i WHERE i.round = e.round AND i.mark = e.mark)
                 + (SELECT COUNT(*) FROM removal r WHERE r.round = e.round AND r.mark = e.mark
                     AND r.why = 'DEAD_IN_SHELL')
                 + (SELECT COUNT(*) FROM candling c WHERE c.round = e.round AND c.mark = e.mark AND c.finding = 'FULL'
                     AND NOT EXISTS (SELECT 1 FROM candling d WHERE d.round = c.round AND d.mark = c.mark
                       AND (d.day > c.day OR d.day = c.day AND d.entry > c.entry))),
-              p.cage, p.day, p.about, s.about
+              COALESCE(h.hatched, h.day), h.about, g.day, g.about,
+              (SELECT MIN(t.day) FROM box_trip t WHERE t.round = e.round AND t.mark = e.mark AND t.outside),
+              (SELECT COUNT(*) FROM box_trip u WHERE u.round = e.round AND u.mark = e.mark AND u.outside AND u.about),
+              w.day, w.about
             FROM egg e JOIN pairing p ON p.entry = e.pair JOIN bird b ON b.entry = p.hen
-              LEFT JOIN hatching h ON h.round = e.round AND h.mark = e.mark
               LEFT JOIN sitting s ON s.round = e.round AND NOT EXISTS (SELECT 1 FROM sitting v WHERE v.round = s.round
-                AND (v.day > s.day OR v.day = s.day AND v.entry > s.entry))""";
+                AND (v.day > s.day OR v.day = s.day AND v.entry > s.entry))
+              LEFT JOIN hatching h ON h.round = e.round AND h.mark = e.mark
+              LEFT JOIN ringing g ON g.round = e.round AND g.mark = e.mark
+              LEFT JOIN weaning w ON w.round = e.round AND w.mark = e.mark""";
 
     private final Handle handle;
 
@@ -66,28 +65,33 @@ final class PastReader {
     }
 
     private static PastEgg egg(ResultSet rows) throws SQLException {
-        Optional<LocalDate> hatched = date(rows, 7);
-        boolean pairingGuessed = rows.getBoolean(17);
-        boolean sittingGuessed = rows.getBoolean(18);
+        Optional<ToldDay> paired = told(rows, 3);
+        Optional<ToldDay> hatched = told(rows, 14);
         return new PastEgg(
                 rows.getLong(1),
-                rows.getLong(15),
-                pairingGuessed ? Optional.empty() : date(rows, 16),
                 rows.getLong(2),
-                rows.getString(3),
-                Optional.ofNullable(rows.getString(4)),
-                date(rows, 5).orElseThrow(),
-                rows.getBoolean(6) || hatched.isPresent() && rows.getBoolean(8),
+                paired.flatMap(ToldDay::known),
+                rows.getLong(5),
+                rows.getString(6),
+                Optional.ofNullable(rows.getString(7)),
+                day(rows, 8).orElseThrow(),
+                rows.getBoolean(9) || hatched.filter(ToldDay::about).isPresent(),
                 rows.getInt(10) > 0,
-                date(rows, 9).map(day -> new Sitting(day, sittingGuessed)),
-                hatched.isPresent() || rows.getInt(14) > 0,
-                hatched,
-                date(rows, 11),
-                date(rows, 12),
-                date(rows, 13));
+                told(rows, 11),
+                hatched.isPresent() || rows.getInt(13) > 0,
+                hatched.map(ToldDay::day),
+                told(rows, 16),
+                told(rows, 18),
+                told(rows, 20));
     }
 
-    private static Optional<LocalDate> date(ResultSet rows, int column) throws SQLException {
+    /** A day, and in the column after it whether that is a guess. */
+    private static Optional<ToldDay> told(ResultSet rows, int column) throws SQLException {
+        Optional<LocalDate> day = day(rows, column);
+        return day.isPresent() ? Optional.of(new ToldDay(day.get(), rows.getBoolean(column + 1))) : Optional.empty();
+    }
+
+    private static Optional<LocalDate> day(ResultSet rows, int column) throws SQLException {
         return Optional.ofNullable(rows.getString(column)).map(LocalDate::parse);
     }
 }

@@ -14,7 +14,7 @@ import org.cagewall.room.Pair;
 import org.cagewall.room.Removal;
 import org.cagewall.room.Room;
 import org.cagewall.room.Round;
-import org.cagewall.room.Sitting;
+import org.cagewall.room.ToldDay;
 import org.cagewall.room.WhyRemoved;
 
 /**
@@ -64,7 +64,7 @@ final class Answered {
         BY_AN_EGG.stream()
                 .filter(kind -> kind != Kind.UNSAT)
                 .forEach(kind -> note(cage, kind, Optional.of(round.begun())));
-        note(cage, Kind.UNSAT, round.sitting().map(Sitting::day));
+        note(cage, Kind.UNSAT, round.sitting().map(ToldDay::day));
         round.eggs().forEach(egg -> {
             BY_AN_EGG.forEach(kind -> note(cage, kind, Optional.of(egg.laid())));
             egg(egg.nest(), egg);

@@ -37,12 +37,12 @@ import org.cagewall.room.Round;
 import org.cagewall.room.Routine;
 import org.cagewall.room.Settings;
 import org.cagewall.room.Sex;
-import org.cagewall.room.Sitting;
 import org.cagewall.room.SkippedStage;
 import org.cagewall.room.Stage;
 import org.cagewall.room.Stay;
 import org.cagewall.room.TaskOutcome;
 import org.cagewall.room.Timing;
+import org.cagewall.room.ToldDay;
 import org.cagewall.room.Use;
 import org.cagewall.room.Weaning;
 import org.cagewall.room.WhyRemoved;
@@ -264,7 +264,7 @@ public final class NestSketch {
         private final Home home;
         private final int number;
         private final List<EggSketch> eggs = new ArrayList<>();
-        private Optional<Sitting> sitting = Optional.empty();
+        private Optional<ToldDay> sitting = Optional.empty();
         private Optional<LocalDate> ended = Optional.empty();
 
         private Clutch(Home home, int number) {
@@ -292,12 +292,12 @@ public final class NestSketch {
         }
 
         public Clutch sitting(LocalDate day) {
-            sitting = Optional.of(new Sitting(day, false));
+            sitting = Optional.of(new ToldDay(day, false));
             return this;
         }
 
         public Clutch sittingAbout(LocalDate day) {
-            sitting = Optional.of(new Sitting(day, true));
+            sitting = Optional.of(new ToldDay(day, true));
             return this;
         }
 

@@ -13,8 +13,8 @@ import org.cagewall.almanac.NestSketch.Clutch;
 import org.cagewall.almanac.NestSketch.Home;
 import org.cagewall.room.BoxStep;
 import org.cagewall.room.PastEgg;
-import org.cagewall.room.Sitting;
 import org.cagewall.room.Timing;
+import org.cagewall.room.ToldDay;
 import org.cagewall.text.Words;
 import org.junit.jupiter.api.Test;
 
@@ -231,7 +231,7 @@ class OwnNumbersTest {
                         laid,
                         false,
                         false,
-                        Optional.of(new Sitting(laid, false)),
+                        Optional.of(new ToldDay(laid, false)),
                         true,
                         Optional.of(laid.plusDays(incubations.get(i))),
                         Optional.empty(),

@@ -12,8 +12,8 @@ import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import org.cagewall.room.BoxStep;
 import org.cagewall.room.PastEgg;
-import org.cagewall.room.Sitting;
 import org.cagewall.room.Timing;
+import org.cagewall.room.ToldDay;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -120,6 +120,7 @@ class OwnWindowsTest {
             Timing timing,
             Optional<LocalDate> hatched,
             Optional<LocalDate> later) {
+        Optional<ToldDay> told = later.map(day -> new ToldDay(day, false));
         return new PastEgg(
                 1_000_000L + round,
                 1,
@@ -130,12 +131,12 @@ class OwnWindowsTest {
                 laid,
                 false,
                 false,
-                Optional.of(new Sitting(laid, false)),
+                Optional.of(new ToldDay(laid, false)),
                 true,
                 hatched,
-                later.filter(day -> timing == Timing.RINGING),
-                later.filter(day -> timing == Timing.OUT_OF_BOX),
-                later.filter(day -> timing == Timing.INDEPENDENT));
+                told.filter(day -> timing == Timing.RINGING),
+                told.filter(day -> timing == Timing.OUT_OF_BOX),
+                told.filter(day -> timing == Timing.INDEPENDENT));
     }
 
     private static double held(int[] counts, int from, int to) {

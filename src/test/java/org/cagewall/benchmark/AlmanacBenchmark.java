@@ -13,6 +13,7 @@ import org.cagewall.almanac.Outlook;
 import org.cagewall.room.BoxStep;
 import org.cagewall.room.PastEgg;
 import org.cagewall.room.Room;
+import org.cagewall.room.ToldDay;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
@@ -76,9 +77,9 @@ class AlmanacBenchmark {
                     Optional.empty(),
                     true,
                     Optional.of(hatched),
-                    Optional.of(hatched.plusDays(7L + chance.nextInt(3))),
-                    Optional.of(hatched.plusDays(30L + chance.nextInt(6))),
-                    Optional.of(hatched.plusDays(40L + chance.nextInt(8)))));
+                    Optional.of(new ToldDay(hatched.plusDays(7L + chance.nextInt(3)), false)),
+                    Optional.of(new ToldDay(hatched.plusDays(30L + chance.nextInt(6)), false)),
+                    Optional.of(new ToldDay(hatched.plusDays(40L + chance.nextInt(8)), false))));
         }
         return eggs;
     }

@@ -6,8 +6,10 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Stream;
 import org.cagewall.almanac.Almanac;
+import org.cagewall.almanac.Evidence;
 import org.cagewall.almanac.Outlook;
 import org.cagewall.almanac.OwnNumbers;
+import org.cagewall.almanac.Rate;
 import org.cagewall.room.Room;
 import org.cagewall.room.Timing;
 import org.junit.jupiter.api.BeforeEach;
@@ -59,6 +61,20 @@ class GuessedDaysTest extends InMemory {
 
         assertThat(later.pairIn(later.cage("A2").orElseThrow())).isEmpty();
         assertThatOnlyTheSecondChickCounts(later);
+    }
+
+    @Test
+    void aChickRingedOnAGuessedDayWasRingedAllTheSame() {
+        tell("""
+                {"deed":"bird-left","bird":"HB 24-013","how":"sold","sure":true,"on":"2026-04-14","by":"Ines"}
+                {"deed":"bird-left","bird":"HB 24-014","how":"sold","sure":true,"on":"2026-04-14","by":"Ines"}
+                """);
+        Room later = store().room(NEXT_YEAR);
+
+        Evidence evidence = Almanac.of(later).evidence(later.pairs().get(0), NEXT_YEAR);
+
+        assertThat(evidence.ringed().room()).isEqualTo(new Rate(2, 2));
+        assertThat(evidence.weaned().room()).isEqualTo(new Rate(2, 2));
     }
 
     @Test
