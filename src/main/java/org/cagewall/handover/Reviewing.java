@@ -78,6 +78,7 @@ final class Reviewing {
 
     private Optional<DaysAway> daysAway() {
         return room.absences().stream()
+                .filter(Absence::cameAbout)
                 .filter(absence ->
                         !absence.from().isAfter(to) && !absence.last().isBefore(from))
                 .max(Comparator.comparing(Absence::from))

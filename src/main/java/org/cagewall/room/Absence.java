@@ -51,6 +51,21 @@ public record Absence(
                 && ended.filter(back -> !day.isBefore(back)).isEmpty();
     }
 
+    /** Whether there was any day of it: the owner may have stayed at home. */
+    public boolean cameAbout() {
+        return !last().isBefore(from);
+    }
+
+    /** Who looked after the birds, one after another. */
+    public List<String> sitters() {
+        return cameAbout()
+                ? from.datesUntil(last().plusDays(1))
+                        .map(day -> planOn(day).sitter())
+                        .distinct()
+                        .toList()
+                : List.of();
+    }
+
     /** Its first day that has not gone by on that day. */
     public LocalDate firstFrom(LocalDate today) {
         return from.isAfter(today) ? from : today;

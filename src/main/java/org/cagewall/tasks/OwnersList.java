@@ -94,7 +94,7 @@ final class OwnersList {
     private Optional<Task> back() {
         return room.absenceBefore(date)
                 .filter(absence -> !absence.last().plusDays(BACK_DAYS).isBefore(date))
-                .filter(absence -> room.absenceOn(date).isEmpty())
+                .filter(absence -> room.absenceOn(date).isEmpty() && absence.cameAbout())
                 .flatMap(absence -> firstCage()
                         .map(cage -> task(
                                 Task.id(absence.last().plusDays(1), cage.name(), Kind.BACK),
@@ -102,7 +102,7 @@ final class OwnersList {
                                 Kind.BACK,
                                 absence.last().plusDays(1),
                                 Message.of("tasks.do-back"),
-                                Message.of("tasks.why-back", absence.from(), absence.last(), absence.sitter()),
+                                Message.of("tasks.why-back", absence.from(), absence.last(), absence.sitters()),
                                 List.of(Message.of("tasks.how-back")),
                                 Optional.empty())));
     }

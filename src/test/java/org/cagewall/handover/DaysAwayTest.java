@@ -6,6 +6,11 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import org.cagewall.desk.Daybook;
 import org.cagewall.room.Absence;
+import org.cagewall.room.Room;
+import org.cagewall.tasks.Audience;
+import org.cagewall.tasks.DailyList;
+import org.cagewall.tasks.Kind;
+import org.cagewall.text.Words;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -111,7 +116,7 @@ class DaysAwayTest {
                         new DaysAway.Stint("Tomas", LEAVES, LEAVES.plusDays(2)),
                         new DaysAway.Stint("Joan", LEAVES.plusDays(3), LEAVES.plusDays(9)));
         assertThat(book.log().get(0).what())
-                .satisfies(what -> assertThat(org.cagewall.text.Words.english().say(what))
+                .satisfies(what -> assertThat(Words.english().say(what))
                         .isEqualTo("days away changed: Joan looks after the birds from now on"));
     }
 
@@ -128,6 +133,31 @@ class DaysAwayTest {
         assertThat(reviewed().daysLate()).isZero();
         assertThat(reviewed().plannedFrom()).isEqualTo(LEAVES);
         assertThat(reviewed().sitters()).containsExactly(new DaysAway.Stint("Joan", LEAVES, LEAVES.plusDays(4)));
+    }
+
+    @Test
+    void anOwnerWhoStayedAtHomeHasNothingToRead() {
+        book.tell("{\"deed\":\"away-ended\",\"by\":\"Ines\"}");
+
+        Room room = book.desk().room();
+        assertThat(DailyList.of(room, LEAVES, Audience.OWNER)).noneMatch(task -> task.kind() == Kind.BACK);
+        assertThat(Review.of(room, book.log(), LEAVES.minusDays(6), LEAVES).away())
+                .isEmpty();
+    }
+
+    @Test
+    void theTaskToReadNamesEachSitter() {
+        book = book.on(LEAVES.plusDays(3))
+                .tell("{\"deed\":\"away-changed\",\"sitter\":\"Joan\",\"by\":\"Ines\"}")
+                .on(LEAVES.plusDays(11));
+
+        assertThat(DailyList.of(book.desk().room(), LEAVES.plusDays(11), Audience.OWNER))
+                .filteredOn(task -> task.kind() == Kind.BACK)
+                .singleElement()
+                .satisfies(
+                        task -> assertThat(Words.english().say(task.why()))
+                                .isEqualTo(
+                                        "You were away from 10 April 2026 to 19 April 2026; Tomas, Joan looked after the birds."));
     }
 
     private DaysAway reviewed() {

@@ -48,6 +48,29 @@ class SitterJourneyTest extends InAWindow {
         readBack();
     }
 
+    @Test
+    void whatHappenedOpensByItselfOnTheDayAfterTheLastAndWhatWaitsLeadsToItsCage() {
+        live.read("Good morning, Tomas").press("act.all-well");
+        live.waitUntil("a cage is done", () -> checksOf(0) == 1);
+
+        clock.forward(15);
+
+        live.see("strip.A1").read("as planned").picture("return-1-review");
+        live.press("count.waiting").picture("return-2-waits");
+        live.press("go.waits.0").see("all-well").picture("return-3-cage");
+        while (live.texts().stream().noneMatch(text -> text.contains("Ines, owner"))) {
+            live.press("person");
+        }
+        live.see("all-well");
+        live.press("nav.handover").press("read").press("all-read").read("All is read");
+        leaveAndReopen();
+
+        assertThat(TestDesk.newest(desk, 200))
+                .anyMatch(entry ->
+                        entry.deed().equals("task-done") && entry.line().contains("/back"))
+                .anyMatch(entry -> entry.line().contains("read-missed-cages"));
+    }
+
     private void theFirstDayAllIsWell() {
         live.read("Good morning, Tomas").picture("sitter-1-morning");
         int cages = openCages();

@@ -16,6 +16,7 @@ import org.cagewall.kiosk.shell.Navigator;
 import org.cagewall.kiosk.shell.Notices;
 import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.Shown;
+import org.cagewall.room.Absence;
 import org.cagewall.room.How;
 import org.cagewall.room.LogEntry;
 import org.cagewall.room.LogQuery;
@@ -68,7 +69,9 @@ final class ReviewActs {
         LocalDate today = desk.today();
         return room.absenceOn(today)
                 .map(away -> new Days(away.from(), today))
-                .or(() -> room.absenceBefore(today).map(away -> new Days(away.from(), away.last())))
+                .or(() -> room.absenceBefore(today)
+                        .filter(Absence::cameAbout)
+                        .map(away -> new Days(away.from(), away.last())))
                 .orElseGet(() -> new Days(today.minusDays(DAYS_READ - 1L), today));
     }
 

@@ -77,7 +77,7 @@ final class StripWords {
         }
         if (strip.rows().stream().flatMap(row -> row.cells().stream()).anyMatch(Strip.Cell::isDifferent)) {
             key.add(new HandoverState.Key(
-                    new DayMark(Shape.SQUARE, Ground.DIFFERENT), words.say("handover.key.different")));
+                    new DayMark(Shape.DOT, Ground.DIFFERENT), words.say("handover.key.different")));
         }
         return key;
     }
