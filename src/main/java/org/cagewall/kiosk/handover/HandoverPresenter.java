@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
-import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import org.cagewall.deed.Anew;
 import org.cagewall.deed.AwayDeed;
@@ -15,14 +14,12 @@ import org.cagewall.deed.Deed;
 import org.cagewall.deed.VisitDeed;
 import org.cagewall.desk.Desk;
 import org.cagewall.handover.Lead;
-import org.cagewall.handover.Pack;
 import org.cagewall.handover.Ready;
 import org.cagewall.kiosk.kit.RowFace;
 import org.cagewall.kiosk.kit.TagKind;
 import org.cagewall.kiosk.shell.Answer;
 import org.cagewall.kiosk.shell.Asking;
 import org.cagewall.kiosk.shell.Destination;
-import org.cagewall.kiosk.shell.KioskSettings;
 import org.cagewall.kiosk.shell.Navigator;
 import org.cagewall.kiosk.shell.Notices;
 import org.cagewall.kiosk.shell.Pen;
@@ -46,10 +43,9 @@ public final class HandoverPresenter {
     private final Pen pen;
     private final Navigator navigator;
     private final Asking asking;
-    private final Notices notices;
     private final Words words;
     private final Shown<HandoverState> shown;
-    private final PackJob job;
+    private final PackActs pack;
     private final Watch watch;
     private final ReviewActs review;
 
@@ -66,12 +62,15 @@ public final class HandoverPresenter {
         this.pen = pen;
         this.navigator = navigator;
         this.asking = asking;
-        this.notices = notices;
         this.words = words;
-        this.job = new PackJob(words, desk.folder(), printers);
         this.watch = new Watch(desk, this::refresh);
         this.shown = new Shown<>(goingAway(), view);
+        this.pack = new PackActs(desk, pen, asking, notices, words, printers, shown);
         this.review = new ReviewActs(desk, pen, navigator, asking, notices, words, shown);
+    }
+
+    PackActs pack() {
+        return pack;
     }
 
     ReviewActs review() {
@@ -274,99 +273,6 @@ public final class HandoverPresenter {
         absence()
                 .filter(away -> !day.isBefore(away.from()) && !day.isAfter(away.to()))
                 .ifPresent(away -> page(new RehearsalWords(words).day(desk.room(), desk.today(), away, day)));
-    }
-
-    // ------------------------------------------------------------------ the pack
-
-    void pack() {
-        thePack().ifPresent(pack -> {
-            page(new HandoverState.Packing(
-                    words.say("handover.pack-title", pack.absence().sitter()),
-                    contents(pack),
-                    Optional.empty(),
-                    KioskSettings.read(desk.folder().kioskProperties()).printer(),
-                    HandoverState.Work.NONE,
-                    Optional.empty(),
-                    HandoverState.Came.WELL));
-            desk.work(book -> job.printers(), answer -> {
-                if (answer instanceof org.cagewall.desk.Answer.Got<List<String>> got) {
-                    packing(now -> now.with(
-                            got.value(),
-                            got.value().contains(now.printer())
-                                    ? now.printer()
-                                    : got.value().stream().findFirst().orElse("")));
-                } else {
-                    packing(now -> now.with(List.of(), ""));
-                }
-            });
-        });
-    }
-
-    private Optional<Pack> thePack() {
-        return absence().map(away -> Pack.of(desk.room(), desk.today(), away));
-    }
-
-    private List<String> contents(Pack pack) {
-        return List.of(
-                words.say("handover.pack-door"),
-                words.say("handover.pack-wall", pack.walls().size()),
-                words.say("handover.pack-routine"),
-                words.say("handover.pack-days", pack.days().size(), pack.left()),
-                words.say("handover.pack-cases"),
-                words.say("handover.pack-back"));
-    }
-
-    void printer(String name) {
-        packing(now -> now.with(now.printers().orElse(List.of()), name));
-    }
-
-    void savePack() {
-        make(job::save, "handover.pack-saved");
-    }
-
-    void print() {
-        if (shown.now().page() instanceof HandoverState.Packing now) {
-            make(pack -> job.print(pack, now.printer()), "handover.pack-printed");
-        }
-    }
-
-    /** Only an owner or a keeper prints; pages are made of the room as it is at that moment. */
-    private void make(Function<Pack, PackJob.Result> how, String done) {
-        Optional<Pack> pack = thePack();
-        if (pack.isEmpty()) {
-            backToThePlan();
-        } else if (pen.holder().filter(person -> person.role() != Role.SITTER).isEmpty()) {
-            asking.tell(Message.of("handover.pack-sitter"), Message.of("handover.pack-sitter-text"));
-        } else {
-            packing(HandoverState.Packing::working);
-            desk.work(book -> how.apply(pack.get()), answer -> follow(answer, done));
-        }
-    }
-
-    private void follow(org.cagewall.desk.Answer<PackJob.Result> answer, String done) {
-        if (answer instanceof org.cagewall.desk.Answer.Got<PackJob.Result> got) {
-            got.value().problem().ifPresent(why -> say(HandoverState.Came.NOT, words.say(why)));
-            got.value()
-                    .where()
-                    .ifPresent(where -> say(
-                            HandoverState.Came.WELL,
-                            words.say(done, where, desk.folder().path().toString())));
-        } else if (answer instanceof org.cagewall.desk.Answer.Refused<PackJob.Result> refused) {
-            say(HandoverState.Came.NOT, words.sentence(refused.reason()));
-        } else if (answer instanceof org.cagewall.desk.Answer.Failed<PackJob.Result> failed) {
-            packing(now -> now.saying(HandoverState.Came.WELL, Optional.empty()));
-            notices.failed(failed.code());
-        }
-    }
-
-    private void say(HandoverState.Came how, String what) {
-        packing(now -> now.saying(how, Optional.of(what)));
-    }
-
-    private void packing(UnaryOperator<HandoverState.Packing> to) {
-        if (shown.now().page() instanceof HandoverState.Packing now) {
-            page(to.apply(now));
-        }
     }
 
     // ------------------------------------------------------------------ the plan

@@ -65,7 +65,7 @@ final class PackPage extends Pane {
                 names.stream().map(each -> new Choice<>(each, each, each)).toList();
         all.add(Labelled.of(
                 words.say("handover.printer"),
-                Chips.oneOf("printer", printers, name -> presenter.get().printer(name))
+                Chips.oneOf("printer", printers, name -> presenter.get().pack().printer(name))
                         .choose(List.of(page.printer()))));
     }
 
@@ -75,12 +75,13 @@ final class PackPage extends Pane {
         boolean prints = page.printers().filter(all -> !all.isEmpty()).isPresent();
         Row buttons = new Row();
         if (prints) {
-            buttons.add(
-                    ready(page, ButtonKind.MAIN, "print", () -> presenter.get().print()));
+            buttons.add(ready(
+                    page, ButtonKind.MAIN, "print", () -> presenter.get().pack().print()));
         }
         buttons.add(ready(page, prints ? ButtonKind.OUTLINED : ButtonKind.MAIN, "save-pack", () -> presenter
                 .get()
-                .savePack()));
+                .pack()
+                .save()));
         buttons.add(button(
                 ButtonKind.OUTLINED, "back", "go-back", () -> presenter.get().backToThePlan()));
         foot.add(buttons, "growx");

@@ -79,7 +79,8 @@ final class ReadyPage extends Pane {
         buttons.add(button(away ? ButtonKind.OUTLINED : ButtonKind.MAIN, "rehearse", () -> presenter
                 .get()
                 .rehearse()));
-        buttons.add(button(ButtonKind.OUTLINED, "pack", () -> presenter.get().pack()));
+        buttons.add(
+                button(ButtonKind.OUTLINED, "pack", () -> presenter.get().pack().open()));
         buttons.add(button(ButtonKind.OUTLINED, "change", () -> presenter.get().change()));
         card.add(buttons, "spanx 2, growx, gaptop 8");
         return card;

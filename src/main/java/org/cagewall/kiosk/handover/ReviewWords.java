@@ -322,8 +322,7 @@ final class ReviewWords {
         List<LocalTime> times =
                 all.stream().flatMap(item -> item.at().stream()).sorted().toList();
         String day = words.longDay(first.day());
-        String when =
-                times.isEmpty() ? day : words.say("handover.from-to", day, times.get(0), times.get(times.size() - 1));
+        String when = times.isEmpty() ? day : when(day, times.get(0), times.get(times.size() - 1));
         List<Long> unread =
                 all.stream().filter(item -> !item.read()).map(Item::entry).toList();
         RowFace face = RowFace.of(
@@ -333,5 +332,11 @@ final class ReviewWords {
         return unread.isEmpty()
                 ? new HandoverState.Row("day." + key, asRead(face), new HandoverState.Nowhere())
                 : new HandoverState.Row("day." + key, face, new HandoverState.Tick(unread, List.of()));
+    }
+
+    private String when(String day, LocalTime first, LocalTime last) {
+        return first.equals(last)
+                ? words.say("handover.at", day, first)
+                : words.say("handover.from-to", day, first, last);
     }
 }

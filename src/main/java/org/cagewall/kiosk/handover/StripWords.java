@@ -14,6 +14,9 @@ import org.cagewall.text.Words;
 /** Puts who looked at what into marks, and the same into words. Used on the event thread, free of Swing. */
 final class StripWords {
 
+    /** More days than these are counted, not named. */
+    private static final int MOST_DAYS = 4;
+
     private final Words words;
 
     StripWords(Words words) {
@@ -63,7 +66,7 @@ final class StripWords {
     private void days(Stream<Strip.Cell> cells, String key, List<String> parts) {
         List<String> days = cells.map(Strip.Cell::day).map(words::shortDay).toList();
         if (!days.isEmpty()) {
-            parts.add(words.say(key, days));
+            parts.add(words.say(key, days.size() <= MOST_DAYS ? days : words.say("handover.strip-days", days.size())));
         }
     }
 
