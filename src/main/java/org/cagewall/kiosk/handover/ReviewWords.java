@@ -224,17 +224,29 @@ final class ReviewWords {
                 .collect(Collectors.groupingBy(Undone::day, LinkedHashMap::new, Collectors.toList()));
         silent.forEach((day, all) -> rows.add(missed(
                 "silent." + day,
-                words.say(
-                        "handover.never-answered",
-                        all.stream().map(each -> task(each)).collect(Collectors.joining("; "))),
+                words.say("handover.never-answered", tasks(all)),
                 day,
                 all.stream().allMatch(Undone::read) ? Optional.empty() : Missed.TASKS.task(room, day))));
         return rows;
     }
 
-    private String task(Undone undone) {
-        boolean saysWhere = undone.task().endsWith(Kind.EVENING_ROW.word());
-        return saysWhere ? words.say(undone.words()) : words.say("handover.task-at", undone.words(), undone.cage());
+    /** The same task at several cages is told of once. */
+    private String tasks(List<Undone> undone) {
+        Map<String, List<Undone>> alike = undone.stream()
+                .collect(Collectors.groupingBy(
+                        each -> words.say(each.words()), LinkedHashMap::new, Collectors.toList()));
+        return alike.entrySet().stream()
+                .map(entry -> saysWhere(entry.getValue().get(0))
+                        ? entry.getKey()
+                        : words.say(
+                                "handover.task-at",
+                                entry.getKey(),
+                                entry.getValue().stream().map(Undone::cage).toList()))
+                .collect(Collectors.joining("; "));
+    }
+
+    private static boolean saysWhere(Undone undone) {
+        return undone.task().endsWith(Kind.EVENING_ROW.word());
     }
 
     private HandoverState.Row row(Item item, Undone undone) {
