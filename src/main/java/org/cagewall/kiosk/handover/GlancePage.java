@@ -104,7 +104,7 @@ final class GlancePage extends Pane {
     }
 
     private Chips<Integer> parts(HandoverState.Happened happened, int each, int parts) {
-        List<String> days = happened.strip().days();
+        List<String> days = happened.strip().dates();
         List<Choice<Integer>> choices = new ArrayList<>();
         for (int i = 0; i < parts; i++) {
             int last = Math.min(days.size(), (i + 1) * each) - 1;

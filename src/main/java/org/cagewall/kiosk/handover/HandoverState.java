@@ -269,13 +269,15 @@ public record HandoverState(String title, String subtitle, Tab tab, Page page) {
     /**
      * Who looked at what.
      *
-     * @param days a word for each
+     * @param days a number for each
+     * @param dates the same days with their months
      * @param key what each mark that is there means
      */
-    public record StripFace(List<String> days, List<StripLine> lines, List<Key> key) {
+    public record StripFace(List<String> days, List<String> dates, List<StripLine> lines, List<Key> key) {
 
         public StripFace {
             days = List.copyOf(days);
+            dates = List.copyOf(dates);
             lines = List.copyOf(lines);
             key = List.copyOf(key);
         }

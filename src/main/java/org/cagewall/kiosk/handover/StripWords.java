@@ -28,6 +28,7 @@ final class StripWords {
                 strip.days().stream()
                         .map(day -> Integer.toString(day.getDayOfMonth()))
                         .toList(),
+                strip.days().stream().map(words::shortDay).toList(),
                 strip.rows().stream().map(this::line).toList(),
                 key(strip));
     }

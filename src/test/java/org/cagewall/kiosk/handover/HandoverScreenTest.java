@@ -188,6 +188,21 @@ class HandoverScreenTest extends WithDaybook {
         assertThat(text(handover)).contains("This cage is empty (C2, C5, D1, D4, D7, E3, E6); Old soft food out (A2)");
     }
 
+    @Test
+    void aLongAbsenceIsTurnedInParts() {
+        book.tell("""
+                {"deed":"away-planned","from":"2026-04-14","to":"2026-08-10","sitter":"Tomas","by":"Ines"}
+                """);
+        book = book.on(LocalDate.of(2026, 8, 11));
+        Painted handover = handover(TextSize.NORMAL).png("handover-long").assertFit();
+        assertThat(text(handover)).contains("14 Apr to ", " to 10 Aug");
+
+        handover.press("strip-part.3").png("handover-long-turned").assertFit();
+
+        assertThat(handover.find("strip-part.3", AbstractButton.class).isSelected())
+                .isTrue();
+    }
+
     private static String aFortnight() {
         StringBuilder lines = new StringBuilder();
         for (int day = 14; day <= 27; day++) {
