@@ -51,19 +51,24 @@ record ShownAhead(Ahead ahead, Words words) {
     }
 
     private void columns(WorkingBack back, List<String> lines) {
-        lines.add(row("", words::heading));
+        lines.add(row("", words::heading, ""));
         for (Steps.Step step : Steps.Step.values()) {
             lines.add(row(
-                    words.heading(step), pace -> words.date(back.column(pace).day(step))));
+                    words.heading(step),
+                    pace -> words.date(back.column(pace).day(step)),
+                    Steps.before(step)
+                            .flatMap(before ->
+                                    back.days(step).map(days -> words.say("command.ahead.days-after", days, before)))
+                            .orElse("")));
         }
     }
 
-    /** A head and three cells below one another, for letters of one width. */
-    private static String row(String head, Function<Pace, String> cell) {
-        return Stream.concat(Stream.of(head), Stream.of(Pace.values()).map(cell))
+    /** A head, three cells and what belongs to them, below one another, for letters of one width. */
+    private static String row(String head, Function<Pace, String> cell, String after) {
+        String cells = Stream.concat(Stream.of(head), Stream.of(Pace.values()).map(cell))
                 .map(text -> String.format(Locale.ROOT, "%-24s", text))
-                .collect(Collectors.joining())
-                .stripTrailing();
+                .collect(Collectors.joining());
+        return (cells + after).stripTrailing();
     }
 
     private List<String> nest(NestAhead nest) {

@@ -105,6 +105,7 @@ record Nests(Cage cage, Course course, Question question, List<FosterMove> foste
         fostered().ifPresent(ways::add);
         boxOff().ifPresent(ways::add);
         henOutEarly().ifPresent(ways::add);
+        ways.removeIf(way -> !way.clear().expected().isBefore(clear.expected()));
         ways.add(new WayOut(
                 WayOut.Way.SITTER,
                 clear,

@@ -1,6 +1,7 @@
 package org.cagewall.plan;
 
 import java.time.LocalDate;
+import java.util.Optional;
 
 /**
  * The days of one round, from the box on to the hen in the flight. Immutable; any thread.
@@ -27,6 +28,20 @@ public record Steps(
         INDEPENDENT,
         COCK_OUT,
         HEN_OUT
+    }
+
+    /** From which step the days to another are counted; empty for the first. */
+    public static Optional<Step> before(Step step) {
+        return switch (step) {
+            case BOX_ON -> Optional.empty();
+            case FIRST_EGG -> Optional.of(Step.BOX_ON);
+            case LAST_EGG -> Optional.of(Step.FIRST_EGG);
+            case LAST_HATCH -> Optional.of(Step.LAST_EGG);
+            case BOX_TURNED, INDEPENDENT -> Optional.of(Step.LAST_HATCH);
+            case BOX_OFF -> Optional.of(Step.BOX_TURNED);
+            case COCK_OUT -> Optional.of(Step.INDEPENDENT);
+            case HEN_OUT -> Optional.of(Step.COCK_OUT);
+        };
     }
 
     public LocalDate day(Step step) {

@@ -1,6 +1,8 @@
 package org.cagewall.plan;
 
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -67,6 +69,19 @@ public record WorkingBack(Timetable timetable, LocalDate clearBy, Policy policy,
 
     public Steps column(Pace pace) {
         return columns.get(pace);
+    }
+
+    /** How many days lie before a step, column by column, once where they are the same; empty for the first step. */
+    public Optional<Message> days(Steps.Step step) {
+        return Steps.before(step).map(before -> {
+            List<Long> days = Arrays.stream(Pace.values())
+                    .map(this::column)
+                    .map(steps -> ChronoUnit.DAYS.between(steps.day(before), steps.day(step)))
+                    .toList();
+            return days.stream().distinct().count() == 1
+                    ? Message.of("plan.days", days.get(0))
+                    : Message.of("plan.days-each", days.get(0), days.get(1), days.get(2));
+        });
     }
 
     /** Which of the values it leans on were drawn towards the room's own numbers. */

@@ -11,6 +11,7 @@ import org.cagewall.almanac.NestSketch;
 import org.cagewall.almanac.Timetable;
 import org.cagewall.almanac.Window;
 import org.cagewall.room.BoxStep;
+import org.cagewall.text.Words;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -46,6 +47,26 @@ class WorkingBackTest {
                 .isEqualTo(days);
         assertThat(Stream.of(Steps.Step.values()).map(step -> steps.day(step).getYear()))
                 .containsOnly(2026);
+    }
+
+    /** The days between the dates of the table above, which are those of the timetable. */
+    @Test
+    void eachStepSaysHowManyDaysLieBeforeIt() {
+        WorkingBack back = WorkingBack.from(timetable("budgerigar"), LEAVING, Policy.WEANED, 1)
+                .orElseThrow();
+
+        assertThat(Stream.of(Steps.Step.values())
+                        .map(step -> back.days(step).map(Words.english()::say).orElse("")))
+                .containsExactly(
+                        "",
+                        "7 / 10 / 21",
+                        "8",
+                        "17 / 18 / 21",
+                        "28 / 32 / 38",
+                        "2",
+                        "38 / 42 / 56",
+                        "0",
+                        "7 / 14 / 14");
     }
 
     @ParameterizedTest

@@ -117,7 +117,23 @@ public final class AheadScreen extends Page {
                         state.rounds(),
                         number -> presenter.rounds(number)),
                 "gaptop 10");
+        if (Measure.isNormal() && state.tab() == AheadState.Tab.DATES) {
+            state.answer().ifPresent(answer -> card.add(reckoned(answer), "gaptop 10"));
+        }
         return card;
+    }
+
+    private JComponent reckoned(AheadState.Answer answer) {
+        Pane pane = new Pane(new MigLayout("insets 0, fillx, wrap 2, gap 12 4", "[grow,fill][]"));
+        if (answer.reckoned().isEmpty()) {
+            return pane;
+        }
+        pane.add(new WrapLabel(words.say("ahead.days-reckoned"), Type.TAG, Tone.SOFT), "span 2, wmin 0");
+        answer.reckoned().forEach(days -> {
+            pane.add(new WrapLabel(days.what(), Type.SECOND, Tone.INK), "wmin 0");
+            pane.add(new WrapLabel(days.many(), Type.SECOND, Tone.INK));
+        });
+        return pane;
     }
 
     private JComponent days(AheadState state) {
@@ -152,6 +168,9 @@ public final class AheadScreen extends Page {
         Stack stack = new Stack(14);
         if (!answer.steps().isEmpty()) {
             stack.add(card);
+        }
+        if (!Measure.isNormal()) {
+            stack.add(reckoned(answer));
         }
         answer.notes().forEach(note -> stack.add(new WrapLabel(note, Type.SECOND, Tone.INK)));
         stack.add(calendar(state.calendar()));

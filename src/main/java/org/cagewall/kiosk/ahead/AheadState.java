@@ -53,11 +53,13 @@ record AheadState(
      * All that was worked out, in words.
      *
      * @param heads of the columns
+     * @param reckoned the days between the steps
      * @param notes below the columns
      */
     record Answer(
             List<String> heads,
             List<Step> steps,
+            List<Days> reckoned,
             List<String> notes,
             List<Nest> nests,
             List<Chart> charts,
@@ -67,6 +69,7 @@ record AheadState(
         Answer {
             heads = List.copyOf(heads);
             steps = List.copyOf(steps);
+            reckoned = List.copyOf(reckoned);
             notes = List.copyOf(notes);
             nests = List.copyOf(nests);
             charts = List.copyOf(charts);
@@ -75,6 +78,9 @@ record AheadState(
     }
 
     record Step(String word, List<String> days) {}
+
+    /** What takes how many days, in each column. */
+    record Days(String what, String many) {}
 
     record Nest(String cage, RowFace face, String done, String chance, String inTheWay, List<Way> ways) {}
 

@@ -3,6 +3,7 @@ package org.cagewall.kiosk.ahead;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.cagewall.kiosk.kit.RangeChart;
@@ -24,6 +25,15 @@ import org.cagewall.text.Words;
 /** Puts what is ahead into words for the screen. Immutable; any thread. */
 record AheadWords(Words words) {
 
+    /** What takes days that differ between species and rooms. */
+    private static final List<Steps.Step> RECKONED = List.of(
+            Steps.Step.FIRST_EGG,
+            Steps.Step.LAST_EGG,
+            Steps.Step.LAST_HATCH,
+            Steps.Step.BOX_TURNED,
+            Steps.Step.INDEPENDENT,
+            Steps.Step.HEN_OUT);
+
     private static final double HUNDRED = 100;
 
     private static final double EVEN = 0.5;
@@ -40,6 +50,7 @@ record AheadWords(Words words) {
         return new AheadState.Answer(
                 Arrays.stream(Pace.values()).map(words::heading).toList(),
                 ahead.back().map(this::steps).orElse(List.of()),
+                ahead.back().map(this::reckoned).orElse(List.of()),
                 notes(ahead),
                 ahead.nests().stream().map(this::nest).toList(),
                 charts(ahead),
@@ -57,6 +68,16 @@ record AheadWords(Words words) {
                         Arrays.stream(Pace.values())
                                 .map(pace -> words.date(back.column(pace).day(step)))
                                 .toList()))
+                .toList();
+    }
+
+    private List<AheadState.Days> reckoned(WorkingBack back) {
+        return RECKONED.stream()
+                .flatMap(step -> back.days(step).stream()
+                        .map(days -> new AheadState.Days(
+                                words.say("ahead.days-to."
+                                        + step.name().toLowerCase(Locale.ROOT).replace('_', '-')),
+                                words.say(days))))
                 .toList();
     }
 

@@ -41,6 +41,11 @@ public final class Measure {
         return px(12);
     }
 
+    /** Whether the letters are no larger than normal, so that a side part has room for a table. */
+    public static boolean isNormal() {
+        return px(100) <= 100;
+    }
+
     /** Whether the letters leave room for parts side by side: at the normal and the large text size. */
     public static boolean isRoomy() {
         return px(100) <= 130;
