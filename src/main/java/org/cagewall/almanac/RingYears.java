@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /**
  * Which year's rings are put on, and their colour. A ring's year is that of its issue, and need not be that of the hatch.
@@ -17,7 +18,7 @@ import java.util.TreeMap;
 public final class RingYears {
 
     /** The body whose cycle holds where nothing else is said. */
-    public static final String WORLD = "world";
+    private static final String WORLD = "world";
 
     /** Rings issued in this month or later are those of the year that follows: most of Europe issues them in October. */
     private static final Month NEXT_YEARS_FROM = Month.JULY;
@@ -28,13 +29,15 @@ public final class RingYears {
 
     /** The colour of a year's rings by the world body's table; empty for a year that it does not tell. */
     public static Optional<RingColour> colour(int year) {
-        return colour(year, WORLD);
+        return Optional.ofNullable(COLOURS.get(WORLD).get(year));
     }
 
-    /** The same by another body's table ({@code uk}), which tells only where it differs from the world body's. */
-    public static Optional<RingColour> colour(int year, String body) {
-        return Optional.ofNullable(COLOURS.getOrDefault(body, Map.of()).get(year))
-                .or(() -> Optional.ofNullable(COLOURS.get(WORLD).get(year)));
+    /** What a year's rings were with bodies that kept to another colour; none for almost every year. */
+    public static List<RingColour> elsewhere(int year) {
+        return COLOURS.entrySet().stream()
+                .filter(body -> !body.getKey().equals(WORLD))
+                .flatMap(body -> Stream.ofNullable(body.getValue().get(year)))
+                .toList();
     }
 
     /** The year of the rings that are the newest on a day, where they are issued each year on that day. */

@@ -28,8 +28,8 @@ class RingYearsTest {
     /** Budgerigar Society, ring page: pink, where the world body lists dark brown. */
     @Test
     void inOneCountryTheRingsOf2022WerePink() {
-        assertThat(RingYears.colour(2022, "uk")).contains(RingColour.PINK);
-        assertThat(RingYears.colour(2026, "uk")).contains(RingColour.DARK_GREEN);
+        assertThat(RingYears.elsewhere(2022)).containsExactly(RingColour.PINK);
+        assertThat(RingYears.elsewhere(2026)).isEmpty();
     }
 
     @Test

@@ -3,6 +3,7 @@ package org.cagewall.kiosk.setup;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import org.cagewall.almanac.RingColour;
 import org.cagewall.almanac.RingLedger;
 import org.cagewall.almanac.RingYears;
 import org.cagewall.deed.CardDeed;
@@ -115,7 +116,7 @@ final class RingsPresenter {
                 year + "-" + stock.first(),
                 Integer.toString(line.left().size()),
                 line.colour()
-                        .map(colour -> words.say("setup.stock", year, colour, stock.size()))
+                        .map(colour -> words.say("setup.stock", year, colour(stock.year(), colour), stock.size()))
                         .orElseGet(() -> words.say("setup.stock-plain", year, stock.size())),
                 words.say(
                         "setup.stock-line",
@@ -123,6 +124,12 @@ final class RingsPresenter {
                         stock.ring(stock.last()),
                         line.worn(),
                         line.writtenOff()));
+    }
+
+    /** Another body's colour beside the world body's, since the owner's society may belong to either. */
+    private String colour(int year, RingColour worlds) {
+        List<RingColour> elsewhere = RingYears.elsewhere(year);
+        return words.say("setup.stock-colours", worlds, elsewhere.size(), elsewhere);
     }
 
     /** The next order is like the last one, a year on where there are rings of this year already. */

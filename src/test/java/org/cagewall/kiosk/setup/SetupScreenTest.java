@@ -2,6 +2,7 @@ package org.cagewall.kiosk.setup;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.Component;
 import java.nio.file.Path;
 import java.time.LocalTime;
 import java.time.MonthDay;
@@ -431,6 +432,19 @@ class SetupScreenTest extends WithBirdroom {
                 .assertFit();
         assertThat(room().ringsSpoilt()).containsExactly("HB 26-001");
         assertThat(page.find("next-ring", JLabel.class).getText()).isEqualTo("Next ring: HB 26-002");
+    }
+
+    @Test
+    void ringsOfAYearOnWhichTheBodiesDifferAreToldInBothColours() {
+        birdroom.tell(
+                "{\"deed\":\"rings-bought\",\"year\":2022,\"size\":\"4.2 mm\",\"first\":1,\"last\":9,\"by\":\"Ines\"}");
+
+        Painted page = page("Ines").press("tab.rings").png("setup-rings-2022").assertFit();
+
+        assertThat(page.find("stock.2022-1", Component.class)
+                        .getAccessibleContext()
+                        .getAccessibleName())
+                .contains("2022, dark brown (elsewhere pink), 4.2 mm");
     }
 
     @Test
