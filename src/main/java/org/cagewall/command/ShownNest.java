@@ -64,6 +64,13 @@ record ShownNest(Room room, Cage cage, Outlook outlook, Words words) {
                 .with(
                         "firstEgg",
                         outlook.firstEgg().filter(Due::isOpen).map(Due::window).map(Json::of))
+                .with(
+                        "sitting",
+                        outlook.underWay()
+                                .flatMap(RoundOutlook::sitting)
+                                .filter(Due::isOpen)
+                                .map(Due::window)
+                                .map(Json::of))
                 .with("nextEgg", outlook.nextEgg().map(NextEgg::window).map(Json::of))
                 .with("candle", candling().map(NestCandling::window).map(Json::of))
                 .with("nestLook", outlook.nestLook())
@@ -240,6 +247,7 @@ record ShownNest(Room room, Cage cage, Outlook outlook, Words words) {
                 .with("finding", egg.finding())
                 .with("candled", egg.candlings().stream().map(Candling::day).reduce((earlier, later) -> later))
                 .with("look", outlook.nextLook().map(Due::window).map(Json::of))
+                .with("pip", outlook.pip().map(Due::window).map(Json::of))
                 .with("hatch", outlook.hatch().map(Due::window).map(Json::of))
                 .with("overdueFrom", outlook.overdueFrom())
                 .with("removed", egg.removed().map(Removal::day))
@@ -260,6 +268,7 @@ record ShownNest(Room room, Cage cage, Outlook outlook, Words words) {
                 .with("state", outlook.here() ? chickState(outlook) : MOVED_AWAY)
                 .with("ring", chick.ringWorn())
                 .with("traits", chick.traits())
+                .with("eyes", outlook.eyes().map(Json::of))
                 .with("ringing", outlook.ringing().map(Due::window).map(Json::of))
                 .with("ringCheck", outlook.ringCheck().map(Due::window).map(Json::of))
                 .with("outOfBox", outlook.outOfBox().map(Due::window).map(Json::of))
@@ -301,6 +310,7 @@ record ShownNest(Room room, Cage cage, Outlook outlook, Words words) {
                 .with("earliest", window.map(Window::earliest))
                 .with("expected", window.map(Window::expected))
                 .with("latest", window.map(Window::latest))
+                .with("about", window.filter(Window::about).isPresent())
                 .with(
                         "skipped",
                         lastPair().filter(pair -> pair.isSkipped(stage)).isPresent());

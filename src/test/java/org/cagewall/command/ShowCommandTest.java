@@ -41,7 +41,7 @@ class ShowCommandTest {
         // Hatched 21 to 25 April, 28, 32, 38 days in the box.
         assertThat(shown.at("/parting/boxTurned").toString())
                 .isEqualTo("{\"happened\":null,\"earliest\":\"2026-05-19\",\"expected\":\"2026-05-24\","
-                        + "\"latest\":\"2026-06-02\",\"skipped\":false}");
+                        + "\"latest\":\"2026-06-02\",\"about\":false,\"skipped\":false}");
         assertThat(shown.get("parting").propertyNames()).contains("begun", "boxTurned", "boxOff", "cockOut", "henOut");
         assertThat(shown.at("/card/code").stringValue()).matches("C[0-9A-Z]{9}");
         assertThat(shown.at("/card/printed").isNull()).isTrue();
