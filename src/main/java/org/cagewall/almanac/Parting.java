@@ -24,9 +24,6 @@ record Parting(Room room, Cage cage, Pair pair, Timetable timetable, List<EggOut
     private static final Span BETWEEN_STAGES = new Span(
             PartingOutlook.BETWEEN_STAGES_DAYS, PartingOutlook.BETWEEN_STAGES_DAYS, PartingOutlook.BETWEEN_STAGES_DAYS);
 
-    /** The youngest is three weeks when the hen may leave the cock to rear, in days; common practice, no source. */
-    private static final int COCK_REARS_FROM_DAYS = 21;
-
     /** A hen is not put to the flight in the last days before an absence; common practice, no source. */
     private static final int SETTLED_BEFORE_ABSENCE_DAYS = 3;
 
@@ -150,6 +147,6 @@ record Parting(Room room, Cage cage, Pair pair, Timetable timetable, List<EggOut
                 .map(Chick::hatched)
                 .max(Comparator.naturalOrder())
                 .filter(youngest -> room.together(pair) && !eggsToSit)
-                .map(youngest -> youngest.plusDays(COCK_REARS_FROM_DAYS));
+                .map(youngest -> youngest.plusDays(Chick.COCK_REARS_FROM_DAYS));
     }
 }

@@ -120,6 +120,7 @@ public sealed interface BirdDeed extends Deed {
             from.ifPresent(it -> rules.add(BirdRules.standsIn(bird, it)));
             rules.add(BirdRules.notThereYet(bird, to));
             rules.add(BirdRules.disturbsNoPair(bird, to));
+            rules.add(BirdRules.leavesNoYoungToTheCold(bird));
             return rules;
         }
 

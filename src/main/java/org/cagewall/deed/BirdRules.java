@@ -1,13 +1,18 @@
 package org.cagewall.deed;
 
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.cagewall.room.Bird;
 import org.cagewall.room.Cage;
+import org.cagewall.room.Chick;
 import org.cagewall.room.Egg;
+import org.cagewall.room.Lying;
+import org.cagewall.room.Nest;
 import org.cagewall.room.Pair;
 import org.cagewall.room.Sex;
 import org.cagewall.text.Message;
@@ -109,6 +114,36 @@ final class BirdRules {
                         .filter(bird -> bird.id() != pair.cock() && bird.id() != pair.hen())
                         .isPresent())
                 .map(pair -> (Ruling) new Ruling.Asks(Message.of("deed.joins-pair", cage, pair.label(), name)))
+                .orElse(Ruling.ALLOWED);
+    }
+
+    /** A hen sits on her eggs, and broods chicks until the cock can rear them without her. */
+    static Rule leavesNoYoungToTheCold(String name) {
+        return scene -> scene.bird(name)
+                .flatMap(hen -> hen.cageOn(scene.on())
+                        .flatMap(scene.room()::cage)
+                        .filter(cage -> scene.pairAt(cage)
+                                .filter(pair -> pair.hen() == hen.id())
+                                .isPresent()))
+                .map(cage -> leavesNoYoungToTheCold(scene, cage))
+                .orElse(Ruling.ALLOWED);
+    }
+
+    private static Ruling leavesNoYoungToTheCold(Scene scene, Cage cage) {
+        Nest nest = scene.nest(cage.id());
+        long eggs = nest.eggs().stream()
+                .map(Lying::egg)
+                .filter(egg -> egg.mayHatch() && !egg.laid().isAfter(scene.on()))
+                .count();
+        if (eggs > 0) {
+            return new Ruling.Asks(Message.of("nest.hen-leaves-eggs", cage.name(), eggs));
+        }
+        return nest.chicks().stream()
+                .flatMap(lying -> lying.chick().stream())
+                .map(chick -> ChronoUnit.DAYS.between(chick.hatched(), scene.on()))
+                .filter(age -> age >= 0 && age < Chick.COCK_REARS_FROM_DAYS)
+                .min(Comparator.naturalOrder())
+                .map(age -> (Ruling) new Ruling.Asks(Message.of("nest.hen-leaves-chicks", cage.name(), age)))
                 .orElse(Ruling.ALLOWED);
     }
 

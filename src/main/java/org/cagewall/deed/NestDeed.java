@@ -227,6 +227,7 @@ public sealed interface NestDeed extends Deed {
                     PairRules.eggHasAPair(cage),
                     PairRules.roundIsNotLongOver(cage),
                     PairRules.gapIsNotLong(cage),
+                    PairRules.isNotLongBefore(cage),
                     PairRules.notTheThirdEggInTwoDays(cage),
                     PairRules.notTheSecondEggThatDay(cage),
                     PairRules.wasLaidInTheBox(cage, place),

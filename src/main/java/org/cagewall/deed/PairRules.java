@@ -129,6 +129,15 @@ final class PairRules {
                 .orElse(Ruling.ALLOWED);
     }
 
+    /** An egg told late, from long before the first of the round under way, is perhaps of the round before. */
+    static Rule isNotLongBefore(String cage) {
+        return scene -> openRound(scene, cage)
+                .flatMap(round -> round.eggs().stream().map(Egg::laid).min(LocalDate::compareTo))
+                .map(first -> Ruling.asksIf(
+                        ChronoUnit.DAYS.between(scene.on(), first) >= NEW_ROUND_GAP, "deed.long-before", cage, first))
+                .orElse(Ruling.ALLOWED);
+    }
+
     /** After two months no egg goes on with a round. */
     static Rule roundIsNotLongOver(String cage) {
         return scene -> openRound(scene, cage)

@@ -19,6 +19,9 @@ public record Chick(
         Optional<ChickLoss> lost,
         Optional<Weaning> weaned) {
 
+    /** From this age on, in days, the cock can rear it without the hen; common practice, no source. */
+    public static final int COCK_REARS_FROM_DAYS = 21;
+
     public Chick {
         trips = List.copyOf(trips);
         traits = List.copyOf(traits);

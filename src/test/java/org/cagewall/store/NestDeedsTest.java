@@ -306,6 +306,42 @@ class NestDeedsTest extends InMemory {
     }
 
     @Test
+    void anEggToldLateFromLongBeforeTheRoundIsAskedAbout() {
+        told("egg-laid", "2026-04-12", "A1");
+
+        assertThat(question(line("egg-laid", "2026-04-02", "A1", "")))
+                .contains("The first egg of the round in A1 was laid on 12 April 2026");
+        told("egg-laid", "2026-04-10", "A1");
+        assertThat(question(line("egg-laid", "2026-03-31", "A1", ""))).contains("was laid on 10 April 2026");
+        sure("egg-laid", "2026-03-31", "A1", "");
+        assertThat(nest("A1").eggs()).hasSize(3);
+    }
+
+    @Test
+    void aHenThatLeavesEggsIsAskedAbout() {
+        told("egg-laid", "2026-03-12", "A1");
+        String away = moved(pair().hen(), "2026-03-20");
+
+        assertThat(question(away)).contains("1 egg in A1 that may hatch");
+        candled("1", "clear", "2026-03-18");
+        tell(away);
+    }
+
+    @Test
+    void aHenMayLeaveTheYoungestToTheCockFromThreeWeeksOn() {
+        hatched("1");
+
+        assertThat(question(moved(pair().hen(), "2026-04-09"))).contains("20 days old");
+        tell(moved(pair().cock(), "2026-04-09"));
+        tell(moved(pair().hen(), "2026-04-10"));
+    }
+
+    private String moved(long bird, String day) {
+        String ring = room().bird(bird).orElseThrow().ring();
+        return line("bird-moved", day, "A1", "'bird':'" + ring + "','to':'B1'").replace("\"cage\":\"A1\",", "");
+    }
+
+    @Test
     void anEggTwoMonthsAfterTheLastNeedsANewRound() {
         told("egg-laid", "2026-03-02", "A1");
 
