@@ -10,7 +10,7 @@ import org.cagewall.kiosk.theme.Tone;
 /** Paints the cells of strips of days, and says where they stand. Used on the event thread. */
 final class DayMarks {
 
-    private static final int NAME = 64;
+    private static final int NAME = 98;
     private static final int WIDEST = 40;
     private static final float SIZE = 16;
 

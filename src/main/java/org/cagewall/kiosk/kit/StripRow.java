@@ -1,9 +1,11 @@
 package org.cagewall.kiosk.kit;
 
 import java.awt.Dimension;
+import java.awt.Font;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.util.List;
+import java.util.stream.Stream;
 import javax.swing.JButton;
 import org.cagewall.kiosk.theme.Measure;
 import org.cagewall.kiosk.theme.Tone;
@@ -86,11 +88,13 @@ public final class StripRow extends JButton implements Legible {
         }
     }
 
+    /** As large as leaves its words whole. */
     private Flow name() {
-        return Flow.fitting(
-                title,
-                List.of(Type.BUTTON.font(), Type.TAG.font(), Type.MARK.font()),
-                DayMarks.left() - Measure.px(12),
-                2);
+        int width = DayMarks.left() - Measure.px(12);
+        List<Font> fonts = Stream.of(Type.BUTTON, Type.TAG, Type.MARK)
+                .map(Type::font)
+                .filter(font -> font.equals(Type.MARK.font()) || Flow.longestWord(title, font) <= width)
+                .toList();
+        return Flow.fitting(title, fonts, width, 2);
     }
 }
