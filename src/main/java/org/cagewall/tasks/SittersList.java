@@ -225,7 +225,7 @@ final class SittersList {
                         () -> inNoRow.add(cage)));
         rows.forEach((row, cages) -> {
             cages.forEach(cage -> eveningFood(cage).ifPresent(tasks::add));
-            if (cages.stream().anyMatch(cage -> room.headsIn(cage) > 0)) {
+            if (cages.stream().anyMatch(cage -> room.headsIn(cage) > 0 && !isAlone(cage))) {
                 tasks.add(eveningRow(row, cages));
             }
         });

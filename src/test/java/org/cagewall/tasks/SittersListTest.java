@@ -167,6 +167,19 @@ class SittersListTest {
     }
 
     @Test
+    void aRowLeftInPeaceAltogetherIsNotWalkedInTheEvening() {
+        RoomSketch sketch = new RoomSketch().wall("North", 2, 1);
+        CageSketch alone = sketch.cage("A1", 1, 1, Use.QUARANTINE).bird(Sex.HEN);
+        sketch.cage("B1", 2, 1, Use.BREEDING).bird(Sex.HEN);
+        sketch.away(DAY.minusDays(2), DAY.plusDays(3), alone);
+
+        assertThat(DailyList.of(sketch.room(), DAY, Audience.SITTER).stream()
+                        .filter(task -> task.kind() == Kind.EVENING_ROW)
+                        .flatMap(task -> task.cage().stream()))
+                .containsExactly("B1");
+    }
+
+    @Test
     void aCheckThatMorningClosesTheMorningAndNotTheEvening() {
         RoomSketch sketch = new RoomSketch().wall("North", 1, 2);
         CageSketch first = sketch.cage("A1", 1, 1, Use.BREEDING).bird(Sex.HEN);
