@@ -49,6 +49,7 @@ final class ScanCommand implements Callable<Integer> {
             Optional<String> cage,
             Optional<Boolean> outOfDate,
             Optional<String> said,
+            Optional<Message> besides,
             Optional<Message> problem) {
 
         Optional<String> answer(boolean text) {
@@ -58,7 +59,8 @@ final class ScanCommand implements Callable<Integer> {
 
     private static Scanned said(Path image) {
         Decoding decoding = new Decoder().decode(Pictures.read(image));
-        return new Scanned(image, Optional.empty(), Optional.empty(), decoding.text(), decoding.reason());
+        return new Scanned(
+                image, Optional.empty(), Optional.empty(), decoding.text(), decoding.besides(), decoding.reason());
     }
 
     private static Scanned meant(Path image, Room room) {
@@ -73,10 +75,12 @@ final class ScanCommand implements Callable<Integer> {
                     Optional.of(opens.cage().name()),
                     Optional.of(opens.outOfDate()),
                     scanned.said(),
+                    scanned.besides(),
                     Optional.empty());
         }
         Message why = ((Meaning.Says) meaning).sentence();
-        return new Scanned(image, Optional.empty(), Optional.empty(), scanned.said(), Optional.of(why));
+        return new Scanned(
+                image, Optional.empty(), Optional.empty(), scanned.said(), scanned.besides(), Optional.of(why));
     }
 
     private int tell(List<Scanned> all) {
@@ -91,6 +95,7 @@ final class ScanCommand implements Callable<Integer> {
     private void tell(Scanned scanned) {
         cagewall.console().print(scanned.answer(text).orElse(NOTHING));
         scanned.problem().ifPresent(why -> complain(scanned, why));
+        scanned.besides().ifPresent(others -> complain(scanned, others));
         if (scanned.outOfDate().orElse(false)) {
             complain(scanned, Message.of("scan.reading.old-card", scanned.cage().orElseThrow()));
         }

@@ -1,5 +1,6 @@
 package org.cagewall.scan;
 
+import java.util.List;
 import java.util.Optional;
 import org.cagewall.text.Message;
 
@@ -16,12 +17,39 @@ public sealed interface Decoding permits Decoding.Found, Decoding.Nothing, Decod
         return Optional.empty();
     }
 
-    /** A symbol, and what it says, whatever that is. */
-    record Found(String said) implements Decoding {
+    /** That something else was in view too. */
+    default Optional<Message> besides() {
+        return Optional.empty();
+    }
+
+    /**
+     * A symbol, whatever it says.
+     *
+     * @param nearest the one nearest the middle of the picture
+     * @param others what the others say
+     */
+    record Found(Sighting nearest, List<String> others) implements Decoding {
+
+        public Found {
+            others = List.copyOf(others);
+        }
 
         @Override
         public Optional<String> text() {
-            return Optional.of(said);
+            return Optional.of(nearest.text());
+        }
+
+        @Override
+        public Optional<Message> besides() {
+            return others.isEmpty() ? Optional.empty() : Optional.of(Message.of("scan.others", others.size()));
+        }
+
+        Found scaled(double times) {
+            return new Found(nearest.scaled(times), others);
+        }
+
+        Found moved(double right, double down) {
+            return new Found(nearest.moved(right, down), others);
         }
     }
 

@@ -80,6 +80,34 @@ public final class Luma {
         return averaged(Math.max(1, width / 2), Math.max(1, height / 2));
     }
 
+    /** The brightness between pixels, by how near each of four is; what lies outside is as its edge. */
+    double between(double x, double y) {
+        double column = Math.max(0, Math.min(width - 1.001, x));
+        double row = Math.max(0, Math.min(height - 1.001, y));
+        int i = (int) row * width + (int) column;
+        int below = height > 1 ? width : 0;
+        int beside = width > 1 ? 1 : 0;
+        double right = column - (int) column;
+        double upper = (brightness[i] & 0xFF) * (1 - right) + (brightness[i + beside] & 0xFF) * right;
+        double lower = (brightness[i + below] & 0xFF) * (1 - right) + (brightness[i + below + beside] & 0xFF) * right;
+        return upper + (lower - upper) * (row - (int) row);
+    }
+
+    /** The picture with each difference from its neighbourhood made larger. */
+    Luma sharpened(int radius, double amount) {
+        BoxSums sums = new BoxSums(this);
+        byte[] sharper = new byte[brightness.length];
+        for (int y = 0; y < height; y++) {
+            for (int x = 0; x < width; x++) {
+                int i = y * width + x;
+                double here = brightness[i] & 0xFF;
+                double sharp = here + amount * (here - sums.mean(x, y, radius));
+                sharper[i] = (byte) Math.max(0, Math.min(WHITE, (int) (sharp + 0.5)));
+            }
+        }
+        return new Luma(width, height, sharper);
+    }
+
     byte[] shared() {
         return brightness;
     }

@@ -1,0 +1,200 @@
+package org.cagewall.scan;
+
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.cagewall.room.CardCode;
+
+/**
+ * Reads the one kind of symbol that hangs on a cage, version 1 at level H with a card's code (ISO/IEC 18004), from how dark
+ * each module looks. Since version, level, length and prefix are known, whatever looks least sure is left to the
+ * correction, and the code's check characters judge what comes of it. Stateless; any thread.
+ */
+final class CardSymbol {
+
+    static final KnownModules MODULES = KnownModules.of(1);
+
+    private static final int SIDE = 21;
+    private static final int BITS = 8 * ReedSolomon.WORDS;
+    private static final int MASKS = 8;
+    private static final int FORMAT_BITS = 15;
+
+    /** Level H is 10, before the mask's three bits. */
+    private static final int LEVEL_H = 0b10_000;
+
+    private static final int FORMAT_GENERATOR = 0b101_0011_0111;
+    private static final int FORMAT_MASK = 0b101_0100_0001_0010;
+
+    /** How many of the masks are tried that the format information tells of most clearly; measured. */
+    private static final int LIKELY_MASKS = 3;
+
+    /** Three checks are kept back, so that no chance word passes with its check characters too. */
+    private static final int MOST_UNSURE = ReedSolomon.CHECKS - 3;
+
+    /**
+     * The alphanumeric mode, ten characters, the first of them C: 0010 0000 0101 0010 00..; a pair of letters that begins
+     * with C is 540 to 575, of which the first five bits are the same.
+     */
+    private static final int[] KNOWN_WORDS = {0b0010_0000, 0b0101_0010};
+
+    private static final String LETTERS = "0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ $%*+-./:";
+
+    /** How fast doubt falls with how clearly a module is dark or light; measured. */
+    private static final double SHARPNESS = 4;
+
+    private static final int[] DATA = dataModules();
+    private static final int[][] FORMAT = {formatModules(true), formatModules(false)};
+
+    private CardSymbol() {}
+
+    /**
+     * The card's code.
+     *
+     * @param darkness of each module, numbered as {@link KnownModules}: 1 as dark as ink, -1 as light as paper, 0 unsure
+     */
+    static Optional<CardCode> read(double[] darkness) {
+        return likelyMasks(darkness)
+                .mapToObj(mask -> read(darkness, mask))
+                .flatMap(Optional::stream)
+                .findFirst();
+    }
+
+    private static IntStream likelyMasks(double[] darkness) {
+        return IntStream.range(0, MASKS)
+                .boxed()
+                .sorted(Comparator.comparingDouble(mask -> -likelihood(darkness, mask)))
+                .limit(LIKELY_MASKS)
+                .mapToInt(Integer::intValue);
+    }
+
+    private static double likelihood(double[] darkness, int mask) {
+        int format = format(mask);
+        double sum = 0;
+        for (int[] copy : FORMAT) {
+            for (int i = 0; i < FORMAT_BITS; i++) {
+                double value = Math.max(-1, Math.min(1, darkness[copy[i]]));
+                sum += (format >> (FORMAT_BITS - 1 - i) & 1) == 1 ? value : -value;
+            }
+        }
+        return sum;
+    }
+
+    private static int format(int mask) {
+        int data = LEVEL_H | mask;
+        int rest = data << 10;
+        for (int bit = 14; bit >= 10; bit--) {
+            if ((rest >> bit & 1) == 1) {
+                rest ^= FORMAT_GENERATOR << (bit - 10);
+            }
+        }
+        return (data << 10 | rest) ^ FORMAT_MASK;
+    }
+
+    private static Optional<CardCode> read(double[] darkness, int mask) {
+        int[] words = new int[ReedSolomon.WORDS];
+        double[] doubt = new double[ReedSolomon.WORDS];
+        for (int i = 0; i < BITS; i++) {
+            double value = darkness[DATA[i]];
+            boolean one = value > 0 ^ isMasked(mask, DATA[i]);
+            words[i / 8] = words[i / 8] << 1 | (one ? 1 : 0);
+            doubt[i / 8] += Math.exp(-SHARPNESS * Math.abs(value));
+        }
+        for (int i = 0; i < KNOWN_WORDS.length; i++) {
+            words[i] = KNOWN_WORDS[i];
+            doubt[i] = 0;
+        }
+        int[] unsure = IntStream.range(0, ReedSolomon.WORDS)
+                .boxed()
+                .sorted(Comparator.comparingDouble(i -> -doubt[i]))
+                .mapToInt(Integer::intValue)
+                .toArray();
+        for (int count = 0; count <= MOST_UNSURE; count += 2) {
+            Optional<CardCode> code = ReedSolomon.mended(words, unsure, count).flatMap(CardSymbol::code);
+            if (code.isPresent()) {
+                return code;
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<CardCode> code(int[] words) {
+        StringBuilder text = new StringBuilder();
+        if (bits(words, 0, 4) != 0b0010 || bits(words, 4, 9) != CardCode.LENGTH) {
+            return Optional.empty();
+        }
+        for (int from = 13; text.length() < CardCode.LENGTH; from += 11) {
+            int pair = bits(words, from, 11);
+            if (pair >= LETTERS.length() * LETTERS.length()) {
+                return Optional.empty();
+            }
+            text.append(LETTERS.charAt(pair / LETTERS.length())).append(LETTERS.charAt(pair % LETTERS.length()));
+        }
+        return CardCode.parse(text.toString());
+    }
+
+    private static int bits(int[] words, int from, int count) {
+        int value = 0;
+        for (int i = from; i < from + count; i++) {
+            value = value << 1 | words[i / 8] >> (7 - i % 8) & 1;
+        }
+        return value;
+    }
+
+    /** ISO/IEC 18004, table 10. */
+    private static boolean isMasked(int mask, int module) {
+        int row = module / MODULES.stride() - KnownModules.RIM;
+        int column = module % MODULES.stride() - KnownModules.RIM;
+        return switch (mask) {
+            case 0 -> (row + column) % 2 == 0;
+            case 1 -> row % 2 == 0;
+            case 2 -> column % 3 == 0;
+            case 3 -> (row + column) % 3 == 0;
+            case 4 -> (row / 2 + column / 3) % 2 == 0;
+            case 5 -> row * column % 2 + row * column % 3 == 0;
+            case 6 -> (row * column % 2 + row * column % 3) % 2 == 0;
+            default -> ((row + column) % 2 + row * column % 3) % 2 == 0;
+        };
+    }
+
+    /** The modules of the words, bit by bit: up and down in columns of two, from the right. */
+    private static int[] dataModules() {
+        boolean[] format = new boolean[MODULES.count()];
+        for (boolean first : new boolean[] {true, false}) {
+            Arrays.stream(formatModules(first)).forEach(module -> format[module] = true);
+        }
+        int[] modules = new int[BITS];
+        int count = 0;
+        boolean up = true;
+        for (int right = SIDE - 1; right > 0; right -= 2) {
+            if (right == 6) {
+                right--;
+            }
+            for (int i = 0; i < SIDE; i++) {
+                int row = up ? SIDE - 1 - i : i;
+                for (int column = right; column > right - 2; column--) {
+                    int module = MODULES.number(column, row);
+                    if (MODULES.kind(module) == KnownModules.DATA && !format[module]) {
+                        modules[count++] = module;
+                    }
+                }
+            }
+            up = !up;
+        }
+        return modules;
+    }
+
+    /** Where the format information stands, the highest bit first: around the upper left corner, or in two parts. */
+    private static int[] formatModules(boolean upperLeft) {
+        IntStream columns = upperLeft
+                ? IntStream.of(0, 1, 2, 3, 4, 5, 7, 8, 8, 8, 8, 8, 8, 8, 8)
+                : IntStream.of(8, 8, 8, 8, 8, 8, 8, 13, 14, 15, 16, 17, 18, 19, 20);
+        int[] rows = upperLeft
+                ? new int[] {8, 8, 8, 8, 8, 8, 8, 8, 7, 5, 4, 3, 2, 1, 0}
+                : new int[] {20, 19, 18, 17, 16, 15, 14, 8, 8, 8, 8, 8, 8, 8, 8};
+        int[] across = columns.toArray();
+        return IntStream.range(0, FORMAT_BITS)
+                .map(i -> MODULES.number(across[i], rows[i]))
+                .toArray();
+    }
+}

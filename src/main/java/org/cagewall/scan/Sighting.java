@@ -1,0 +1,29 @@
+package org.cagewall.scan;
+
+/**
+ * A symbol in a picture: what it says, and where it lies, so that the next picture can be looked at there first.
+ * Immutable; any thread.
+ *
+ * @param text what it says
+ * @param x its middle, pixels from the left edge
+ * @param y its middle, pixels from the upper edge
+ * @param side about how long its sides are, pixels
+ */
+public record Sighting(String text, double x, double y, double side) {
+
+    Sighting scaled(double times) {
+        return new Sighting(text, x * times, y * times, side * times);
+    }
+
+    Sighting moved(double right, double down) {
+        return new Sighting(text, x + right, y + down, side);
+    }
+
+    double distance(double otherX, double otherY) {
+        return Math.hypot(x - otherX, y - otherY);
+    }
+
+    boolean covers(double otherX, double otherY) {
+        return distance(otherX, otherY) < 0.75 * side;
+    }
+}

@@ -1,0 +1,135 @@
+package org.cagewall.scan;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Finds and reads the symbols in a picture of which dark and light have been told apart: by three corner squares, and a
+ * card's by two, or by one, when the others are under dirt. One thread.
+ */
+final class SymbolSearch {
+
+    /** A pose worth less is none; measured. */
+    private static final double LEAST_WORTH = 0.2;
+
+    /** A symbol that is no card must fit so well, since nothing else tells it from chance; measured. */
+    private static final double SURE_WORTH = 0.9;
+
+    /** So many of the best poses are followed up; measured. */
+    private static final int FOLLOWED = 3;
+
+    private static final int MOST_TRIPLES = 40;
+    private static final int MOST_FOR_PAIRS = 6;
+    private static final int MOST_ALONE = 4;
+
+    private final Luma luma;
+    private final Dark dark;
+    private final Fit cards;
+    private final List<Sighting> seen = new ArrayList<>();
+
+    private SymbolSearch(Luma luma, Dark dark) {
+        this.luma = luma;
+        this.dark = dark;
+        this.cards = new Fit(luma, CardSymbol.MODULES);
+    }
+
+    /** All symbols that can be read; what was seen lies in the pixels of this picture. */
+    static List<Sighting> in(Luma luma, Dark dark) {
+        SymbolSearch search = new SymbolSearch(luma, dark);
+        search.search(FinderSearch.in(dark));
+        return List.copyOf(search.seen);
+    }
+
+    private void search(List<Finder> finders) {
+        List<Triple> triples = Triple.of(finders, dark);
+        triples = triples.subList(0, Math.min(MOST_TRIPLES, triples.size()));
+        follow(triples.stream().filter(Triple::mayBeCard).map(Triple::card).toList());
+        if (seen.isEmpty()) {
+            triples.stream().limit(FOLLOWED).forEach(this::readAny);
+        }
+        if (seen.isEmpty()) {
+            List<Outlined> outlined = finders.stream()
+                    .limit(MOST_FOR_PAIRS)
+                    .flatMap(finder -> Shape.of(finder, dark).map(shape -> new Outlined(finder, shape)).stream())
+                    .toList();
+            follow(Outlined.pairs(outlined));
+            if (seen.isEmpty()) {
+                follow(Outlined.alone(outlined.subList(0, Math.min(MOST_ALONE, outlined.size()))));
+            }
+        }
+    }
+
+    private void follow(List<Pose> poses) {
+        List<Fit.Fitted> best = poses.stream()
+                .map(cards::of)
+                .filter(fitted -> fitted.worth() > LEAST_WORTH)
+                .sorted(Comparator.comparingDouble(Fit.Fitted::worth).reversed())
+                .toList();
+        int missed = 0;
+        for (Fit.Fitted start : best) {
+            if (isSeen(start.pose())) {
+                continue;
+            }
+            Optional<Sighting> found = readCard(start);
+            found.ifPresent(seen::add);
+            if (found.isEmpty() && ++missed == FOLLOWED || !seen.isEmpty() && start.worth() < SURE_WORTH) {
+                return;
+            }
+        }
+    }
+
+    private boolean isSeen(Pose pose) {
+        Sighting here = sighting("", pose);
+        return seen.stream().anyMatch(sighting -> sighting.covers(here.x(), here.y()));
+    }
+
+    private Optional<Sighting> readCard(Fit.Fitted start) {
+        Optional<String> text = Optional.empty();
+        Pose pose = start.pose();
+        if (start.worth() > SURE_WORTH) {
+            text = card(Samples.of(luma, pose, CardSymbol.MODULES).darkness());
+        }
+        if (text.isEmpty()) {
+            Fit.Fitted fitted = cards.near(pose);
+            pose = fitted.pose();
+            Samples samples = Samples.of(luma, pose, CardSymbol.MODULES);
+            double[] darkness = samples.darkness();
+            text = card(darkness).or(() -> card(Equaliser.darkness(samples)));
+            if (text.isEmpty() && fitted.worth() > SURE_WORTH) {
+                text = AnySymbol.read(darkness, CardSymbol.MODULES);
+            }
+        }
+        Pose there = pose;
+        return text.map(it -> sighting(it, there));
+    }
+
+    private static Optional<String> card(double[] darkness) {
+        return CardSymbol.read(darkness).map(code -> code.text());
+    }
+
+    private void readAny(Triple triple) {
+        for (int version : triple.versions()) {
+            KnownModules known = KnownModules.of(version);
+            Fit fit = new Fit(luma, known);
+            Fit.Fitted start = fit.of(triple.pose(known.side()));
+            if (start.worth() < LEAST_WORTH || !seen.isEmpty() || isSeen(start.pose())) {
+                continue;
+            }
+            Fit.Fitted fitted = fit.near(start.pose());
+            if (fitted.worth() > SURE_WORTH) {
+                Samples samples = Samples.of(luma, fitted.pose(), known);
+                AnySymbol.read(samples.darkness(), known)
+                        .or(() -> AnySymbol.read(Equaliser.darkness(samples), known))
+                        .ifPresent(text -> seen.add(sighting(text, fitted.pose())));
+            }
+        }
+    }
+
+    private static Sighting sighting(String text, Pose pose) {
+        double[] middle = new double[2];
+        pose.see(pose.side() / 2.0, pose.side() / 2.0, middle);
+        return new Sighting(text, middle[0], middle[1], pose.module() * pose.side());
+    }
+}

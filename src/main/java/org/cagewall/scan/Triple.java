@@ -1,0 +1,125 @@
+package org.cagewall.scan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/** Three corner squares that may belong to one symbol, and how it would then lie. Immutable; any thread. */
+final class Triple {
+
+    /** Between the middles of two corner squares of version 1. */
+    private static final double MODULES = 14;
+
+    private final Finder corner;
+    private final Finder right;
+    private final Finder below;
+    private final double modules;
+
+    private Triple(Finder corner, Finder right, Finder below, double modules) {
+        this.corner = corner;
+        this.right = right;
+        this.below = below;
+        this.modules = modules;
+    }
+
+    /** Every way in which three of these could be the corners of a symbol, the likeliest first. */
+    static List<Triple> of(List<Finder> finders, Dark dark) {
+        List<Triple> triples = new ArrayList<>();
+        for (int i = 0; i < finders.size(); i++) {
+            for (int j = 0; j < finders.size(); j++) {
+                for (int k = j + 1; k < finders.size(); k++) {
+                    if (i != j && i != k) {
+                        add(finders.get(i), finders.get(j), finders.get(k), dark, triples);
+                    }
+                }
+            }
+        }
+        triples.sort(java.util.Comparator.comparingDouble(Triple::oddity));
+        return triples;
+    }
+
+    private static void add(Finder corner, Finder one, Finder other, Dark dark, List<Triple> triples) {
+        double turn =
+                (one.x() - corner.x()) * (other.y() - corner.y()) - (one.y() - corner.y()) * (other.x() - corner.x());
+        double sine = turn / (corner.distance(one) * corner.distance(other));
+        double sizes = Math.max(corner.size(), Math.max(one.size(), other.size()))
+                / Math.min(corner.size(), Math.min(one.size(), other.size()));
+        if (Math.abs(sine) < 0.3 || sizes > 2.2) {
+            return;
+        }
+        double first = modules(corner, one, dark);
+        double second = modules(corner, other, dark);
+        if (!(Math.abs(Math.log(first / second)) < 0.5) || first < 10) {
+            return;
+        }
+        triples.add(
+                turn > 0
+                        ? new Triple(corner, one, other, (first + second) / 2)
+                        : new Triple(corner, other, one, (first + second) / 2));
+    }
+
+    /** How many modules lie between two middles, by the size of both in that direction. */
+    private static double modules(Finder from, Finder to, Dark dark) {
+        double distance = from.distance(to);
+        double dx = (to.x() - from.x()) / distance;
+        double dy = (to.y() - from.y()) / distance;
+        double sum = 0;
+        int count = 0;
+        for (Finder finder : new Finder[] {from, to}) {
+            for (int way = -1; way <= 1; way += 2) {
+                double reach = dark.reach(finder.x(), finder.y(), way * dx, way * dy, distance);
+                if (reach > 0) {
+                    sum += reach;
+                    count++;
+                }
+            }
+        }
+        return count == 0 ? Double.NaN : distance * Pose.INSET * count / sum;
+    }
+
+    /** How far the sides are from being of one length with a right angle between them. */
+    private double oddity() {
+        double one = corner.distance(right);
+        double other = corner.distance(below);
+        double cosine = ((right.x() - corner.x()) * (below.x() - corner.x())
+                        + (right.y() - corner.y()) * (below.y() - corner.y()))
+                / (one * other);
+        double sizes = Math.max(corner.size(), Math.max(right.size(), below.size()))
+                / Math.min(corner.size(), Math.min(right.size(), below.size()));
+        return Math.abs(cosine)
+                + Math.abs(Math.log(one / other))
+                + Math.log(sizes)
+                + Math.abs(Math.log(modules / MODULES));
+    }
+
+    /** Whether it may be version 1, as a card's; measured, so many modules may be told wrongly. */
+    boolean mayBeCard() {
+        return modules > 8 && modules < 22;
+    }
+
+    /** The symbol that it would be as a card. */
+    Pose card() {
+        return pose(21);
+    }
+
+    /** The versions that it may be of (ISO/IEC 18004: four modules more each), the likeliest first. */
+    int[] versions() {
+        double version = (modules - 10) / 4;
+        int nearest = (int) Math.round(version);
+        int next = version > nearest ? nearest + 1 : nearest - 1;
+        return IntStream.of(nearest, next).filter(it -> it >= 1 && it <= 40).toArray();
+    }
+
+    Pose pose(int side) {
+        return Pose.flat(
+                corner.x(),
+                corner.y(),
+                right.x(),
+                right.y(),
+                right.x() + below.x() - corner.x(),
+                right.y() + below.y() - corner.y(),
+                below.x(),
+                below.y(),
+                side);
+    }
+}
