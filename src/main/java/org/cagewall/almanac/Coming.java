@@ -20,7 +20,7 @@ import org.cagewall.room.Stage;
 public record Coming(What what, Window window, List<Lying> whom) {
 
     /** So many days past its time a ring is not thought of any more. Common practice, no source. */
-    private static final int RING_DAYS = 5;
+    public static final int RING_DAYS = 5;
 
     private static final Comparator<Coming> BY_DAY = Comparator.comparing(
                     (Coming each) -> each.window().expected())

@@ -118,23 +118,33 @@ record Parting(Room room, Cage cage, Pair pair, Timetable timetable, List<EggOut
     /** The expected day; where that falls into an absence or shortly before, sooner if her rest allows it, else after. */
     private FlightMove toFlight(Window henOut) {
         LocalDate morning = henOut.expected();
-        return room.absences().stream()
-                .filter(away -> away.ended().isEmpty())
-                .filter(away -> !morning.isBefore(away.from().minusDays(SETTLED_BEFORE_ABSENCE_DAYS))
-                        && !morning.isAfter(away.to()))
-                .min(Comparator.comparing(Absence::from))
+        return inTheWay(morning)
                 .map(away -> movedFor(away, henOut))
                 .orElseGet(() -> new FlightMove(morning, Optional.empty()));
     }
 
-    private static FlightMove movedFor(Absence away, Window henOut) {
+    /** The absence that a hen put to the flight that morning would not have settled before. */
+    private Optional<Absence> inTheWay(LocalDate morning) {
+        return room.absences().stream()
+                .filter(away -> away.ended().isEmpty())
+                .filter(away -> !morning.isBefore(away.from().minusDays(SETTLED_BEFORE_ABSENCE_DAYS))
+                        && !morning.isAfter(away.to()))
+                .min(Comparator.comparing(Absence::from));
+    }
+
+    private FlightMove movedFor(Absence away, Window henOut) {
         LocalDate sooner = away.from().minusDays(SETTLED_BEFORE_ABSENCE_DAYS + 1L);
-        return sooner.isBefore(henOut.earliest())
+        return sooner.isBefore(henOut.earliest()) || inTheWay(sooner).isPresent()
                 ? new FlightMove(
-                        away.to().plusDays(1),
+                        firstMorningAfter(away),
                         Optional.of(Message.of("almanac.flight-after", henOut.expected(), away.from())))
                 : new FlightMove(
                         sooner, Optional.of(Message.of("almanac.flight-sooner", henOut.expected(), away.from())));
+    }
+
+    private LocalDate firstMorningAfter(Absence away) {
+        LocalDate morning = away.to().plusDays(1);
+        return inTheWay(morning).map(this::firstMorningAfter).orElse(morning);
     }
 
     private Optional<LocalDate> henOutEarly() {

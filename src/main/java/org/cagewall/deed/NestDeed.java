@@ -271,18 +271,21 @@ public sealed interface NestDeed extends Deed {
     }
 
     /**
-     * What lies in a nest when a room is begun in mid-season: so many eggs beside so many chicks. Dates are guesses: eggs
-     * two days apart from the first, or up to the day told; chicks two days apart, the eldest of the age told.
+     * What lies in a nest when a room is begun in mid-season: so many eggs beside so many chicks, which were looked at
+     * that day. Dates are guesses: eggs so many days apart from the first, or up to the day told; chicks as many days
+     * apart, the eldest of the age told.
      */
     record EggsFound(
             String cage,
             @Within(least = 0, most = 20) int count,
             Optional<LocalDate> first,
             @Within(least = 0, most = 20) Optional<Integer> chicks,
-            @Within(least = 0, most = 90) Optional<Integer> age)
+            @Within(least = 0, most = 90) Optional<Integer> age,
+            @Within(least = 1, most = 7) Optional<Integer> apart)
             implements NestDeed, AtCage {
 
-        private static final int LAY_GAP = 2;
+        /** Of a species of which nothing else is told: laid every other day, as by a budgerigar. */
+        private static final int USUALLY_APART = 2;
 
         @Override
         public List<Rule> judgedBy() {
@@ -299,6 +302,10 @@ public sealed interface NestDeed extends Deed {
 
         private int young() {
             return chicks.orElse(0);
+        }
+
+        private int gap() {
+            return apart.orElse(USUALLY_APART);
         }
 
         @Override
@@ -325,18 +332,27 @@ public sealed interface NestDeed extends Deed {
                 facts.add(new Fact.Hatching(
                         pair.id(), round, Integer.toString(mark + i), true, Optional.of(hatched(i, scene.on()))));
             }
+            if (young() > 0) {
+                facts.add(new Fact.NestLook(
+                        scene.theCage(cage).id(),
+                        chicks,
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty()));
+            }
             return facts;
         }
 
         private LocalDate laid(int i, LocalDate on) {
-            LocalDate reckoned = first.map(day -> day.plusDays((long) LAY_GAP * i))
-                    .orElse(on.minusDays((long) LAY_GAP * (young() + count - 1 - i)));
+            LocalDate reckoned = first.map(day -> day.plusDays((long) gap() * i))
+                    .orElse(on.minusDays((long) gap() * (young() + count - 1 - i)));
             LocalDate latest = i < young() ? hatched(i, on) : on;
             return reckoned.isAfter(latest) ? latest : reckoned;
         }
 
         private LocalDate hatched(int i, LocalDate on) {
-            return on.minusDays(Math.max(0, age.orElse(0) - LAY_GAP * i));
+            return on.minusDays(Math.max(0, age.orElse(0) - gap() * i));
         }
 
         @Override

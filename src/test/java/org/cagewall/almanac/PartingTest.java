@@ -118,6 +118,13 @@ class PartingTest {
     }
 
     @Test
+    void sheWaitsOutTwoAbsencesThatFollowEachOtherClosely() {
+        sketch.away(day(60), day(80)).away(day(83), day(90));
+
+        assertThat(parting().toFlight().orElseThrow().morning()).isEqualTo(day(91));
+    }
+
+    @Test
     void sheDoesNotGoToTheFlightInTheLastThreeDaysBeforeAnAbsence() {
         sketch.away(day(80), day(90));
         FlightMove move = parting().toFlight().orElseThrow();

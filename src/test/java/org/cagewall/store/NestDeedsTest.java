@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.List;
 import java.util.Optional;
+import org.cagewall.almanac.Almanac;
 import org.cagewall.almanac.RingLedger;
 import org.cagewall.room.Bird;
 import org.cagewall.room.Chick;
@@ -303,6 +304,23 @@ class NestDeedsTest extends InMemory {
                 .containsExactly(LocalDate.of(2026, 4, 5), LocalDate.of(2026, 4, 7));
         assertThat(nest.all()).allMatch(lying -> lying.egg().about());
         assertThat(nest.all().get(0).egg().laid()).isEqualTo(LocalDate.of(2026, 3, 12));
+    }
+
+    @Test
+    void eggsOfASpeciesThatLaysDailyAreFoundADayApart() {
+        tell(line("eggs-found", "2026-04-14", "A1", "'count':4,'first':'2026-04-01','apart':1"));
+
+        assertThat(nest("A1").eggs())
+                .extracting(egg -> egg.egg().laid().getDayOfMonth())
+                .containsExactly(1, 2, 3, 4);
+        assertThat(cage("A1").nestLook()).as("no chicks, no look").isEmpty();
+    }
+
+    @Test
+    void chicksThatAreFoundHaveBeenLookedAtThatDay() {
+        tell(line("eggs-found", "2026-04-14", "A1", "'count':0,'chicks':2,'age':9"));
+
+        assertThat(Almanac.of(room()).nest(cage("A1")).nestLook()).contains(LocalDate.of(2026, 4, 16));
     }
 
     @Test

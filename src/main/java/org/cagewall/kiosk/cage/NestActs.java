@@ -15,6 +15,7 @@ import org.cagewall.almanac.EggOutlook;
 import org.cagewall.almanac.NestState;
 import org.cagewall.almanac.Outlook;
 import org.cagewall.almanac.RingLedger;
+import org.cagewall.almanac.Span;
 import org.cagewall.deed.ChickDeed;
 import org.cagewall.deed.Deed;
 import org.cagewall.deed.EggDeed;
@@ -38,6 +39,7 @@ import org.cagewall.room.Keeps;
 import org.cagewall.room.LogQuery;
 import org.cagewall.room.Lying;
 import org.cagewall.room.Room;
+import org.cagewall.room.Timing;
 import org.cagewall.room.Use;
 import org.cagewall.room.WhyRemoved;
 import org.cagewall.text.Message;
@@ -214,8 +216,17 @@ final class NestActs {
                                 found.eggs(),
                                 found.first(),
                                 Optional.of(found.chicks()).filter(chicks -> chicks > 0),
-                                Optional.of(found.age()).filter(age -> found.chicks() > 0)),
+                                Optional.of(found.age()).filter(age -> found.chicks() > 0),
+                                daysApart()),
                         scribe.did("eggs-found")));
+    }
+
+    /** How far apart the eggs of this pair's species are usually laid. */
+    private Optional<Integer> daysApart() {
+        return scribe.outlook()
+                .flatMap(nest -> nest.timetable().span(Timing.LAY_GAP))
+                .map(Span::expected)
+                .filter(days -> days > 0);
     }
 
     // ------------------------------------------------------------------ chicks

@@ -41,9 +41,6 @@ final class NestWords {
     /** More sentences below the eggs are not read by somebody with wet hands. */
     private static final int MOST_SENTENCES = 4;
 
-    /** So many days after the last one for a ring the foot has outgrown it. Common practice, no source. */
-    private static final int RING_GIVEN_UP_DAYS = 5;
-
     private final Room room;
     private final Cage cage;
     private final Outlook outlook;
@@ -177,12 +174,12 @@ final class NestWords {
     private Optional<String> next(ChickOutlook chick) {
         Optional<String> ring = chick.ringing()
                 .filter(due ->
-                        due.isOpen() && !today.isAfter(due.window().latest().plusDays(RING_GIVEN_UP_DAYS)))
+                        due.isOpen() && !today.isAfter(due.window().latest().plusDays(Coming.RING_DAYS)))
                 .map(due -> words.say(
                         by("cage.ring-by", due), day(due.window(), due.window().latest())));
         Optional<String> check = chick.ringCheck()
                 .filter(due ->
-                        due.isOpen() && !today.isAfter(due.window().latest().plusDays(RING_GIVEN_UP_DAYS)))
+                        due.isOpen() && !today.isAfter(due.window().latest().plusDays(Coming.RING_DAYS)))
                 .map(due -> words.say("cage.ring-on"));
         Optional<String> leave = chick.outOfBox()
                 .filter(Due::isOpen)
