@@ -6,9 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.cagewall.paper.Align;
 import org.cagewall.paper.Box;
-import org.cagewall.paper.Ink;
 import org.cagewall.paper.Page;
 import org.cagewall.paper.Type;
 import org.cagewall.room.CardFace;
@@ -20,188 +18,208 @@ import org.cagewall.text.Words;
  */
 final class CardDrawing {
 
-    /** Fourteen dots of a 300 dpi printer, so that every module edge falls on a dot: 21 modules are 24.9 mm. */
-    static final double MODULE = 14 * 25.4 / 300;
-
-    /** The least height of a capital of the cage's name. */
-    static final double SMALLEST_NAME = 7;
-
-    /** Every second dot of a 300 dpi printer: the raster on which the symbol begins. */
-    private static final double RASTER = 25.4 / 150;
-
-    private static final double MARGIN = 4.5;
-    private static final double EDGE = 1;
-    private static final double LARGEST_NAME = 10.5;
-    private static final double NARROWEST_NAME = 0.66;
-    private static final double NAME_LEADING = 1.32;
-    private static final double LABEL_WIDTH = 11.5;
-    private static final double SINCE_STEP = 4;
-    private static final double BIRD_STEP = 5.7;
-    private static final double LINE_PITCH = 3.9;
+    private static final double LINE_PITCH = 1.7;
+    private static final int FEW_LINES = 2;
     private static final double LEAST_PENCIL = 5;
-    private static final double USUAL_PENCIL = 6.5;
-    private static final double FOOT = 4.9;
+    private static final double LEAST_TALLY = 11;
+    private static final double LEAST_SHRINK = 0.75;
+    private static final double BESIDE = 3;
+    private static final double ROUND_GAP = 2.4;
+    private static final List<String> TALLY = List.of("day", "in", "out", "now");
+    private static final Type TALLY_HEAD = Type.regular(1.6);
+    private static final double TALLY_HEIGHT = 2;
+    private static final double TALLY_GAP = 2;
+    private static final double TALLY_ROW = 5;
 
-    private static final Type LEAD = Type.bold(3);
-    private static final Type BIRD = Type.bold(3.3);
-    private static final Type LABEL = Type.regular(2.3);
-    private static final Type LINE = Type.medium(2.3);
-    private static final Type SMALL = Type.regular(1.6);
-
-    private static final Ink INK = Ink.BLACK;
-    private static final Ink SOFT = Ink.grey(70);
-    private static final Ink RULE = Ink.grey(150);
-
-    private final Page page;
-    private final Box card;
-    private final Box tile;
+    private final Blank blank;
+    private final Face face;
+    private final Style style;
+    private final PrintedCard what;
     private final LocalDate printed;
     private final Words words;
 
-    private double y;
-
-    CardDrawing(Page page, Box card, LocalDate printed, Words words) {
-        this.page = page;
-        this.card = card;
+    private CardDrawing(Blank blank, Face face, Style style, PrintedCard what, LocalDate printed, Words words) {
+        this.blank = blank;
+        this.face = face;
+        this.style = style;
+        this.what = what;
         this.printed = printed;
         this.words = words;
-        this.tile = tile(card);
-        this.y = card.top() + 3.9;
     }
 
-    void draw(PrintedCard what) {
-        drawSymbol(what.code().text());
-        drawName(what.face().cage());
-        drawLead(what.face());
-        drawBirds(what.face());
+    /** A name in two lines leaves no room for more than the plain face, unless the card is large. */
+    static CardDrawing of(PrintedCard what, Page page, Box card, Face face, LocalDate printed, Words words) {
+        Tiles tiles = tiles(page, card, face, what.face());
+        boolean cramped = !isLarge(card)
+                && (face == Face.LARGE || what.face().pair().isPresent())
+                && !Blank.isOneLine(page, card, tiles, what.face().cage());
+        Face fitting = cramped ? Face.PLAIN : face;
+        Blank blank = new Blank(page, card, tiles, words);
+        return new CardDrawing(blank, fitting, Style.of(fitting, card), what, printed, words);
+    }
+
+    /** The symbols of a card: two, unless the face, the name or what it says needs the room of the second. */
+    static Tiles tiles(Page page, Box card, Face face, CardFace what) {
+        return Tiles.two(card)
+                .filter(two -> isLarge(card)
+                        || face == Face.PLAIN
+                                && what.lines().isEmpty()
+                                && Blank.isOneLine(page, card, two, what.cage()))
+                .orElseGet(() -> Tiles.one(card));
+    }
+
+    /** On cards of this size two symbols leave room for anything. */
+    private static boolean isLarge(Box card) {
+        return Math.min(card.width(), card.height()) >= 90;
+    }
+
+    void draw() {
+        blank.drawSymbols(what.code().text());
+        blank.drawName(what.face().cage(), style.name());
+        drawLead();
+        drawBirds();
         drawLines(what.face().lines());
-        drawPencilLines();
-        drawFoot(what.code().text());
-    }
-
-    /** Where the symbol and its quiet zone lie: at the right, above. */
-    static Box tile(Box card) {
-        double side = (Symbols.SIDE + 2 * Symbols.QUIET_ZONE) * MODULE;
-        double left = Math.floor((card.right() - EDGE - side) / RASTER) * RASTER;
-        double top = Math.ceil((card.top() + EDGE) / RASTER) * RASTER;
-        return new Box(left, top, side, side);
-    }
-
-    private void drawSymbol(String text) {
-        double left = tile.left() + Symbols.QUIET_ZONE * MODULE;
-        double top = tile.top() + Symbols.QUIET_ZONE * MODULE;
-        page.fill(
-                Symbols.matrix(text).bars().stream()
-                        .map(bar -> new Box(
-                                left + bar.column() * MODULE,
-                                top + bar.row() * MODULE,
-                                bar.width() * MODULE,
-                                bar.height() * MODULE))
-                        .toList(),
-                INK);
-    }
-
-    private void drawName(String name) {
-        double width = tile.left() - left();
-        Type type = page.shrunk(name, Type.bold(LARGEST_NAME), width, SMALLEST_NAME);
-        List<String> lines = List.of(name);
-        if (page.width(name, type) > width * 1.001) {
-            lines = twoLines(page.wrapped(name, type.stretched(NARROWEST_NAME), width));
-            for (String line : lines) {
-                type = page.narrowed(line, type, width, NARROWEST_NAME);
-            }
+        if (face == Face.FLIGHT) {
+            drawCount();
+            drawTally();
+        } else {
+            blank.drawPencilLines();
         }
-        double baseline = y + type.capitals();
-        for (String line : lines) {
-            page.text(page.cut(line, type, width * 1.001), type, INK, left(), baseline);
-            baseline += type.capitals() * NAME_LEADING;
-        }
-        y = baseline - type.capitals() * NAME_LEADING;
+        blank.drawFoot(printed, what.code().text());
     }
 
-    private static List<String> twoLines(List<String> lines) {
-        return lines.size() < 3 ? lines : List.of(lines.get(0), String.join(" ", lines.subList(1, lines.size())));
-    }
-
-    private void drawLead(CardFace face) {
-        String lead = lead(face);
-        Optional<String> since = face.since().map(day -> words.say("cards.card.since", day));
+    /** Pair and round and since when; where there is no pair, what the cage is for, unless its name says so. */
+    private void drawLead() {
+        Optional<String> since = what.face().since().map(day -> words.say("cards.card.since", day));
+        boolean roundApart = hasRoundApart();
+        String lead = lead(roundApart);
         if (lead.isEmpty()) {
-            since.ifPresentOrElse(text -> drawFittedAt(6.4, text, LABEL, SOFT), () -> step(2));
+            since.ifPresent(this::drawSince);
             return;
         }
-        drawFittedAt(6.2, lead, LEAD, INK);
-        double after = left() + page.width(lead, LEAD) + 3.5;
-        boolean beside = since.stream().anyMatch(text -> after + page.width(text, LABEL) <= right());
-        if (beside) {
-            since.ifPresent(text -> page.text(text, LABEL, SOFT, after, y));
-        } else if (y + SINCE_STEP + birdsHeight(face) + LEAST_PENCIL <= foot()) {
-            since.ifPresent(text -> drawFittedAt(SINCE_STEP, text, LABEL, SOFT));
+        drawLead(lead, since);
+        if (roundApart) {
+            what.face().round().ifPresent(this::drawRound);
         }
     }
 
-    /** The pair and its round; where no pair is, what the cage is for, unless its name says so. */
-    private String lead(CardFace face) {
+    private void drawLead(String lead, Optional<String> since) {
+        Blank.Span span = blank.next(style.leadGap(), style.lead(), widthFor(lead, style.lead()));
+        blank.text(lead, style.lead(), Blank.INK, span.left(), span.right());
+        double after = span.left() + blank.width(lead, style.lead()) + BESIDE;
+        boolean beside = since.stream().anyMatch(text -> after + blank.width(text, style.label()) <= span.right());
+        if (beside) {
+            since.ifPresent(text -> blank.text(text, style.label(), Blank.SOFT, after, span.right()));
+        } else {
+            since.ifPresent(this::drawSince);
+        }
+    }
+
+    private String lead(boolean roundApart) {
+        CardFace card = what.face();
         List<String> parts = new ArrayList<>();
-        String use = words.say(CardFace.useWord(face.use()));
-        boolean saidByName = face.cage().toLowerCase(Locale.ROOT).contains(use.toLowerCase(Locale.ROOT));
-        if (face.pair().isEmpty() && !saidByName) {
+        String use = words.say(CardFace.useWord(card.use()));
+        boolean saidByName = card.cage().toLowerCase(Locale.ROOT).contains(use.toLowerCase(Locale.ROOT));
+        if (card.pair().isEmpty() && !saidByName) {
             parts.add(use);
         }
-        face.pair().ifPresent(label -> parts.add(words.say("cards.card.pair", label)));
-        face.round().ifPresent(number -> parts.add(words.say("cards.card.round", number)));
+        card.pair().ifPresent(label -> parts.add(words.say("cards.card.pair", label)));
+        card.round()
+                .filter(number -> !roundApart)
+                .ifPresent(number -> parts.add(words.say("cards.card.round", number)));
         return String.join("  \u00B7  ", parts);
     }
 
-    private void drawBirds(CardFace face) {
-        if (hasLine(face, face.cock())) {
-            drawBird(words.say("cards.card.cock"), face.cock());
+    /** A line is begun where it need not be made much narrower. */
+    private double widthFor(String text, Type type) {
+        return Math.max(style.leadWidth(), blank.width(text, type) * LEAST_SHRINK);
+    }
+
+    private void drawSince(String text) {
+        if (blank.hasRoom(style.sinceGap(), style.label(), style.leadWidth(), heightBelow())) {
+            Blank.Span span = blank.next(style.sinceGap(), style.label(), style.leadWidth());
+            blank.text(text, style.label(), Blank.SOFT, span.left(), span.right());
         }
-        if (hasLine(face, face.hen())) {
-            drawBird(words.say("cards.card.hen"), face.hen());
-        }
     }
 
-    private static double birdsHeight(CardFace face) {
-        return Stream.of(face.cock(), face.hen())
-                        .filter(bird -> hasLine(face, bird))
-                        .count()
-                * BIRD_STEP;
+    /** What must not be pushed off the card. */
+    private double heightBelow() {
+        double lines = what.face().lines().isEmpty() ? 0 : style.leadGap() + LINE_PITCH * kept().capitals();
+        return birds().size() * style.birdHeight() + lines + (face == Face.FLIGHT ? LEAST_TALLY : LEAST_PENCIL * 1.2);
     }
 
-    private static boolean hasLine(CardFace face, Optional<String> bird) {
-        return bird.isPresent() || face.use().equals("breeding");
+    private boolean hasRoundApart() {
+        return what.face().round().isPresent()
+                && blank.corridor(style.birdWidth()).isPresent();
     }
 
-    private void drawBird(String label, Optional<String> bird) {
-        step(BIRD_STEP);
-        page.text(label, LABEL, SOFT, left(), y);
-        double start = left() + LABEL_WIDTH;
-        double width = right() - start;
-        if (bird.isEmpty()) {
-            rule(start, right() - 1, y);
+    /** Between two symbols that leave a narrow gap the round stands by itself, where it is found at once. */
+    private void drawRound(int number) {
+        Box gap = blank.corridor(style.birdWidth()).orElseThrow();
+        double height = style.label().capitals() + ROUND_GAP + style.round().capitals();
+        double top = blank.y() + (gap.bottom() - blank.y() - height) / 2;
+        double labelled = top + style.label().capitals();
+        blank.text(words.say("cards.card.the-round"), style.label(), Blank.SOFT, gap.left(), gap.right(), labelled);
+        blank.text("" + number, style.round(), Blank.INK, gap.left(), gap.right(), top + height);
+    }
+
+    private void drawBirds() {
+        List<Bird> birds = birds();
+        if (birds.isEmpty()) {
             return;
         }
-        Type type = page.narrowed(bird.get(), page.shrunk(bird.get(), BIRD, width, 2.4), width, 0.8);
-        page.text(page.cut(bird.get(), type, width), type, INK, start, y);
+        double height = birds.size() * style.birdHeight() - style.birdGap();
+        Blank.Span span = blank.next(style.birdGap(), style.bird(), style.birdWidth(), height);
+        for (Bird bird : birds) {
+            blank.text(bird.label(), style.label(), Blank.SOFT, span.left(), span.right());
+            double start = span.left() + style.labelWidth();
+            bird.ring()
+                    .ifPresentOrElse(
+                            ring -> blank.text(ring, style.bird(), Blank.INK, start, span.right()),
+                            () -> blank.rule(start, span.right() - 1));
+            blank.down(style.birdHeight());
+        }
+        blank.down(-style.birdHeight());
     }
 
+    private record Bird(String label, Optional<String> ring) {}
+
+    /** In a breeding cage a missing bird leaves a line to write on. */
+    private List<Bird> birds() {
+        boolean breeds = what.face().use().equals("breeding");
+        return Stream.of(
+                        new Bird(words.say("cards.card.cock"), what.face().cock()),
+                        new Bird(words.say("cards.card.hen"), what.face().hen()))
+                .filter(bird -> breeds || bird.ring().isPresent())
+                .toList();
+    }
+
+    private Type kept() {
+        return what.face().lines().size() <= FEW_LINES ? style.kept() : style.line();
+    }
+
+    /** Whom a flock's cage keeps, in columns, as many as fit, and then how many more. */
     private void drawLines(List<String> lines) {
         if (lines.isEmpty()) {
             return;
         }
-        int columns = lines.size() > 3 ? 2 : 1;
-        double column = (tile.left() - left()) / columns;
-        step(1.4);
-        int rows = Math.max(1, (int) Math.floor((foot() - LEAST_PENCIL - y) / LINE_PITCH));
+        Type type = kept();
+        double pitch = LINE_PITCH * type.capitals();
+        int columns = lines.size() > FEW_LINES + 1 ? 2 : 1;
+        blank.down(style.leadGap() * 0.8);
+        double room = blank.foot()
+                - (face == Face.FLIGHT ? LEAST_TALLY + LINE_PITCH * style.line().capitals() : LEAST_PENCIL)
+                - blank.y();
+        int rows = Math.max(1, (int) Math.floor(room / pitch));
         List<String> texts = firstOf(lines, rows * columns);
-        for (int i = 0; i < texts.size(); i++) {
-            if (i % columns == 0) {
-                step(LINE_PITCH);
+        double column = 0;
+        for (int i = 0; i < texts.size(); i += columns) {
+            Blank.Span span = blank.next(pitch - type.capitals(), type, style.leadWidth());
+            column = column == 0 ? span.width() / columns : column;
+            for (int j = i; j < Math.min(texts.size(), i + columns); j++) {
+                double left = span.left() + (j - i) * column;
+                blank.text(texts.get(j), type, Blank.INK, left, left + column - 1);
             }
-            double width = column - 1;
-            Type type = page.narrowed(texts.get(i), LINE, width, 0.8);
-            page.text(page.cut(texts.get(i), type, width), type, INK, left() + i % columns * column, y);
         }
     }
 
@@ -214,46 +232,37 @@ final class CardDrawing {
         return first;
     }
 
-    private void drawPencilLines() {
-        double from = Math.max(y + 1.2, tile.bottom());
-        double room = foot() - from;
-        long count = Math.max(1, Math.round(room / USUAL_PENCIL));
-        for (int i = 1; i <= count; i++) {
-            rule(left(), card.right() - MARGIN, from + room * i / count);
+    /** How many, by a word, since a figure beside rings and dates is misread; true on the day of the print. */
+    private void drawCount() {
+        if (what.birds() > 0) {
+            String text = words.say("cards.card.birds", what.birds(), CountWord.of(what.birds(), words), printed);
+            Blank.Span span = blank.next(style.sinceGap(), style.line(), widthFor(text, style.line()));
+            blank.text(text, style.line(), Blank.INK, span.left(), span.right());
         }
     }
 
-    private void drawFoot(String code) {
-        double baseline = card.bottom() - 1.8;
-        page.text(words.say("cards.card.printed", printed), SMALL, SOFT, left(), baseline);
-        page.text(code, SMALL, SOFT, card.right() - MARGIN, baseline, Align.RIGHT);
+    /** Lines to count on, under small heads: on which day how many came, went, and are there. */
+    private void drawTally() {
+        List<Blank.Span> rows = blank.tallyLines(TALLY_HEIGHT);
+        double column = tallyColumn(rows);
+        for (Blank.Span row : rows) {
+            double right = row.right() - (TALLY.size() - 1) * (column + TALLY_GAP);
+            double left = row.left();
+            for (String each : TALLY) {
+                blank.rule(left, right, row.top());
+                if (row == rows.get(0)) {
+                    String head = words.say("cards.card.tally-" + each);
+                    blank.text(head, TALLY_HEAD, Blank.SOFT, left, right, row.top() - TALLY_ROW);
+                }
+                left = right + TALLY_GAP;
+                right = left + column;
+            }
+        }
     }
 
-    private void drawFittedAt(double step, String text, Type type, Ink ink) {
-        step(step);
-        double width = right() - left();
-        Type fitted = page.narrowed(text, page.shrunk(text, type, width, 2), width, 0.8);
-        page.text(page.cut(text, fitted, width), fitted, ink, left(), y);
-    }
-
-    private void rule(double from, double to, double at) {
-        page.line(from, at, to, at, 0.18, RULE);
-    }
-
-    private void step(double down) {
-        y += down;
-    }
-
-    private double left() {
-        return card.left() + MARGIN;
-    }
-
-    /** How far a text may reach at the height that drawing has come to: to the quiet zone, or under it to the margin. */
-    private double right() {
-        return y - BIRD.capitals() > tile.bottom() ? card.right() - MARGIN : tile.left();
-    }
-
-    private double foot() {
-        return card.bottom() - FOOT;
+    /** Numbers stand below each other; the day has what is left, in the shortest row twice as much as a number. */
+    private static double tallyColumn(List<Blank.Span> rows) {
+        double width = rows.get(rows.size() - 1).width();
+        return (width - TALLY_GAP * (TALLY.size() - 1)) / (TALLY.size() + 1);
     }
 }

@@ -3,12 +3,12 @@ package org.cagewall.cards;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.SortedMap;
 import org.cagewall.paper.Ink;
 import org.cagewall.paper.Page;
 import org.cagewall.paper.Pdf;
 import org.cagewall.paper.Sheet;
 import org.cagewall.paper.Sheets;
-import org.cagewall.paper.Size;
 import org.cagewall.text.Words;
 
 /**
@@ -16,9 +16,6 @@ import org.cagewall.text.Words;
  * thread, since fonts are loaded.
  */
 public final class CardsPdf {
-
-    /** The smallest card on which the symbol, the name and a ring stand beside each other, and a line for pencil. */
-    public static final Size SMALLEST_CARD = new Size(76, 48);
 
     private static final Ink CUT = Ink.grey(150);
     private static final double CUT_LINE = 0.1;
@@ -29,31 +26,33 @@ public final class CardsPdf {
 
     /** The sheets that cards can be printed on: the program's, and those of this folder of the keeper's own. */
     public static Sheets sheets(Path labels) {
-        return Sheets.with(labels, SMALLEST_CARD);
+        return Sheets.with(labels, Tiles::against);
+    }
+
+    /** The program's own sheets. */
+    public static Sheets sheets() {
+        return Sheets.builtIn(Tiles::against);
     }
 
     /**
-     * The bytes of the document. The same cards, sheet and day give the same bytes.
+     * The bytes of the document. The same cards, order and day give the same bytes.
      *
      * @param cards what to print, in the order of the places on the sheet
-     * @param sheet where the places are
+     * @param order on which sheet, in which places, with which face
      * @param printed the day that the cards show as the day they were printed
      * @param words the language of the cards
      */
-    public static byte[] drawn(List<PrintedCard> cards, Sheet sheet, LocalDate printed, Words words) {
-        return Pdf.drawn(words.say("cards.card.title"), printed, pdf -> {
-            for (int first = 0; first < cards.size(); first += sheet.cards()) {
-                List<PrintedCard> here = cards.subList(first, Math.min(cards.size(), first + sheet.cards()));
-                drawPage(pdf.page(sheet.paper()), here, sheet, printed, words);
-            }
-        });
+    public static byte[] drawn(List<PrintedCard> cards, Order order, LocalDate printed, Words words) {
+        return Pdf.drawn(words.say("cards.card.title"), printed, pdf -> order.spread(cards)
+                .forEach(page -> drawPage(pdf.page(order.sheet().paper()), page, order, printed, words)));
     }
 
-    private static void drawPage(Page page, List<PrintedCard> cards, Sheet sheet, LocalDate printed, Words words) {
-        drawCutMarks(page, sheet);
-        for (int index = 0; index < cards.size(); index++) {
-            new CardDrawing(page, sheet.place(index), printed, words).draw(cards.get(index));
-        }
+    private static void drawPage(
+            Page page, SortedMap<Integer, PrintedCard> cards, Order order, LocalDate printed, Words words) {
+        drawCutMarks(page, order.sheet());
+        cards.forEach((place, card) -> CardDrawing.of(
+                        card, page, order.sheet().place(place), order.faces().of(card.face()), printed, words)
+                .draw());
     }
 
     /** Short marks outside the block of cards, for plain paper and a knife; on cut sheets they fall into the waste. */

@@ -7,8 +7,12 @@ import java.nio.file.StandardCopyOption;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import org.cagewall.cards.CardsPdf;
+import org.cagewall.cards.FaceChoice;
+import org.cagewall.cards.Order;
 import org.cagewall.cards.PrintedCard;
+import org.cagewall.cards.TrialPdf;
 import org.cagewall.deed.CardDeed;
 import org.cagewall.deed.Line;
 import org.cagewall.deed.Told;
@@ -29,6 +33,8 @@ import picocli.CommandLine.ParentCommand;
         description = "They are recorded as printed only where --by says who prints them.")
 final class CardsCommand implements Callable<Integer> {
 
+    private static final int MOST_COPIES = 99;
+
     @ParentCommand
     private Cagewall cagewall;
 
@@ -37,6 +43,28 @@ final class CardsCommand implements Callable<Integer> {
 
     @Option(names = "--sheet", paramLabel = "NAME", description = "The sheet to print on; a4-85x54 if left out.")
     private String sheet = Sheets.BUILT_IN.get(0);
+
+    @Option(
+            names = "--face",
+            paramLabel = "FACE",
+            description = "How the cards are laid out: by-use (the flights' own for flights and nurseries), plain,"
+                    + " large, flight; by-use if left out.")
+    private String face = FaceChoice.BY_USE.word();
+
+    @Option(
+            names = "--places",
+            paramLabel = "PLACES",
+            description = "The free places of a part-used first sheet, counted row by row: 4- is from the fourth on,"
+                    + " 2,5-7 just these. All if left out.")
+    private Optional<String> places;
+
+    @Option(names = "--copies", paramLabel = "N", description = "How many of each card; one if left out.")
+    private int copies = 1;
+
+    @Option(
+            names = "--trial",
+            description = "No cards, but a page with the outlines of the sheet's places and rulers, to set its nudge.")
+    private boolean trial;
 
     @Option(names = "--changed", description = "Only cages without a card, or whose card no longer matches.")
     private boolean changed;
@@ -54,20 +82,44 @@ final class CardsCommand implements Callable<Integer> {
 
     private int draw(AtDesk desk) {
         Sheet paper = sheet(desk);
+        if (trial) {
+            return drawTrial(desk, paper);
+        }
+        Order order = new Order(PlacesOption.read(places, paper), face(), copies());
         List<Cage> wanted = wanted(desk);
         if (wanted.isEmpty()) {
-            tell(List.of(), "command.cards-none");
+            tell(List.of(), 0, "command.cards-none");
             return Main.DONE;
         }
         Room room = desk.room();
-        List<PrintedCard> cards = wanted.stream()
-                .map(cage -> new PrintedCard(CardFaces.of(room, cage), CardFaces.code(room, cage)))
-                .toList();
+        List<PrintedCard> cards =
+                wanted.stream().map(cage -> PrintedCard.of(room, cage)).toList();
         byte[] pdf =
-                CardsPdf.drawn(cards, paper, desk.today(), cagewall.console().words());
+                CardsPdf.drawn(cards, order, desk.today(), cagewall.console().words());
         write(pdf, () -> by.ifPresent(person -> recordAsPrinted(desk, wanted, person)));
-        tell(wanted, "command.cards-drawn");
+        tell(wanted, order.sheetsFor(cards.size()), "command.cards-drawn");
         return Main.DONE;
+    }
+
+    private int drawTrial(AtDesk desk, Sheet paper) {
+        write(TrialPdf.drawn(paper, desk.today(), cagewall.console().words()), () -> {});
+        tell(List.of(), 1, "command.cards-trial");
+        return Main.DONE;
+    }
+
+    private FaceChoice face() {
+        return FaceChoice.named(face)
+                .orElseThrow(() -> Refusal.of(
+                        "command.cards-no-face",
+                        face,
+                        Stream.of(FaceChoice.values()).map(FaceChoice::word).toList()));
+    }
+
+    private int copies() {
+        if (copies < 1 || copies > MOST_COPIES) {
+            throw Refusal.of("command.cards-copies", MOST_COPIES);
+        }
+        return copies;
     }
 
     private Sheet sheet(AtDesk desk) {
@@ -120,10 +172,12 @@ final class CardsCommand implements Callable<Integer> {
         }
     }
 
-    private void tell(List<Cage> drawn, String key) {
+    private void tell(List<Cage> drawn, int sheets, String key) {
         Json json = Json.object()
-                .with("file", drawn.isEmpty() ? Optional.empty() : Optional.of(out.toString()))
+                .with("file", sheets == 0 ? Optional.empty() : Optional.of(out.toString()))
                 .with("sheet", sheet)
+                .with("face", face)
+                .with("sheets", sheets)
                 .with("cages", drawn.stream().map(Cage::name).toList())
                 .with("recorded", by.isPresent() && !drawn.isEmpty());
         cagewall.answer(json, key, drawn.size(), out.toString());

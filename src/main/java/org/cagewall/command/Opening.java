@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.cagewall.cards.CardsPdf;
+import org.cagewall.cards.Order;
 import org.cagewall.cards.PrintedCard;
 import org.cagewall.desk.DataFolder;
 import org.cagewall.desk.Desk;
@@ -18,7 +19,6 @@ import org.cagewall.kiosk.WindowAhead;
 import org.cagewall.kiosk.shell.EventThread;
 import org.cagewall.paper.Sheet;
 import org.cagewall.paper.Sheets;
-import org.cagewall.room.CardFaces;
 import org.cagewall.room.Room;
 
 /**
@@ -114,9 +114,9 @@ final class Opening {
                 .find(Sheets.BUILT_IN.get(0))
                 .sheet()
                 .orElseThrow();
-        List<PrintedCard> cards = room.walk()
-                .map(cage -> new PrintedCard(CardFaces.of(room, cage), CardFaces.code(room, cage)))
-                .toList();
-        return CardsPdf.drawn(cards, sheet, desk.today(), cagewall.console().words());
+        List<PrintedCard> cards =
+                room.walk().map(cage -> PrintedCard.of(room, cage)).toList();
+        return CardsPdf.drawn(
+                cards, Order.on(sheet), desk.today(), cagewall.console().words());
     }
 }

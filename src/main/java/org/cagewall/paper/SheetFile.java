@@ -35,13 +35,13 @@ final class SheetFile {
      * @param name the sheet's name
      * @param file the file's name, for the sentence
      * @param text what it holds
-     * @param smallest the smallest card that what is drawn needs
+     * @param demand what is asked of a card's size
      */
-    static Sheets.Found read(String name, String file, String text, Size smallest) {
+    static Sheets.Found read(String name, String file, String text, Demand demand) {
         try {
             SheetFile reading = new SheetFile(file);
             reading.readLines(text);
-            return new Sheets.Usable(reading.sheet(name, smallest));
+            return new Sheets.Usable(reading.sheet(name, demand));
         } catch (Refusal e) {
             return new Sheets.Refused(e.reason);
         }
@@ -74,13 +74,13 @@ final class SheetFile {
         }
     }
 
-    private Sheet sheet(String name, Size smallest) {
+    private Sheet sheet(String name, Demand demand) {
         Size paper = lengths("paper");
         Size card = lengths("card");
         Size count = pair("cards");
         Size first = pair("first");
         Size nudge = entries.containsKey("nudge") ? pair("nudge") : new Size(0, 0);
-        Size pitch = lengths("pitch");
+        Size pitch = entries.containsKey("pitch") ? lengths("pitch") : card;
         String title =
                 Optional.ofNullable(entries.get("title")).map(Entry::value).orElse(name);
         Sheet sheet = new Sheet(
@@ -92,18 +92,13 @@ final class SheetFile {
                 card,
                 first.width() + nudge.width(),
                 first.height() + nudge.height(),
-                pitch);
+                pitch,
+                nudge);
         requireApart(sheet);
-        requireOnPaper(sheet);
-        if (card.width() < smallest.width() || card.height() < smallest.height()) {
-            throw refusal(
-                    line("card"),
-                    "too-small",
-                    card.width(),
-                    card.height(),
-                    Math.ceil(smallest.width() * 10) / 10,
-                    Math.ceil(smallest.height() * 10) / 10);
-        }
+        requireOnPaper(sheet, nudge);
+        demand.against(card).ifPresent(why -> {
+            throw refused(line("card"), why);
+        });
         return sheet;
     }
 
@@ -113,20 +108,33 @@ final class SheetFile {
         double down =
                 sheet.rows() == 1 ? 0 : sheet.card().height() - sheet.pitch().height();
         if (Math.max(across, down) > TOLERANCE) {
-            throw refusal(line("pitch"), "overlap", rounded(Math.max(across, down)));
+            throw refusal(
+                    line(entries.containsKey("pitch") ? "pitch" : "card"), "overlap", rounded(Math.max(across, down)));
         }
     }
 
-    private void requireOnPaper(Sheet sheet) {
-        Box last = sheet.place(sheet.cards() - 1);
-        double beyond = Math.max(
-                Math.max(-sheet.left(), -sheet.top()),
-                Math.max(
-                        last.right() - sheet.paper().width(),
-                        last.bottom() - sheet.paper().height()));
-        if (beyond > TOLERANCE) {
-            throw refusal(line("first"), "off-paper", rounded(beyond));
+    /** Cards that only the nudge has moved over the edge are the nudge's fault. */
+    private void requireOnPaper(Sheet sheet, Size nudge) {
+        double beyond = beyond(sheet, sheet.left(), sheet.top());
+        if (beyond <= TOLERANCE) {
+            return;
         }
+        boolean fitsUnmoved = beyond(sheet, sheet.left() - nudge.width(), sheet.top() - nudge.height()) <= TOLERANCE;
+        throw fitsUnmoved
+                ? refusal(line("nudge"), "nudged-off", rounded(beyond))
+                : refusal(line("first"), "off-paper", rounded(beyond));
+    }
+
+    private static double beyond(Sheet sheet, double left, double top) {
+        double width =
+                (sheet.columns() - 1) * sheet.pitch().width() + sheet.card().width();
+        double height =
+                (sheet.rows() - 1) * sheet.pitch().height() + sheet.card().height();
+        return Math.max(
+                Math.max(-left, -top),
+                Math.max(
+                        left + width - sheet.paper().width(),
+                        top + height - sheet.paper().height()));
     }
 
     private int whole(double count) {
@@ -161,7 +169,11 @@ final class SheetFile {
     }
 
     private Refusal refusal(int line, String why, Object... args) {
-        return new Refusal(Message.of("paper.sheet.in-line", file, line, Message.of("paper.sheet." + why, args)));
+        return refused(line, Message.of("paper.sheet." + why, args));
+    }
+
+    private Refusal refused(int line, Message why) {
+        return new Refusal(Message.of("paper.sheet.in-line", file, line, why));
     }
 
     private static boolean isNumber(String text) {

@@ -7,8 +7,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import org.cagewall.text.Message;
@@ -20,32 +22,33 @@ import org.cagewall.text.Message;
 public final class Sheets {
 
     /** The sheets in the project's folder labels; the first is used when nothing is chosen. */
-    public static final List<String> BUILT_IN = List.of("a4-85x54", "letter-4x2in");
+    public static final List<String> BUILT_IN =
+            List.of("a4-85x54", "letter-4x2in", "a4-99x68", "a4-64x38", "a6-105x148", "roll-100x60");
 
     private static final String ENDING = ".txt";
     private static final long MOST_BYTES = 64 * 1024;
 
     private final Optional<Path> folder;
-    private final Size smallest;
+    private final Demand demand;
 
-    private Sheets(Optional<Path> folder, Size smallest) {
+    private Sheets(Optional<Path> folder, Demand demand) {
         this.folder = folder;
-        this.smallest = smallest;
+        this.demand = demand;
     }
 
-    /** The sheets that come with the program, for cards at least as large as this. */
-    public static Sheets builtIn(Size smallest) {
-        return new Sheets(Optional.empty(), smallest);
+    /** The sheets that come with the program, where their cards are as is demanded. */
+    public static Sheets builtIn(Demand demand) {
+        return new Sheets(Optional.empty(), demand);
     }
 
     /** The sheets that come with the program and those in the folder, which need not exist. */
-    public static Sheets with(Path folder, Size smallest) {
-        return new Sheets(Optional.of(folder), smallest);
+    public static Sheets with(Path folder, Demand demand) {
+        return new Sheets(Optional.of(folder), demand);
     }
 
-    /** The names that can be asked for, in alphabetical order. */
+    /** The names that can be asked for: the program's, then the keeper's own in alphabetical order. */
     public List<String> names() {
-        SortedSet<String> names = new TreeSet<>(BUILT_IN);
+        Set<String> names = new LinkedHashSet<>(BUILT_IN);
         folder.filter(Files::isDirectory).ifPresent(present -> names.addAll(namesIn(present)));
         return List.copyOf(names);
     }
@@ -59,7 +62,7 @@ public final class Sheets {
                 folder.map(present -> present.resolve(name + ENDING)).filter(Files::exists);
         try {
             String text = own.isPresent() ? read(own.get()) : readBuiltIn(name);
-            return SheetFile.read(name, own.map(Path::toString).orElse(name + ENDING), text, smallest);
+            return SheetFile.read(name, own.map(Path::toString).orElse(name + ENDING), text, demand);
         } catch (CharacterCodingException e) {
             return new Refused(Message.of("paper.sheet.not-text", name + ENDING));
         } catch (IOException e) {

@@ -13,6 +13,7 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.cagewall.cards.CardsPdf;
+import org.cagewall.cards.Order;
 import org.cagewall.cards.PrintedCard;
 import org.cagewall.cards.Symbol;
 import org.cagewall.cards.Symbols;
@@ -39,18 +40,15 @@ class CardsBenchmark {
     void twoHundredCardsAgainstTheirSymbolsAlone() {
         List<PrintedCard> cards =
                 IntStream.rangeClosed(1, CARDS).mapToObj(CardsBenchmark::card).toList();
-        Sheet sheet = Sheets.builtIn(CardsPdf.SMALLEST_CARD)
-                .find(Sheets.BUILT_IN.get(0))
-                .sheet()
-                .orElseThrow();
+        Sheet sheet = CardsPdf.sheets().find(Sheets.BUILT_IN.get(0)).sheet().orElseThrow();
         Words words = Words.english();
-        assertThat(CardsPdf.drawn(cards, sheet, TODAY, words)).isNotEmpty();
+        assertThat(CardsPdf.drawn(cards, Order.on(sheet), TODAY, words)).isNotEmpty();
 
         Race.run(
                 "200 cards as PDF",
                 3,
                 10,
-                Race.of(5, i -> CardsPdf.drawn(cards, sheet, TODAY, words)),
+                Race.of(5, i -> CardsPdf.drawn(cards, Order.on(sheet), TODAY, words)),
                 Race.of(5, i -> bare(cards)));
     }
 
@@ -61,7 +59,7 @@ class CardsBenchmark {
                 .withHen("HB 24-%03d".formatted(number))
                 .withSince(TODAY)
                 .withRound(1);
-        return new PrintedCard(face, CardCode.of("K7Q", number, face));
+        return new PrintedCard(face, CardCode.of("K7Q", number, face), 2);
     }
 
     private static byte[] bare(List<PrintedCard> cards) {

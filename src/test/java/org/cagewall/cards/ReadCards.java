@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import org.cagewall.paper.Box;
 import org.cagewall.paper.Sheet;
@@ -34,26 +35,35 @@ final class ReadCards {
         return new ReadCards(folder, sheet, dpi);
     }
 
-    /** What stands in the symbol of each card, in the order in which cards are laid on sheets. */
+    /** What stands in the upper right symbol of each card, in the order in which cards are laid on sheets. */
     List<String> texts(int count) throws IOException, InterruptedException {
-        List<String> command = new ArrayList<>(List.of("zbarimg", "-q", "--raw", "-Sdisable", "-Sqrcode.enable"));
+        List<Path> files = new ArrayList<>();
         for (int first = 0; first < count; first += sheet.cards()) {
             BufferedImage page = page(first / sheet.cards() + 1);
             for (int index = 0; index < Math.min(sheet.cards(), count - first); index++) {
-                String file = "card-%02d.png".formatted(first + index);
-                ImageIO.write(
-                        part(page, sheet.place(index), dpi),
-                        "png",
-                        folder.resolve(file).toFile());
-                command.add(file);
+                Box card = sheet.place(index);
+                Box right = new Box(card.left() + card.width() * 0.4, card.top(), card.width() * 0.6, card.height());
+                files.add(picture("card-%03d".formatted(first + index), part(page, right, dpi)));
             }
         }
-        return OutsidePrograms.run(folder, command);
+        return OutsidePrograms.symbols(folder, files);
     }
 
-    /** A rendered page, the first is 1. */
+    /** Writes a picture into the folder. */
+    Path picture(String name, BufferedImage picture) throws IOException {
+        Path file = folder.resolve(name + ".png");
+        ImageIO.write(picture, "png", file.toFile());
+        return file;
+    }
+
+    /** A rendered page, the first is 1; Poppler writes as many figures as the last page's number has. */
     BufferedImage page(int number) throws IOException {
-        return ImageIO.read(folder.resolve("page-" + number + ".png").toFile());
+        Path file = Stream.of("page-%d.png", "page-%02d.png", "page-%03d.png")
+                .map(name -> folder.resolve(name.formatted(number)))
+                .filter(Files::exists)
+                .findFirst()
+                .orElseThrow();
+        return ImageIO.read(file.toFile());
     }
 
     static BufferedImage part(BufferedImage page, Box box, int dpi) {

@@ -3,6 +3,10 @@ package org.cagewall.cards;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import org.cagewall.paper.Box;
+import org.cagewall.paper.Page;
+import org.cagewall.paper.Pdf;
+import org.cagewall.paper.Sheet;
 import org.cagewall.room.CardCode;
 import org.cagewall.room.CardFace;
 
@@ -41,7 +45,7 @@ final class SampleCards {
                 pair("WWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWW", "1", "\u9E1F 7", "pip \uD83D\uDC26"));
         List<PrintedCard> cards = new ArrayList<>();
         for (CardFace face : faces) {
-            cards.add(new PrintedCard(face, CardCode.of(ROOM, cards.size() + 1, face)));
+            cards.add(new PrintedCard(face, CardCode.of(ROOM, cards.size() + 1, face), 21));
         }
         return cards;
     }
@@ -55,9 +59,23 @@ final class SampleCards {
                     "" + (i + 1),
                     "HB 25-%03d".formatted(100 + i),
                     "HB 26-%03d".formatted(200 + i));
-            cards.add(new PrintedCard(face, CardCode.of(ROOM, i + 1, face)));
+            cards.add(new PrintedCard(face, CardCode.of(ROOM, i + 1, face), 2));
         }
         return cards;
+    }
+
+    /** Where the symbols of each of these cards lie on the sheets that they fill. */
+    static List<Tiles> tiles(List<PrintedCard> cards, Sheet sheet, FaceChoice faces) {
+        List<Tiles> tiles = new ArrayList<>();
+        Pdf.drawn("measured", TODAY, pdf -> {
+            Page page = pdf.page(sheet.paper());
+            for (int index = 0; index < cards.size(); index++) {
+                CardFace face = cards.get(index).face();
+                Box place = sheet.place(index % sheet.cards());
+                tiles.add(CardDrawing.tiles(page, place, faces.of(face), face));
+            }
+        });
+        return tiles;
     }
 
     private static CardFace pair(String cage, String label, String cock, String hen) {

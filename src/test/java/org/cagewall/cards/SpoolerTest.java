@@ -23,10 +23,8 @@ import org.cagewall.paper.Box;
 import org.cagewall.paper.PdfPrinter;
 import org.cagewall.paper.Printers;
 import org.cagewall.paper.Sheet;
-import org.cagewall.paper.Sheets;
 import org.cagewall.room.Cage;
 import org.cagewall.room.CardCode;
-import org.cagewall.room.CardFaces;
 import org.cagewall.room.Room;
 import org.cagewall.scan.Meaning;
 import org.cagewall.text.Words;
@@ -53,9 +51,9 @@ class SpoolerTest {
         try (Desk desk = TestDesk.demo(folder.resolve("room"))) {
             List<Cage> cages = inUse(desk.room());
             List<PrintedCard> cards = cages.stream()
-                    .map(cage -> new PrintedCard(CardFaces.of(desk.room(), cage), CardFaces.code(desk.room(), cage)))
+                    .map(cage -> PrintedCard.of(desk.room(), cage))
                     .toList();
-            byte[] drawn = CardsPdf.drawn(cards, sheet, TestDesk.TODAY, Words.english());
+            byte[] drawn = CardsPdf.drawn(cards, Order.on(sheet), TestDesk.TODAY, Words.english());
 
             assertThat(Printers.ofThisMachine().print(PdfPrinter.NAME, "Cards", drawn))
                     .isEqualTo(new Printers.Done());
@@ -93,7 +91,8 @@ class SpoolerTest {
                 .map(text -> opened(room, text))
                 .containsExactlyElementsOf(cages.stream().map(Cage::name).toList());
         for (int index = 0; index < Math.min(sheet.cards(), cages.size()); index++) {
-            assertThat(symbolWidth(cards.page(1), CardDrawing.tile(sheet.place(index))))
+            assertThat(symbolWidth(
+                            cards.page(1), Tiles.one(sheet.place(index)).boxes().get(0)))
                     .as("millimetres of the symbol, as on the sheet that was sent")
                     .isEqualTo(25, within(0.2));
         }
@@ -134,6 +133,6 @@ class SpoolerTest {
     }
 
     private static Sheet sheet(String name) {
-        return Sheets.builtIn(CardsPdf.SMALLEST_CARD).find(name).sheet().orElseThrow();
+        return CardsPdf.sheets().find(name).sheet().orElseThrow();
     }
 }

@@ -80,6 +80,54 @@ class CardsCommandTest {
     }
 
     @Test
+    void cardsGoToTheChosenPlacesOfAPartUsedSheetInTheChosenFace() throws IOException {
+        Cli cli = Cli.furnished(folder.resolve("birds"));
+        Path pdf = folder.resolve("cards.pdf");
+
+        Ran ran = cli.run(
+                "cards",
+                "--json",
+                "--out",
+                pdf.toString(),
+                "--places",
+                "2,9-",
+                "--copies",
+                "2",
+                "--face",
+                "large",
+                "A1",
+                "A2");
+
+        assertThat(ran.out()).contains("\"face\":\"large\",\"sheets\":2");
+        try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+            assertThat(document.getNumberOfPages()).isEqualTo(2);
+        }
+        assertThat(cli.run("cards", "--out", pdf.toString(), "--places", "11").err())
+                .contains("\"11\" are not places of the sheet a4-85x54, which has 1 to 10");
+        assertThat(cli.run("cards", "--out", pdf.toString(), "--places", "4-2").err())
+                .contains("are not places");
+        assertThat(cli.run("cards", "--out", pdf.toString(), "--places", "").err())
+                .contains("are not places");
+        assertThat(cli.run("cards", "--out", pdf.toString(), "--face", "huge").err())
+                .contains("Choose one of: by-use, plain, large, flight.");
+        assertThat(cli.run("cards", "--out", pdf.toString(), "--copies", "0").err())
+                .contains("1 to 99 times");
+    }
+
+    @Test
+    void aTrialPageOfASheetIsDrawnAndNothingIsRecorded() throws IOException {
+        Cli cli = Cli.furnished(folder.resolve("birds"));
+        Path pdf = folder.resolve("trial.pdf");
+
+        Ran ran = cli.run("cards", "--trial", "--sheet", "a4-64x38", "--by", "Ines", "--json", "--out", pdf.toString());
+
+        assertThat(ran.out()).contains("\"file\":\"" + pdf + "\"", "\"cages\":[],\"recorded\":false");
+        try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+            assertThat(document.getNumberOfPages()).isEqualTo(1);
+        }
+    }
+
+    @Test
     void everyPictureHasItsLineAndWhatIsNoCardHasItsReason() throws IOException {
         Cli cli = Cli.furnished(folder.resolve("birds"));
         Path other = symbol("other.png", "Elsewhere\nentirely");

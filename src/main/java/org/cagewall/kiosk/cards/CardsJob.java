@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.cagewall.cards.CardsPdf;
+import org.cagewall.cards.Order;
 import org.cagewall.cards.PrintedCard;
 import org.cagewall.paper.Printers;
 import org.cagewall.paper.Sheet;
@@ -90,7 +91,7 @@ final class CardsJob {
     }
 
     private byte[] drawn(List<PrintedCard> cards, Sheet sheet, LocalDate day) {
-        return CardsPdf.drawn(cards, sheet, day, words);
+        return CardsPdf.drawn(cards, Order.on(sheet), day, words);
     }
 
     private Path free(LocalDate day) throws IOException {

@@ -185,7 +185,7 @@ public final class CardsPresenter {
         Set<String> chosen = shown.now().chosen();
         return room.walk()
                 .filter(cage -> chosen.contains(cage.name()))
-                .map(cage -> new PrintedCard(CardFaces.of(room, cage), CardFaces.code(room, cage)))
+                .map(cage -> PrintedCard.of(room, cage))
                 .toList();
     }
 

@@ -94,7 +94,7 @@ class CardsScreenTest extends WithBirdroom {
         Files.createDirectories(labels);
         Files.writeString(
                 labels.resolve("my-labels.txt"),
-                "paper = 210 x 297\ncards = 3 x 7\ncard = 63.5 x 38.1\n" + "first = 7.2 x 15.1\npitch = 66 x 38.1\n");
+                "paper = 210 x 297\ncards = 3 x 9\ncard = 63.5 x 29.6\n" + "first = 7.2 x 15.1\npitch = 66 x 29.6\n");
 
         Painted page =
                 page("Ines").press("sheet.my-labels").png("cards-refused").assertFit();

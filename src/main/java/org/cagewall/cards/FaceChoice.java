@@ -1,0 +1,32 @@
+package org.cagewall.cards;
+
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.cagewall.room.CardFace;
+
+/** Which face cards get: each by its cage's use, or all the same one. Immutable; any thread. */
+public enum FaceChoice {
+    BY_USE,
+    PLAIN,
+    LARGE,
+    FLIGHT;
+
+    public Face of(CardFace card) {
+        return switch (this) {
+            case BY_USE -> Face.byUse(card);
+            case PLAIN -> Face.PLAIN;
+            case LARGE -> Face.LARGE;
+            case FLIGHT -> Face.FLIGHT;
+        };
+    }
+
+    /** The name by which commands, settings and sentences know it, such as {@code by-use}. */
+    public String word() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    public static Optional<FaceChoice> named(String word) {
+        return Stream.of(values()).filter(each -> each.word().equals(word)).findFirst();
+    }
+}
