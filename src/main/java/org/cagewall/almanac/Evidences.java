@@ -27,11 +27,8 @@ import org.cagewall.text.Message;
 /** Gathers what speaks for parting a pair or letting it go on. Pure; any thread. */
 record Evidences(Room room, Function<Pair, Timetable> timetables) {
 
-    /** Rounds after which a pair is parted; usual club advice, from memory. */
-    private static final int ROUNDS = 2;
-
-    /** Three months' rest before a bird is tried again, in days; common practice, no source. */
-    private static final int REST_DAYS = 90;
+    /** So many rounds without one full egg speak for themselves; common practice, no source. */
+    private static final int CLEAR_ROUNDS = 2;
 
     Evidence of(Pair pair, LocalDate today) {
         return new Evidence(
@@ -116,17 +113,18 @@ record Evidences(Room room, Function<Pair, Timetable> timetables) {
                 .toList();
     }
 
-    private static Optional<Message> rounds(Pair pair) {
+    private Optional<Message> rounds(Pair pair) {
         long done = laidIn(pair)
                 .filter(round -> !round.isOpen() || round.eggs().stream().noneMatch(Egg::isYoung))
                 .count();
-        return done >= ROUNDS ? Optional.of(Message.of("almanac.rule-rounds", done)) : Optional.empty();
+        int most = room.settings().mostRounds();
+        return done >= most ? Optional.of(Message.of("almanac.rule-rounds", done, most)) : Optional.empty();
     }
 
     private static Optional<Message> clearRounds(Pair pair) {
         List<Round> laid = new ArrayList<>(laidIn(pair).toList());
-        List<Round> last = laid.subList(Math.max(0, laid.size() - ROUNDS), laid.size());
-        boolean allClear = last.size() == ROUNDS
+        List<Round> last = laid.subList(Math.max(0, laid.size() - CLEAR_ROUNDS), laid.size());
+        boolean allClear = last.size() == CLEAR_ROUNDS
                 && last.stream().flatMap(round -> round.eggs().stream()).allMatch(egg -> showed(egg) && !egg.wasFull());
         return allClear ? Optional.of(Message.of("almanac.rule-clear-rounds")) : Optional.empty();
     }
@@ -137,9 +135,11 @@ record Evidences(Room room, Function<Pair, Timetable> timetables) {
                 .flatMap(other -> room.henOut(other).stream())
                 .filter(out -> !out.isAfter(pair.since()))
                 .max(Comparator.naturalOrder())
-                .map(out -> ChronoUnit.DAYS.between(out, pair.since()))
-                .filter(rested -> rested < REST_DAYS)
-                .map(rested -> Message.of("almanac.rule-rest", rested));
+                .filter(out -> out.plusMonths(room.settings().restMonths()).isAfter(pair.since()))
+                .map(out -> Message.of(
+                        "almanac.rule-rest",
+                        ChronoUnit.DAYS.between(out, pair.since()),
+                        room.settings().restMonths()));
     }
 
     /** Whether the young of another round, begun when the next one usually begins, would not be weaned before an absence. */

@@ -32,7 +32,9 @@ public sealed interface RoomDeed extends Deed {
             @Within(least = 15, most = 45) Optional<Integer> heatAct,
             @Within(least = 15, most = 45) Optional<Integer> heatPhone,
             @Within(least = 1, most = 12) Optional<Integer> mostEggs,
-            @Within(least = 1, most = 12) Optional<Integer> mostChicks)
+            @Within(least = 1, most = 12) Optional<Integer> mostChicks,
+            @Within(least = 1, most = 6) Optional<Integer> mostRounds,
+            @Within(least = 0, most = 12) Optional<Integer> restMonths)
             implements RoomDeed, SettingUp {
 
         @Override
@@ -72,6 +74,8 @@ public sealed interface RoomDeed extends Deed {
             heatPhone.ifPresent(it -> facts.add(new Fact.Setting("heat-phone", it.toString())));
             mostEggs.ifPresent(it -> facts.add(new Fact.Setting("most-eggs", it.toString())));
             mostChicks.ifPresent(it -> facts.add(new Fact.Setting("most-chicks", it.toString())));
+            mostRounds.ifPresent(it -> facts.add(new Fact.Setting("most-rounds", it.toString())));
+            restMonths.ifPresent(it -> facts.add(new Fact.Setting("rest-months", it.toString())));
             return facts;
         }
 

@@ -14,6 +14,8 @@ import java.util.Optional;
  * @param heatPhone room temperature in C from which the sitter phones
  * @param mostEggs so many eggs one hen covers
  * @param mostChicks so many chicks one pair feeds
+ * @param mostRounds after so many rounds a pair is parted
+ * @param restMonths so many months a hen rests before she is paired again
  * @param timetable what the owner has set in place of a species' timetable: under {@code budgerigar.incubation} the days
  *     {@code 17 18 21}
  */
@@ -28,6 +30,8 @@ public record Settings(
         int heatPhone,
         int mostEggs,
         int mostChicks,
+        int mostRounds,
+        int restMonths,
         Map<String, String> timetable) {
 
     /** What the name of a setting begins with that stands in the place of a value of a timetable. */
@@ -44,11 +48,23 @@ public record Settings(
     }
 
     /**
-     * What holds until the owner says otherwise. Heat limits, eggs and chicks: common practice, no source; for lovebirds 4
-     * chicks are advised.
+     * What holds until the owner says otherwise. Heat limits, eggs, chicks and rest: common practice, no source; for
+     * lovebirds 4 chicks are advised. Rounds: usual club advice, from memory.
      */
     public static Settings initial(ZoneId zone) {
         return new Settings(
-                "", zone, "budgerigar", MonthDay.of(1, 1), Optional.empty(), Optional.empty(), 30, 32, 6, 5, Map.of());
+                "",
+                zone,
+                "budgerigar",
+                MonthDay.of(1, 1),
+                Optional.empty(),
+                Optional.empty(),
+                30,
+                32,
+                6,
+                5,
+                2,
+                3,
+                Map.of());
     }
 }

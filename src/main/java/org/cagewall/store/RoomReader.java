@@ -518,6 +518,8 @@ final class RoomReader {
                     number(set, "heat-phone").orElse(initial.heatPhone()),
                     number(set, "most-eggs").orElse(initial.mostEggs()),
                     number(set, "most-chicks").orElse(initial.mostChicks()),
+                    number(set, "most-rounds").orElse(initial.mostRounds()),
+                    number(set, "rest-months").orElse(initial.restMonths()),
                     timetable(set));
         }
 

@@ -55,7 +55,20 @@ class EvidenceTest {
         home.round().eggs(1, day(1), 2).ended(day(30)).egg(1).removed(WhyRemoved.BROKEN, day(2));
         home.round().eggs(1, day(40), 2).egg(1).hatched(day(60)).died(day(61));
 
-        assertThat(spoken()).containsExactly("2 rounds are done. Two and then a rest is usual.");
+        assertThat(spoken()).containsExactly("2 rounds are done. After 2 you part a pair.");
+    }
+
+    @Test
+    void anOwnerWhoLetsAPairRearThreeRoundsIsToldAfterThree() {
+        sketch.mostRounds(3);
+        home.round().eggs(1, day(1), 2).ended(day(30)).egg(1).removed(WhyRemoved.BROKEN, day(2));
+        home.round().eggs(1, day(40), 2).ended(day(70)).egg(1).removed(WhyRemoved.BROKEN, day(41));
+
+        assertThat(spoken()).isEmpty();
+
+        home.round().eggs(1, day(80), 2).egg(1).removed(WhyRemoved.BROKEN, day(81));
+
+        assertThat(spoken()).containsExactly("3 rounds are done. After 3 you part a pair.");
     }
 
     @Test
@@ -76,8 +89,7 @@ class EvidenceTest {
         }
 
         assertThat(spoken())
-                .containsExactly(
-                        "2 rounds are done. Two and then a rest is usual.", "Two rounds without one full egg.");
+                .containsExactly("2 rounds are done. After 2 you part a pair.", "Two rounds without one full egg.");
     }
 
     @Test

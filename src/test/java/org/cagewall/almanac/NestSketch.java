@@ -61,6 +61,7 @@ public final class NestSketch {
     private final List<TaskOutcome> outcomes = new ArrayList<>();
     private int mostEggs = Settings.initial(ZoneOffset.UTC).mostEggs();
     private int mostChicks = Settings.initial(ZoneOffset.UTC).mostChicks();
+    private int mostRounds = Settings.initial(ZoneOffset.UTC).mostRounds();
     private long next = 1;
 
     public NestSketch() {
@@ -476,6 +477,12 @@ public final class NestSketch {
         return this;
     }
 
+    /** After so many rounds a pair is parted. */
+    public NestSketch mostRounds(int rounds) {
+        mostRounds = rounds;
+        return this;
+    }
+
     public NestSketch away(LocalDate from, LocalDate to) {
         absences.add(new Absence(
                 next++,
@@ -532,6 +539,8 @@ public final class NestSketch {
                         initial.heatPhone(),
                         mostEggs,
                         mostChicks,
+                        mostRounds,
+                        initial.restMonths(),
                         timetable),
                 List.of(),
                 shuffled.stream().map(Home::cage).toList(),

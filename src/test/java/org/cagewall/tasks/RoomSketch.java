@@ -318,6 +318,8 @@ public final class RoomSketch {
                 initial.heatPhone(),
                 initial.mostEggs(),
                 initial.mostChicks(),
+                initial.mostRounds(),
+                initial.restMonths(),
                 initial.timetable());
     }
 }

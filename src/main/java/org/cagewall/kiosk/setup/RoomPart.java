@@ -30,6 +30,8 @@ final class RoomPart extends Part {
     private static final int COLDEST = 15;
     private static final int HOTTEST = 45;
     private static final int MOST_YOUNG = 12;
+    private static final int MOST_ROUNDS = 6;
+    private static final int LONGEST_REST = 12;
 
     private final Words words;
     private final Leaving leaving;
@@ -69,6 +71,8 @@ final class RoomPart extends Part {
                 state.heatPhone(),
                 state.mostEggs(),
                 state.mostChicks(),
+                state.mostRounds(),
+                state.restMonths(),
                 state.night(),
                 state.quietFrom(),
                 state.quietTo(),
@@ -87,6 +91,8 @@ final class RoomPart extends Part {
         Stepper phone = stepper("heat-phone", "setup.heat-phone", COLDEST, HOTTEST, state.heatPhone());
         Stepper eggs = stepper("most-eggs", "setup.most-eggs", 1, MOST_YOUNG, state.mostEggs());
         Stepper chicks = stepper("most-chicks", "setup.most-chicks", 1, MOST_YOUNG, state.mostChicks());
+        Stepper rounds = stepper("most-rounds", "setup.most-rounds", 1, MOST_ROUNDS, state.mostRounds());
+        Stepper rest = stepper("rest-months", "setup.rest-months", 0, LONGEST_REST, state.restMonths());
         Stepper from = stepper("from", "setup.quiet-from", 0, 23, state.quietFrom());
         Stepper to = stepper("to", "setup.quiet-to", 0, 23, state.quietTo());
         Stepper day = stepper("day", "setup.rings-day", 1, 31, state.ringsDay());
@@ -99,6 +105,9 @@ final class RoomPart extends Part {
         left.add(card(
                 Labelled.of(words.say("setup.most"), row(eggs, chicks)),
                 new WrapLabel(words.say("setup.most-text"), Type.SECOND, Tone.SOFT)));
+        left.add(card(
+                Labelled.of(words.say("setup.pair"), row(rounds, rest)),
+                new WrapLabel(words.say("setup.pair-text"), Type.SECOND, Tone.SOFT)));
         Stack right = new Stack(16);
         right.add(card(Labelled.of(words.say("setup.heat"), row(act, phone))));
         right.add(card(Labelled.of(words.say("setup.quiet"), quiet(state, row(from, to)))));
@@ -123,6 +132,8 @@ final class RoomPart extends Part {
                                 phone.value(),
                                 eggs.value(),
                                 chicks.value(),
+                                rounds.value(),
+                                rest.value(),
                                 night,
                                 from.value(),
                                 to.value(),

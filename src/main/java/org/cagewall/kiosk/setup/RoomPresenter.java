@@ -77,7 +77,9 @@ final class RoomPresenter {
                 Optional.of(filled.heatAct()).filter(heat -> heat != now.heatAct()),
                 Optional.of(filled.heatPhone()).filter(heat -> heat != now.heatPhone()),
                 Optional.of(filled.mostEggs()).filter(eggs -> eggs != now.mostEggs()),
-                Optional.of(filled.mostChicks()).filter(chicks -> chicks != now.mostChicks()));
+                Optional.of(filled.mostChicks()).filter(chicks -> chicks != now.mostChicks()),
+                Optional.of(filled.mostRounds()).filter(rounds -> rounds != now.mostRounds()),
+                Optional.of(filled.restMonths()).filter(months -> months != now.restMonths()));
     }
 
     private Optional<Quiet> quiet(RoomState filled) {
@@ -96,6 +98,8 @@ final class RoomPresenter {
 
     private void record(RoomDeed.RoomSet changes) {
         boolean none = changes.equals(new RoomDeed.RoomSet(
+                Optional.empty(),
+                Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
@@ -134,6 +138,8 @@ final class RoomPresenter {
                 now.heatPhone(),
                 now.mostEggs(),
                 now.mostChicks(),
+                now.mostRounds(),
+                now.restMonths(),
                 now.quiet().isPresent() ? RoomState.Night.DIM : RoomState.Night.BRIGHT,
                 now.quiet().map(quiet -> quiet.from().getHour()).orElse(EVENING),
                 now.quiet().map(quiet -> quiet.to().getHour()).orElse(MORNING),

@@ -8,6 +8,8 @@ import org.cagewall.kiosk.kit.Problem;
  *
  * @param mostEggs what one hen covers
  * @param mostChicks what one pair feeds
+ * @param mostRounds after which a pair is parted
+ * @param restMonths of a hen before she is paired again
  * @param quietFrom the hour from which the screen is dim, as it would be set
  * @param quietTo the hour until which it is dim
  */
@@ -18,6 +20,8 @@ record RoomState(
         int heatPhone,
         int mostEggs,
         int mostChicks,
+        int mostRounds,
+        int restMonths,
         Night night,
         int quietFrom,
         int quietTo,
@@ -39,6 +43,8 @@ record RoomState(
                 heatPhone,
                 mostEggs,
                 mostChicks,
+                mostRounds,
+                restMonths,
                 night,
                 quietFrom,
                 quietTo,

@@ -313,6 +313,19 @@ class SetupScreenTest extends WithBirdroom {
     }
 
     @Test
+    void afterHowManyRoundsAPairIsPartedAndHowLongAHenRestsAreSet() {
+        page("Ines")
+                .press("tab.room")
+                .press("most-rounds.more")
+                .press("rest-months.fewer")
+                .press("save");
+
+        assertThat(birdroom.newest(1).get(0)).contains("room-set", "\"most-rounds\":3", "\"rest-months\":2");
+        assertThat(room().settings().mostRounds()).isEqualTo(3);
+        assertThat(room().settings().restMonths()).isEqualTo(2);
+    }
+
+    @Test
     void whatOneHenCoversAndOnePairFeedsAreSet() {
         page("Ines")
                 .press("tab.room")
