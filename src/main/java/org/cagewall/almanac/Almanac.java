@@ -11,6 +11,7 @@ import org.cagewall.room.Cage;
 import org.cagewall.room.Lying;
 import org.cagewall.room.Pair;
 import org.cagewall.room.Room;
+import org.cagewall.room.Timing;
 
 /**
  * What comes next in every cage, and when: the one way into the arithmetic of dates. Made of one room and true for it
@@ -82,6 +83,16 @@ public final class Almanac {
      */
     public Evidence evidence(Pair pair, LocalDate today) {
         return new Evidences(room, sittings.timetable()).of(pair, today);
+    }
+
+    /**
+     * From when a chick may leave its box, by what is set or usual for its species; so little takes no almanac of the
+     * whole room. Empty where nothing is known of the species.
+     */
+    public static Optional<LocalDate> mayLeaveBoxFrom(Room room, Lying chick) {
+        return Timetables.in(room.settings(), speciesOf(room, chick.pair()))
+                .span(Timing.OUT_OF_BOX)
+                .flatMap(age -> chick.chick().map(hatched -> hatched.hatched().plusDays(age.earliest())));
     }
 
     static String speciesOf(Room room, Pair pair) {

@@ -3,16 +3,19 @@ package org.cagewall.tasks;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.List;
+import org.cagewall.almanac.Almanac;
 import org.cagewall.room.Bird;
 import org.cagewall.room.Cage;
 import org.cagewall.room.Keeps;
+import org.cagewall.room.Nest;
 import org.cagewall.room.Room;
 import org.cagewall.room.Sex;
 import org.cagewall.room.Use;
 import org.cagewall.text.Message;
 
 /**
- * What somebody who looks into a cage should see: how many birds, and how the nest box hangs. Pure; any thread.
+ * What somebody who looks into a cage should see: how many birds, the chicks that are out of the box with them, and how
+ * the nest box hangs. Pure; any thread.
  */
 public final class Sight {
 
@@ -25,11 +28,13 @@ public final class Sight {
     private final Room room;
     private final Cage cage;
     private final LocalDate date;
+    private final Nest nest;
 
     private Sight(Room room, Cage cage, LocalDate date) {
         this.room = room;
         this.cage = cage;
         this.date = date;
+        this.nest = room.nest(cage);
     }
 
     /** A few words, such as "1 or 2 birds, box shut". */
@@ -47,13 +52,15 @@ public final class Sight {
         return counted();
     }
 
-    /** Hens, and birds whose sex is not known, may be in the box. */
+    /** Hens, birds whose sex is not known, and chicks that are old enough to leave it may be in the box. */
     private Message besideTheBox() {
-        int all = room.headsIn(cage);
+        int chicks = nest.chicks().size() - chicksTooYoungToLeave();
+        int all = room.headsIn(cage) + chicks;
         int maybeInside = (int) room.birdsIn(cage).stream()
                         .filter(bird -> bird.sex() != Sex.COCK)
                         .count()
-                + cage.flock();
+                + cage.flock()
+                + chicks;
         int outside = all - maybeInside;
         if (maybeInside == 0) {
             return counted();
@@ -64,10 +71,19 @@ public final class Sight {
         return Message.of(maybeInside == 1 ? "tasks.see-or" : "tasks.see-to", outside, all);
     }
 
+    private int chicksTooYoungToLeave() {
+        return (int) nest.chicksInBox().stream()
+                .filter(chick -> Almanac.mayLeaveBoxFrom(room, chick)
+                        .filter(day -> day.isAfter(date))
+                        .isPresent())
+                .count();
+    }
+
     private Message counted() {
-        int heads = room.headsIn(cage);
+        int chicksOut = nest.chicks().size() - nest.chicksInBox().size();
+        int heads = room.headsIn(cage) + chicksOut;
         List<Bird> birds = room.birdsIn(cage);
-        int young = (int) birds.stream().filter(this::isYoung).count() + (holdsYoung() ? cage.flock() : 0);
+        int young = (int) birds.stream().filter(this::isYoung).count() + (holdsYoung() ? cage.flock() : 0) + chicksOut;
         if (young > 0) {
             return Message.of(young == heads ? "tasks.see-young" : "tasks.see-some-young", heads);
         }

@@ -151,7 +151,7 @@ final class SittersList {
                     List.of(say("how-alone-look"), say("how-alone-touch"), say("how-alone-dish")),
                     List.of(say("brief-alone"), say("brief-alone-touch")));
         }
-        if (room.headsIn(cage) == 0) {
+        if (room.headsIn(cage) == 0 && room.nest(cage).chicks().isEmpty()) {
             return new Errand(
                     say("do-empty"),
                     say("why-empty"),
@@ -191,7 +191,7 @@ final class SittersList {
         if (cage.box().isOn()) {
             return Optional.of(say(cage.routine().allows(Permission.LOOK_IN) ? "how-look-in" : "how-box-shut"));
         }
-        return cage.box().isTurned() ? Optional.of(say("how-box-turned")) : Optional.empty();
+        return cage.box().isTurned() ? Optional.of(say("how-box-faces-wall")) : Optional.empty();
     }
 
     private List<Message> brief(Cage cage) {

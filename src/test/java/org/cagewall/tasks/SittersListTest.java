@@ -306,7 +306,7 @@ class SittersListTest {
                         "tasks.how-alone-dish",
                         "tasks.how-empty-phone",
                         "tasks.how-look-in",
-                        "tasks.how-box-turned",
+                        "tasks.how-box-faces-wall",
                         "tasks.how-weaning-phone",
                         "tasks.how-hands",
                         "tasks.how-flight",

@@ -33,6 +33,8 @@ class SentencesTest {
     private static final Pattern ASKED_LATER =
             Pattern.compile("(?:refusesIf|asksIf)\\([^;]*?\"([a-z-]+\\.[a-z0-9.-]*[a-z0-9])\"", Pattern.DOTALL);
 
+    private static final Pattern KEY = Pattern.compile("[A-Za-z0-9_.-]+=");
+
     @Test
     void everySentenceCanBeFilledIn() {
         sentences().forEach((key, sentence) -> {
@@ -55,6 +57,17 @@ class SentencesTest {
                 .filter(key -> !sentences.containsKey(key))
                 .forEach(key -> missing.add(key + " in " + file.getFileName())));
         assertThat(missing).isEmpty();
+    }
+
+    @Test
+    void noSentenceIsToldTwiceInItsBundleWhereTheLaterWouldSilentlyTakeItsPlace() {
+        list(BUNDLES, ".properties").forEach(file -> assertThat(read(file)
+                        .lines()
+                        .filter(line -> KEY.matcher(line).lookingAt())
+                        .map(line -> line.substring(0, line.indexOf('='))))
+                .as("the keys of %s", file.getFileName())
+                .isNotEmpty()
+                .doesNotHaveDuplicates());
     }
 
     private static Map<String, String> sentences() {

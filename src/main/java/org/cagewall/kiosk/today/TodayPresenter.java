@@ -342,7 +342,7 @@ public final class TodayPresenter {
         List<TodayState.Phone> phones = new TodaysWords(desk.room(), desk.today(), words).phones(urgency);
         TodayState.Recorded page = urgency == Urgency.PHONE_IF_UNSURE
                 ? new TodayState.Recorded(
-                        words.say("today.recorded"), words.say("today.recorded-text", cage), urgency, phones)
+                        words.say("today.in-the-book"), words.say("today.in-the-book-text", cage), urgency, phones)
                 : new TodayState.Recorded(
                         words.say("today.phone-now"), words.say("today.phone-now-text", cage, seen), urgency, phones);
         shown.change(state -> list(state.audience(), state.part()).showing(page));
