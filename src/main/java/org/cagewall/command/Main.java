@@ -1,5 +1,6 @@
 package org.cagewall.command;
 
+import java.time.LocalDate;
 import org.cagewall.desk.Clocks;
 import org.cagewall.desk.Failures;
 import org.cagewall.text.Message;
@@ -40,6 +41,7 @@ public final class Main {
 
     private static CommandLine commandLine(Cagewall cagewall, Console console) {
         return new CommandLine(cagewall)
+                .registerConverter(LocalDate.class, new DayWord())
                 .setOut(console.outWriter())
                 .setErr(console.errWriter())
                 .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))

@@ -47,6 +47,18 @@ class AheadCommandTest {
     }
 
     @Test
+    void aDayThatNoCalendarHasIsSentBackWithADayAsItIsWritten() {
+        Cli cli = Cli.furnished(folder.resolve("birds"));
+
+        Ran ran = cli.run("ahead", "--clear-by", "2026-02-29");
+
+        assertThat(ran.code()).isEqualTo(Main.WRONG_USAGE);
+        assertThat(ran.err())
+                .contains("'--clear-by': say a day that there is, such as 2026-04-14, not '2026-02-29'")
+                .doesNotContain("java");
+    }
+
+    @Test
     void daysAwayAreAskedAboutWhereNoDayIsSaid() {
         Cli cli = Cli.furnished(folder.resolve("birds"));
         assertThat(cli.run("ahead").err()).contains("no days away are planned").contains("--clear-by");

@@ -97,7 +97,7 @@ public final class AheadScreen extends Page {
     }
 
     private JComponent question(AheadState state) {
-        Card card = new Card(new MigLayout("insets 20 20 24 20, fillx, wrap 1, gap 0 10", "[grow,fill]")).strong();
+        Card card = new Card(new MigLayout("insets 20 20 20 20, fillx, wrap 1, gap 0 8", "[grow,fill]")).strong();
         card.add(new WrapLabel(words.say("ahead.done-by"), Type.TAG, Tone.SOFT), "wmin 0");
         card.add(new WrapLabel(state.clearByWord(), Type.ACTION, Tone.INK), "wmin 0");
         card.add(TouchButton.of(

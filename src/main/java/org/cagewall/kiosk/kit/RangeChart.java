@@ -86,7 +86,7 @@ public final class RangeChart extends JComponent {
         if (bar.high() > 0) {
             Brush.fill(
                     brush,
-                    Tone.MAIN.color(),
+                    Tone.LIKELY_EDGE.color(),
                     new Brush.Box(x, high, width, Math.max(low - high, Measure.px(3))),
                     width / 4);
         }
