@@ -43,6 +43,9 @@ final class CardSymbol {
     /** How fast doubt falls with how clearly a module is dark or light; measured. */
     private static final double SHARPNESS = 4;
 
+    /** How much a module is doubted that lies in a patch of like ones, which a mask leaves few of; measured. */
+    private static final double PATCH = 1;
+
     private static final int[] DATA = dataModules();
     private static final int[][] FORMAT = {formatModules(true), formatModules(false)};
 
@@ -93,17 +96,26 @@ final class CardSymbol {
 
     private static Optional<CardCode> read(double[] darkness, int mask) {
         int[] words = new int[ReedSolomon.WORDS];
-        double[] doubt = new double[ReedSolomon.WORDS];
+        double[] faint = new double[ReedSolomon.WORDS];
+        double[] patchy = new double[ReedSolomon.WORDS];
         for (int i = 0; i < BITS; i++) {
             double value = darkness[DATA[i]];
             boolean one = value > 0 ^ isMasked(mask, DATA[i]);
             words[i / 8] = words[i / 8] << 1 | (one ? 1 : 0);
-            doubt[i / 8] += Math.exp(-SHARPNESS * Math.abs(value));
+            double doubt = Math.exp(-SHARPNESS * Math.abs(value));
+            faint[i / 8] += doubt;
+            patchy[i / 8] += doubt + PATCH * sameAround(darkness, DATA[i]);
         }
         for (int i = 0; i < KNOWN_WORDS.length; i++) {
             words[i] = KNOWN_WORDS[i];
-            doubt[i] = 0;
+            faint[i] = 0;
+            patchy[i] = 0;
         }
+        return mended(words, faint).or(() -> mended(words, patchy));
+    }
+
+    /** The code, when the most doubtful words are left to the correction: none at first, then more and more. */
+    private static Optional<CardCode> mended(int[] words, double[] doubt) {
         int[] unsure = IntStream.range(0, ReedSolomon.WORDS)
                 .boxed()
                 .sorted(Comparator.comparingDouble(i -> -doubt[i]))
@@ -116,6 +128,18 @@ final class CardSymbol {
             }
         }
         return Optional.empty();
+    }
+
+    /** How far the eight neighbours are all as dark or light as a module, as under a stain: 1 all, 0 five or fewer. */
+    private static double sameAround(double[] darkness, int module) {
+        int same = 0;
+        boolean dark = darkness[module] > 0;
+        for (int down = -1; down <= 1; down++) {
+            for (int across = -1; across <= 1; across++) {
+                same += darkness[module + down * MODULES.stride() + across] > 0 == dark ? 1 : 0;
+            }
+        }
+        return Math.max(0, (same - 6) / 3.0);
     }
 
     private static Optional<CardCode> code(int[] words) {

@@ -1,5 +1,8 @@
 package org.cagewall.scan;
 
+import java.util.Comparator;
+import java.util.List;
+
 /**
  * Says how well a pose shows what is known of a symbol, and moves it until that is best: so the fourth corner is found
  * without a mark of its own, curled paper is followed, and a corner square under dirt is done without. One thread.
@@ -14,6 +17,9 @@ final class Fit {
 
     private static final double SPREAD = 0.3;
     private static final double PLAIN = 0.5;
+
+    /** How far the fourth corner is moved at first, of the way between two corners; measured. */
+    private static final double LAST_CORNER = 0.17;
 
     private final Luma luma;
     private final KnownModules known;
@@ -33,11 +39,20 @@ final class Fit {
         return new Fitted(pose, worth(pose));
     }
 
+    /** The best of these poses, of which there is at least one. */
+    Fitted best(List<Pose> poses) {
+        return poses.stream()
+                .map(this::of)
+                .max(Comparator.comparingDouble(Fitted::worth))
+                .orElseThrow();
+    }
+
     /** The best pose near this one: its fourth corner first, which is seen least, then all of it. */
     Fitted near(Pose start) {
         Fitted best = of(start);
         double module = start.module();
-        for (double step = 2.4; step > 0.5; step /= 2) {
+        double farthest = LAST_CORNER * (known.side() - 2 * Pose.INSET);
+        for (double step = farthest; step > 0.5; step /= 2) {
             best = climbed(best, step * module, 4, 6);
         }
         for (double step = 0.5; step > 0.1; step /= 2) {

@@ -75,6 +75,15 @@ public final class Luma {
         return scale >= 1 ? this : averaged(Math.max(1, (int) (width * scale)), Math.max(1, (int) (height * scale)));
     }
 
+    /** A part of the picture, which lies within it. */
+    Luma part(int left, int top, int partWidth, int partHeight) {
+        byte[] part = new byte[partWidth * partHeight];
+        for (int y = 0; y < partHeight; y++) {
+            System.arraycopy(brightness, (top + y) * width + left, part, y * partWidth, partWidth);
+        }
+        return new Luma(partWidth, partHeight, part);
+    }
+
     /** The picture at half its size. */
     Luma half() {
         return averaged(Math.max(1, width / 2), Math.max(1, height / 2));

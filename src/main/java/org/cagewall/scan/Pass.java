@@ -23,6 +23,18 @@ enum Pass {
         }
     },
 
+    /** Symbols that fill the picture. */
+    COARSE {
+        @Override
+        List<Sighting> look(Luma luma) {
+            Luma coarse = luma.atMost(COARSE_SIDE);
+            double scale = (double) luma.width() / coarse.width();
+            return SymbolSearch.in(coarse, Dark.belowMean(coarse, shortSide(coarse) / 8, 0.05)).stream()
+                    .map(sighting -> sighting.scaled(scale))
+                    .toList();
+        }
+    },
+
     /** Blur and movement: edges are made steep. */
     SHARP {
         @Override
@@ -55,6 +67,8 @@ enum Pass {
 
     /** By how much each reads that those before it do not, for its time; measured. */
     static final List<Pass> IN_ORDER = List.of(values());
+
+    private static final int COARSE_SIDE = 320;
 
     /** What is seen, in the pixels of the picture. */
     abstract List<Sighting> look(Luma luma);

@@ -19,8 +19,8 @@ import org.cagewall.text.Message;
  */
 public final class Pictures {
 
-    /** No camera that a keeper owns makes more; a file that claims more is refused before it takes the memory. */
-    static final long MOST_PIXELS = 120_000_000;
+    /** Few cameras make more, and no card needs it; a file that claims more is refused before it takes the memory. */
+    static final long MOST_PIXELS = 64_000_000;
 
     /** Larger pictures are read with every second or third pixel: a symbol still has more than a decoder needs. */
     private static final long USUAL_PIXELS = 12_000_000;

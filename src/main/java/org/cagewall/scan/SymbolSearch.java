@@ -45,7 +45,10 @@ final class SymbolSearch {
     private void search(List<Finder> finders) {
         List<Triple> triples = Triple.of(finders, dark);
         triples = triples.subList(0, Math.min(MOST_TRIPLES, triples.size()));
-        follow(triples.stream().filter(Triple::mayBeCard).map(Triple::card).toList());
+        follow(triples.stream()
+                .filter(Triple::mayBeCard)
+                .map(triple -> cards.best(triple.poses(CardSymbol.MODULES.side())))
+                .toList());
         if (seen.isEmpty()) {
             triples.stream().limit(FOLLOWED).forEach(this::readAny);
         }
@@ -54,16 +57,17 @@ final class SymbolSearch {
                     .limit(MOST_FOR_PAIRS)
                     .flatMap(finder -> Shape.of(finder, dark).map(shape -> new Outlined(finder, shape)).stream())
                     .toList();
-            follow(Outlined.pairs(outlined));
+            follow(Outlined.pairs(outlined).stream().map(cards::of).toList());
             if (seen.isEmpty()) {
-                follow(Outlined.alone(outlined.subList(0, Math.min(MOST_ALONE, outlined.size()))));
+                follow(Outlined.alone(outlined.subList(0, Math.min(MOST_ALONE, outlined.size()))).stream()
+                        .map(cards::of)
+                        .toList());
             }
         }
     }
 
-    private void follow(List<Pose> poses) {
-        List<Fit.Fitted> best = poses.stream()
-                .map(cards::of)
+    private void follow(List<Fit.Fitted> starts) {
+        List<Fit.Fitted> best = starts.stream()
                 .filter(fitted -> fitted.worth() > LEAST_WORTH)
                 .sorted(Comparator.comparingDouble(Fit.Fitted::worth).reversed())
                 .toList();
@@ -113,7 +117,7 @@ final class SymbolSearch {
         for (int version : triple.versions()) {
             KnownModules known = KnownModules.of(version);
             Fit fit = new Fit(luma, known);
-            Fit.Fitted start = fit.of(triple.pose(known.side()));
+            Fit.Fitted start = fit.best(triple.poses(known.side()));
             if (start.worth() < LEAST_WORTH || !seen.isEmpty() || isSeen(start.pose())) {
                 continue;
             }

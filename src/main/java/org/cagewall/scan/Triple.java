@@ -97,11 +97,6 @@ final class Triple {
         return modules > 8 && modules < 22;
     }
 
-    /** The symbol that it would be as a card. */
-    Pose card() {
-        return pose(21);
-    }
-
     /** The versions that it may be of (ISO/IEC 18004: four modules more each), the likeliest first. */
     int[] versions() {
         double version = (modules - 10) / 4;
@@ -110,14 +105,29 @@ final class Triple {
         return IntStream.of(nearest, next).filter(it -> it >= 1 && it <= 40).toArray();
     }
 
-    Pose pose(int side) {
+    /**
+     * The poses that it may have: seen from far away, so that the four corners are a parallelogram, and from as near as
+     * the sizes of the squares tell. What is w times as far away is seen w to the power of -1.5 as large, by the root of
+     * its area, when a plane is tilted.
+     */
+    List<Pose> poses(int side) {
+        double near = depth(corner);
+        return List.of(pose(side, 1, 1, 1), pose(side, near, depth(right), depth(below)));
+    }
+
+    private static double depth(Finder finder) {
+        return Math.pow(finder.size(), -2.0 / 3);
+    }
+
+    private Pose pose(int side, double atCorner, double atRight, double atBelow) {
+        double atLast = Math.max(0.3 * atCorner, atRight + atBelow - atCorner);
         return Pose.flat(
                 corner.x(),
                 corner.y(),
                 right.x(),
                 right.y(),
-                right.x() + below.x() - corner.x(),
-                right.y() + below.y() - corner.y(),
+                (atRight * right.x() + atBelow * below.x() - atCorner * corner.x()) / atLast,
+                (atRight * right.y() + atBelow * below.y() - atCorner * corner.y()) / atLast,
                 below.x(),
                 below.y(),
                 side);

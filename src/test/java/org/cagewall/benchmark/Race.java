@@ -65,13 +65,14 @@ final class Race {
                 aim));
     }
 
-    private static double median(List<Double> times) {
+    static double median(List<Double> times) {
         List<Double> sorted = new ArrayList<>(times);
         Collections.sort(sorted);
         return sorted.get(sorted.size() / 2);
     }
 
-    private static void print(String line) {
+    /** Prints a line of results, and keeps it in a file. */
+    static void print(String line) {
         System.out.println(line);
         try {
             Files.createDirectories(RESULTS.getParent());

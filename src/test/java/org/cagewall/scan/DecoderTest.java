@@ -174,7 +174,7 @@ class DecoderTest {
         return turned;
     }
 
-    private static void draw(BufferedImage image, String text, int pixels, int left, int top, int quiet) {
+    static void draw(BufferedImage image, String text, int pixels, int left, int top, int quiet) {
         Symbol symbol = Symbols.matrix(text);
         int side = (symbol.side() + 2 * quiet) * pixels;
         Graphics2D g = image.createGraphics();
@@ -191,7 +191,7 @@ class DecoderTest {
         g.dispose();
     }
 
-    private static BufferedImage blank(int width, int height, Color colour) {
+    static BufferedImage blank(int width, int height, Color colour) {
         BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_3BYTE_BGR);
         Graphics2D g = image.createGraphics();
         g.setColor(colour);

@@ -14,6 +14,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Random;
 import java.util.zip.CRC32;
+import java.util.zip.DeflaterOutputStream;
 import javax.imageio.ImageIO;
 import org.cagewall.text.Words;
 import org.junit.jupiter.api.Test;
@@ -93,6 +94,44 @@ class PicturesTest {
     }
 
     @Test
+    void aPictureOfAHundredMegapixelsIsRefusedUnread() throws IOException {
+        assertThat(reason(Pictures.read("wall.png", pngThatClaims(10_000, 10_000))))
+                .contains("too large");
+    }
+
+    /** A few kilobytes that unfold to 60 million pixels: read with few of them, and nothing is in it. */
+    @Test
+    void aSmallFileThatUnfoldsToALargePictureIsReadWithFewerPixels() throws IOException {
+        BufferedImage empty = new BufferedImage(10_000, 6_000, BufferedImage.TYPE_BYTE_BINARY);
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ImageIO.write(empty, "png", out);
+        assertThat(out.size()).isLessThan(100_000);
+        Frame frame = Pictures.read("bomb.png", out.toByteArray());
+        assertThat(((Frame.Picture) frame).luma().width()).isLessThan(4_000);
+        assertThat(decoder.decode(frame)).isEqualTo(new Decoding.Nothing());
+    }
+
+    /** A comment of 256 million letters, packed into a quarter of a million bytes, in front of a card. */
+    @Test
+    void aCommentThatUnfoldsToFarTooMuchIsPassedOver() throws IOException {
+        byte[] card = bytes("png");
+        int afterHeader = 8 + 25;
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        out.write(card, 0, afterHeader);
+        ByteArrayOutputStream comment = new ByteArrayOutputStream();
+        comment.write("zTXtComment\0\0".getBytes(StandardCharsets.ISO_8859_1));
+        try (DeflaterOutputStream packed = new DeflaterOutputStream(comment)) {
+            for (int i = 0; i < 256; i++) {
+                packed.write(new byte[1_000_000]);
+            }
+        }
+        chunk(comment.toByteArray(), new DataOutputStream(out));
+        out.write(card, afterHeader, card.length - afterHeader);
+        assertThat(decoder.decode(Pictures.read("card.png", out.toByteArray())).text())
+                .isPresent();
+    }
+
+    @Test
     void aPictureOfOnePixelHoldsNothing() throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ImageIO.write(new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB), "png", out);
@@ -169,12 +208,16 @@ class PicturesTest {
         header.writeInt(width);
         header.writeInt(height);
         header.write(new byte[] {8, 2, 0, 0, 0});
-        out.writeInt(13);
-        out.write(chunk.toByteArray());
-        CRC32 check = new CRC32();
-        check.update(chunk.toByteArray());
-        out.writeInt((int) check.getValue());
+        chunk(chunk.toByteArray(), out);
         return bytes.toByteArray();
+    }
+
+    private static void chunk(byte[] kindAndContent, DataOutputStream out) throws IOException {
+        out.writeInt(kindAndContent.length - 4);
+        out.write(kindAndContent);
+        CRC32 check = new CRC32();
+        check.update(kindAndContent);
+        out.writeInt((int) check.getValue());
     }
 
     private static String reason(Frame frame) {

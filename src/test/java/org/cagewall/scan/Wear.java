@@ -15,7 +15,8 @@ public enum Wear {
     DISTANCE,
     MOTION,
     MIXED,
-    HARD;
+    HARD,
+    FILTHY;
 
     /** The causes that come alone. */
     public static final List<Wear> SINGLES =

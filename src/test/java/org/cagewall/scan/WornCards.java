@@ -144,6 +144,7 @@ public final class WornCards {
                 case CURL -> bend = 1 / from(8, 60) * (chance.nextBoolean() ? 1 : -1);
                 case DISTANCE -> pixels = from(1.3, 3.5);
                 case MOTION -> motion = from(0.6, 3);
+                case FILTHY -> dirt = from(0.2, 0.7);
                 case MIXED -> mixed();
                 case HARD -> hard();
                 default -> throw new IllegalArgumentException(wear.name());

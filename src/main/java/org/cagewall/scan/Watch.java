@@ -1,0 +1,108 @@
+package org.cagewall.scan;
+
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.LongSupplier;
+
+/**
+ * Looks for cards in the pictures of a camera as they come: where the last card was at first, then in the whole picture,
+ * with the slower passes taking turns, so that no picture takes much longer than it may. A card that stays in view is one
+ * scan. The lane of frames alone.
+ */
+public final class Watch {
+
+    /** How long a picture may take: a camera gives fifteen a second, and the rest of the program wants time too. */
+    static final long BUDGET_NANOS = 50_000_000;
+
+    /** A card that was out of view for so long is a new scan. */
+    static final long MOMENT_NANOS = 2_000_000_000L;
+
+    /** While a card is held still, so many pictures are looked at only where it was; then one as a whole. */
+    private static final int PARTS_IN_A_ROW = 4;
+
+    /** How far around the last card is looked, in its sides; and in pixels at least. */
+    private static final double AROUND = 1.2;
+
+    private static final double LEAST_AROUND = 120;
+
+    /** Measured: what reads most for its time looks at every picture. */
+    private static final Pass ALWAYS = Pass.NEAR;
+
+    private static final List<Pass> IN_TURN =
+            Pass.IN_ORDER.stream().filter(pass -> pass != ALWAYS).toList();
+
+    private final LongSupplier nanos;
+    private final Map<Pass, Long> usualCost = new EnumMap<>(Pass.class);
+    private final Map<String, Long> lastSeen = new HashMap<>();
+    private Optional<Sighting> last = Optional.empty();
+    private int partsInARow;
+    private int turn;
+
+    /** @param nanos a clock that never goes back, in nanoseconds */
+    public Watch(LongSupplier nanos) {
+        this.nanos = nanos;
+    }
+
+    /** The card that has newly come into this picture; of several, the one nearest the middle. */
+    public Optional<Decoding.Found> see(Luma picture) {
+        if (!Decoder.holdsSymbol(picture)) {
+            return Optional.empty();
+        }
+        Luma usual = picture.atMost(Decoder.LONGEST_SIDE);
+        Optional<Decoding.Found> found = where(usual);
+        last = found.map(Decoding.Found::nearest);
+        double scale = (double) picture.width() / usual.width();
+        return found.filter(this::isNew).map(it -> it.scaled(scale));
+    }
+
+    private Optional<Decoding.Found> where(Luma picture) {
+        long begun = nanos.getAsLong();
+        if (last.isPresent() && partsInARow < PARTS_IN_A_ROW) {
+            Optional<Decoding.Found> there = around(last.get(), picture);
+            if (there.isPresent()) {
+                partsInARow++;
+                return there;
+            }
+        }
+        partsInARow = 0;
+        Optional<Decoding.Found> found = timed(ALWAYS, picture);
+        for (int i = 0; i < IN_TURN.size() && found.isEmpty() && hasTimeFor(IN_TURN.get(turn), begun); i++) {
+            found = timed(IN_TURN.get(turn), picture);
+            turn = (turn + 1) % IN_TURN.size();
+        }
+        return found;
+    }
+
+    /** A pass that always takes longer than there is time for would never have its turn: one that begins in time may. */
+    private boolean hasTimeFor(Pass pass, long begun) {
+        long spent = nanos.getAsLong() - begun;
+        long cost = Math.min(usualCost.getOrDefault(pass, 0L), BUDGET_NANOS / 2);
+        return spent + cost <= BUDGET_NANOS;
+    }
+
+    private static Optional<Decoding.Found> around(Sighting card, Luma picture) {
+        double reach = Math.max(LEAST_AROUND, AROUND * card.side());
+        int left = (int) Math.max(0, card.x() - reach);
+        int top = (int) Math.max(0, card.y() - reach);
+        int right = (int) Math.min(picture.width(), card.x() + reach);
+        int bottom = (int) Math.min(picture.height(), card.y() + reach);
+        Luma part = picture.part(left, top, right - left, bottom - top);
+        return Decoder.found(ALWAYS.look(part), part).map(found -> found.moved(left, top));
+    }
+
+    private Optional<Decoding.Found> timed(Pass pass, Luma picture) {
+        long begun = nanos.getAsLong();
+        List<Sighting> seen = pass.look(picture);
+        usualCost.merge(pass, nanos.getAsLong() - begun, (before, now) -> (3 * before + now) / 4);
+        return Decoder.found(seen, picture);
+    }
+
+    private boolean isNew(Decoding.Found found) {
+        long now = nanos.getAsLong();
+        lastSeen.values().removeIf(then -> now - then > MOMENT_NANOS);
+        return lastSeen.put(found.nearest().text(), now) == null;
+    }
+}
