@@ -32,6 +32,7 @@ record ShownAhead(Ahead ahead, Words words) {
                 ahead.question().clearBy(),
                 ahead.question().policy()));
         ahead.back().ifPresent(back -> columns(back, lines));
+        ahead.back().flatMap(WorkingBack::whichRound).map(words::say).ifPresent(lines::add);
         lines.add(words.say(ahead.numbers()));
         ahead.rings().map(NewRings::told).map(words::say).ifPresent(lines::add);
         ahead.nests().forEach(nest -> lines.addAll(nest(nest)));

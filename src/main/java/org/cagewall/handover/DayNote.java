@@ -40,7 +40,7 @@ public record DayNote(LocalDate day, List<Message> sentences) {
      * @param entries all entries that tell of that day, in any order
      */
     public static DayNote of(Room room, List<LogEntry> entries, LocalDate day) {
-        List<Cage> cages = room.walk().filter(cage -> room.headsIn(cage) > 0).toList();
+        List<Cage> cages = room.walk().filter(cage -> room.isLivedIn(cage)).toList();
         long seen = cages.stream()
                 .filter(cage -> !room.visitsOf(cage, day).isEmpty())
                 .count();
@@ -98,7 +98,7 @@ public record DayNote(LocalDate day, List<Message> sentences) {
             if (task.state() == Task.State.NOT_DONE) {
                 Optional<String> why = task.closing().flatMap(Task.Closing::why).map(DayNote::quoted);
                 byReason.computeIfAbsent(why, any -> new ArrayList<>()).add(task);
-            } else if (task.isOpen()) {
+            } else if (task.isOpen() && asksForSomebody(room, task)) {
                 open.add(task);
             }
         }
@@ -110,6 +110,14 @@ public record DayNote(LocalDate day, List<Message> sentences) {
             notDone.add(Message.of("daynote.open", together(open)));
         }
         return notDone;
+    }
+
+    /** What an empty cage asks for need not be phoned about. */
+    private static boolean asksForSomebody(Room room, Task task) {
+        return task.cage()
+                .flatMap(room::cage)
+                .filter(cage -> !room.isLivedIn(cage))
+                .isEmpty();
     }
 
     /** The cages of one kind of task are named once. */

@@ -74,7 +74,7 @@ public record Effort(int morning, int evening) {
     }
 
     private static int morning(Room room, Cage cage, Task task) {
-        boolean onlyLooks = room.headsIn(cage) == 0
+        boolean onlyLooks = !room.isLivedIn(cage)
                 || room.absenceOn(task.due())
                         .filter(away -> away.leaveAlone().contains(cage.id()))
                         .isPresent();

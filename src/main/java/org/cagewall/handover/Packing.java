@@ -150,7 +150,7 @@ final class Packing {
         if (isAlone(cage)) {
             return Optional.of(Care.ALONE);
         }
-        if (room.headsIn(cage) == 0) {
+        if (!room.isLivedIn(cage)) {
             return Optional.empty();
         }
         if (cage.use().isSickroom()) {
@@ -203,7 +203,7 @@ final class Packing {
     /** What is the same for several cages, in the order in which it is met on the walk. */
     private List<Pack.Given> routine() {
         Map<Pack.Given, List<String>> cages = new LinkedHashMap<>();
-        room.walk().filter(cage -> room.headsIn(cage) > 0).forEach(cage -> cages.computeIfAbsent(
+        room.walk().filter(cage -> room.isLivedIn(cage)).forEach(cage -> cages.computeIfAbsent(
                         given(cage), any -> new ArrayList<>())
                 .add(cage.name()));
         return cages.entrySet().stream()

@@ -216,7 +216,7 @@ final class Preparing {
     }
 
     private Line routines() {
-        List<Cage> fed = room.walk().filter(cage -> room.headsIn(cage) > 0).toList();
+        List<Cage> fed = room.walk().filter(cage -> room.isLivedIn(cage)).toList();
         List<String> nothing =
                 names(fed.stream().filter(cage -> cage.routine().feed().isEmpty()));
         List<String> noAmount = names(fed.stream().filter(cage -> cage.routine().feed().stream()
@@ -303,7 +303,7 @@ final class Preparing {
     }
 
     private List<String> quarantine() {
-        return names(room.walk().filter(cage -> cage.use() == Use.QUARANTINE && room.headsIn(cage) > 0));
+        return names(room.walk().filter(cage -> cage.use() == Use.QUARANTINE && room.isLivedIn(cage)));
     }
 
     private Line told(Matter matter, List<String> cages) {

@@ -89,7 +89,7 @@ public record Shopping(int days, List<Sum> sums, List<Rest> rest) {
         Map<String, Counting> counted = new LinkedHashMap<>();
         Map<String, Rest> rest = new LinkedHashMap<>();
         Map<String, String> names = new HashMap<>();
-        room.walk().filter(cage -> room.headsIn(cage) > 0).forEach(cage -> cage.routine().feed().stream()
+        room.walk().filter(cage -> room.isLivedIn(cage)).forEach(cage -> cage.routine().feed().stream()
                 .filter(line -> !isWater(line))
                 .forEach(line -> take(cage, line, names, counted, rest)));
         return new Shopping(

@@ -230,9 +230,18 @@ public final class Kiosk {
                 pen::handOn);
         List<NavBar.Entry<Destination>> wanted = places();
         if (!wanted.equals(shownPlaces)) {
+            boolean isLeft = leadsTo(shownPlaces, stage.here()) && !leadsTo(wanted, stage.here());
             shownPlaces = wanted;
             stage.places(wanted);
+            if (isLeft) {
+                stage.go(new Destination.Today());
+            }
         }
+    }
+
+    /** What stands in one's bar is not for everybody whose bar has it not. */
+    private static boolean leadsTo(List<NavBar.Entry<Destination>> places, Destination here) {
+        return places.stream().map(NavBar.Entry::target).anyMatch(here.section()::equals);
     }
 
     private List<NavBar.Entry<Destination>> places() {

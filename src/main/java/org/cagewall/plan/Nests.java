@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.IntPredicate;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
@@ -20,13 +21,15 @@ record Nests(Cage cage, Course course, Question question, List<FosterMove> foste
 
     NestAhead ahead(double chance) {
         Window clear = clear(course);
-        boolean inTime = isInTime(clear);
-        return new NestAhead(
-                cage,
-                clear,
-                chance,
-                inTime ? Optional.empty() : Optional.of(inTheWay(clear)),
-                inTime ? List.of() : waysOut(clear));
+        if (isInTime(clear)) {
+            return new NestAhead(cage, clear, chance, Optional.empty(), List.of());
+        }
+        OptionalInt last = last();
+        if (last.isEmpty() && question.policy() == Policy.WEANED) {
+            return new NestAhead(
+                    cage, clear, chance, Optional.of(Message.of("plan.way-done", daysLate(clear))), List.of());
+        }
+        return new NestAhead(cage, clear, chance, Optional.of(inTheWay(last, clear)), waysOut(clear));
     }
 
     /** Whether it is done by the day at the usual pace. */
@@ -53,7 +56,8 @@ record Nests(Cage cage, Course course, Question question, List<FosterMove> foste
         return new Window(days[0], days[1], days[2], course.isAbout());
     }
 
-    private Message inTheWay(Window clear) {
+    /** The egg or chick of the nest that feeds itself last. */
+    private OptionalInt last() {
         Fate fate = usual(course);
         int last = -1;
         for (int i = 0; i < fate.count; i++) {
@@ -63,10 +67,20 @@ record Nests(Cage cage, Course course, Question question, List<FosterMove> foste
                 last = i;
             }
         }
-        long days = clear.expected().toEpochDay() - question.clearBy().toEpochDay();
-        if (last < 0) {
+        return last < 0 ? OptionalInt.empty() : OptionalInt.of(last);
+    }
+
+    private long daysLate(Window clear) {
+        return clear.expected().toEpochDay() - question.clearBy().toEpochDay();
+    }
+
+    private Message inTheWay(OptionalInt slowest, Window clear) {
+        long days = daysLate(clear);
+        if (slowest.isEmpty()) {
             return Message.of("plan.way-parting", days);
         }
+        Fate fate = usual(course);
+        int last = slowest.getAsInt();
         LocalDate fed = LocalDate.ofEpochDay(fate.fed[last]);
         LocalDate hatch = LocalDate.ofEpochDay(fate.hatch[last]);
         if (last >= course.young().size()) {

@@ -92,6 +92,11 @@ public record WorkingBack(Timetable timetable, LocalDate clearBy, Policy policy,
                 .toList();
     }
 
+    /** Which round the days are those of, as a sentence; empty where there is but one. */
+    public Optional<Message> whichRound() {
+        return rounds > 1 ? Optional.of(Message.of("plan.last-round", rounds)) : Optional.empty();
+    }
+
     /** Whose numbers it is reckoned by, as a sentence. */
     public Message numbers() {
         List<Message> own = ownNumbers().stream()

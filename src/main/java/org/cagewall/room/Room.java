@@ -203,6 +203,11 @@ public record Room(
         return birdsIn(cage).size() + cage.flock();
     }
 
+    /** Whether anything that eats is in a cage: a bird, or a chick in its nest. */
+    public boolean isLivedIn(Cage cage) {
+        return headsIn(cage) > 0 || !nest(cage).chicks().isEmpty();
+    }
+
     /** The youngest pair of a cage of which at least one bird still stands there. */
     public Optional<Pair> pairIn(Cage cage) {
         return pairs.stream()

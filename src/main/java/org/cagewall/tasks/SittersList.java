@@ -151,7 +151,7 @@ final class SittersList {
                     List.of(say("how-alone-look"), say("how-alone-touch"), say("how-alone-dish")),
                     List.of(say("brief-alone"), say("brief-alone-touch")));
         }
-        if (room.headsIn(cage) == 0 && room.nest(cage).chicks().isEmpty()) {
+        if (!room.isLivedIn(cage)) {
             return new Errand(
                     say("do-empty"),
                     say("why-empty"),
@@ -225,11 +225,11 @@ final class SittersList {
                         () -> inNoRow.add(cage)));
         rows.forEach((row, cages) -> {
             cages.forEach(cage -> eveningFood(cage).ifPresent(tasks::add));
-            if (cages.stream().anyMatch(cage -> room.headsIn(cage) > 0 && !isAlone(cage))) {
+            if (cages.stream().anyMatch(cage -> room.isLivedIn(cage) && !isAlone(cage))) {
                 tasks.add(eveningRow(row, cages));
             }
         });
-        inNoRow.stream().filter(cage -> room.headsIn(cage) > 0).forEach(cage -> {
+        inNoRow.stream().filter(cage -> room.isLivedIn(cage)).forEach(cage -> {
             eveningFood(cage).ifPresent(tasks::add);
             tasks.add(eveningLook(cage));
         });
@@ -243,7 +243,7 @@ final class SittersList {
             how.add(say("how-soft-food-out"));
         }
         how.addAll(food.given(DayPart.EVENING));
-        if (how.isEmpty() || isAlone(cage) || room.headsIn(cage) == 0) {
+        if (how.isEmpty() || isAlone(cage) || !room.isLivedIn(cage)) {
             return Optional.empty();
         }
         String id = Task.id(date, cage.name(), Kind.EVENING_FOOD);

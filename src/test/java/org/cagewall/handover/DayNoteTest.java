@@ -78,6 +78,17 @@ class DayNoteTest {
     }
 
     @Test
+    void anEmptyCageThatNobodyAnsweredForIsNoNews() {
+        tellOfAWholeDay();
+        book.tell("""
+                {"deed":"wall-added","wall":"South wall","rows":1,"columns":1,"by":"Ines"}
+                {"deed":"cage-added","cage":"C1","wall":"South wall","row":1,"column":1,"use":"breeding","by":"Ines"}
+                """);
+
+        assertThat(note()).isEqualTo("14 April 2026: 6 of 6 cages with birds seen. All well.");
+    }
+
+    @Test
     void birthsDeathsCallsAndAWordToTheOwnerAreToldAndWhatWasStruckOutIsNot() {
         tellOfAWholeDay();
         book.tell("""

@@ -152,6 +152,17 @@ class KioskTest {
         painted.png("cage-sitter").assertFit();
     }
 
+    @Test
+    void whatIsTheOwnersIsPutAwayWhenASitterTakesOver() {
+        go(new Destination.Handover());
+        painted.after(() -> kiosk.pen().takenBy("Tomas"));
+        assertThat(painted.names()).contains("nav.phone").doesNotContain("tab.going-away", "nav.handover");
+
+        go(Destination.Cage.byHand("A1"));
+        painted.after(() -> kiosk.pen().takenBy("Ines"));
+        assertThat(painted.names()).contains("all-well");
+    }
+
     private void go(Destination destination) {
         painted.after(() -> kiosk.navigator().go(destination));
     }

@@ -17,6 +17,7 @@ import org.cagewall.room.BoxStep;
 import org.cagewall.room.EggFinding;
 import org.cagewall.room.Room;
 import org.cagewall.room.Timing;
+import org.cagewall.text.Words;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -190,6 +191,18 @@ class ForecastTest {
                 .isEqualTo(1);
         assertThat(ahead(sketch.room(), day(22), day(30), 1).nests().get(0).chance())
                 .isBetween(0.5, 0.95);
+    }
+
+    @Test
+    void aNestWithNothingLeftToWeanHasNothingInTheWayButTheDay() {
+        NestSketch sketch = new NestSketch();
+        sketch.home("A1", day(-30)).parting(day(20));
+
+        NestAhead nest = ahead(sketch.room(), day(34), day(30), 1).nests().get(0);
+
+        assertThat(Words.english().say(nest.inTheWay().orElseThrow()))
+                .isEqualTo("Nothing is left to wait for, 4 days after that day.");
+        assertThat(nest.waysOut()).isEmpty();
     }
 
     @Test

@@ -69,6 +69,20 @@ class WorkingBackTest {
                         "7 / 14 / 14");
     }
 
+    @Test
+    void twoRoundsSayThatTheDaysAreThoseOfTheSecond() {
+        assertThat(WorkingBack.from(timetable("budgerigar"), LEAVING, Policy.WEANED, 2)
+                        .orElseThrow()
+                        .whichRound()
+                        .map(Words.english()::say))
+                .contains("The first egg and all that follows are those of round 2;"
+                        + " the days from the box to it hold the rounds before.");
+        assertThat(WorkingBack.from(timetable("budgerigar"), LEAVING, Policy.WEANED, 1)
+                        .orElseThrow()
+                        .whichRound())
+                .isEmpty();
+    }
+
     @ParameterizedTest
     @CsvSource({"PUSH, 2026-02-19", "USUAL, 2026-02-06", "SAFE, 2025-12-30"})
     void twoRoundsBeginOneRoundEarlierAndEndAlike(Pace pace, LocalDate boxOn) {

@@ -83,6 +83,7 @@ record AheadWords(Words words) {
 
     private List<String> notes(Ahead ahead) {
         List<String> notes = new ArrayList<>();
+        ahead.back().flatMap(WorkingBack::whichRound).map(words::say).ifPresent(notes::add);
         notes.add(words.say(ahead.numbers()));
         ahead.rings().map(NewRings::told).map(words::say).ifPresent(notes::add);
         return notes;
