@@ -111,18 +111,19 @@ final class CardSymbol {
             faint[i] = 0;
             patchy[i] = 0;
         }
-        return mended(words, faint).or(() -> mended(words, patchy));
+        ReedSolomon received = new ReedSolomon(words);
+        return mended(received, faint).or(() -> mended(received, patchy));
     }
 
     /** The code, when the most doubtful words are left to the correction: none at first, then more and more. */
-    private static Optional<CardCode> mended(int[] words, double[] doubt) {
+    private static Optional<CardCode> mended(ReedSolomon received, double[] doubt) {
         int[] unsure = IntStream.range(0, ReedSolomon.WORDS)
                 .boxed()
                 .sorted(Comparator.comparingDouble(i -> -doubt[i]))
                 .mapToInt(Integer::intValue)
                 .toArray();
         for (int count = 0; count <= MOST_UNSURE; count += 2) {
-            Optional<CardCode> code = ReedSolomon.mended(words, unsure, count).flatMap(CardSymbol::code);
+            Optional<CardCode> code = received.mended(unsure, count).flatMap(CardSymbol::code);
             if (code.isPresent()) {
                 return code;
             }
@@ -167,8 +168,8 @@ final class CardSymbol {
 
     /** ISO/IEC 18004, table 10. */
     private static boolean isMasked(int mask, int module) {
-        int row = module / MODULES.stride() - KnownModules.RIM;
-        int column = module % MODULES.stride() - KnownModules.RIM;
+        int row = MODULES.row(module);
+        int column = MODULES.column(module);
         return switch (mask) {
             case 0 -> (row + column) % 2 == 0;
             case 1 -> row % 2 == 0;

@@ -1,5 +1,6 @@
 package org.cagewall.scan;
 
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 
@@ -21,14 +22,28 @@ final class Fit {
     /** How far the fourth corner is moved at first, of the way between two corners; measured. */
     private static final double LAST_CORNER = 0.17;
 
+    /** Less is no symbol but the noise of a flat surface; of 255. */
+    private static final double LEAST_STEP = 12;
+
+    /** A step counts for no more than so many times the mean difference of dark and light; measured. */
+    private static final double SHARPEST = 1.3;
+
     private final Luma luma;
     private final KnownModules known;
+    private final int[] marks;
+    private final int[] data;
+    private final int lights;
     private final double[] seen;
     private final double[] spot = new double[2];
 
     Fit(Luma luma, KnownModules known) {
         this.luma = luma;
         this.known = known;
+        this.marks = known.marks();
+        this.data = known.everySecondOfData();
+        this.lights = (int) Arrays.stream(marks)
+                .filter(mark -> known.kind(mark) == KnownModules.LIGHT)
+                .count();
         this.seen = new double[known.count()];
     }
 
@@ -90,64 +105,61 @@ final class Fit {
         if (!pose.isConvex()) {
             return -1;
         }
-        double[] sums = new double[3];
-        int[] counts = new int[3];
+        double white = 0;
+        double black = 0;
+        for (int i = 0; i < marks.length; i++) {
+            double value = seen(pose, marks[i], 0, 0);
+            seen[marks[i]] = value;
+            if (known.kind(marks[i]) == KnownModules.LIGHT) {
+                white += value / lights;
+            } else {
+                black += value / (marks.length - lights);
+            }
+        }
+        double step = Math.max(LEAST_STEP, white - black);
+        return steps(SHARPEST * step) + PLAIN * plain((white + black) / 2, step / 2) + ofData(pose, step);
+    }
+
+    /** How much lighter the light one is of all known neighbours, as parts of the most that counts. */
+    private double steps(double most) {
+        int[] pairs = known.pairs();
+        double sum = 0;
+        for (int i = 0; i < pairs.length; i += 2) {
+            sum += Math.max(-most, Math.min(most, seen[pairs[i]] - seen[pairs[i + 1]]));
+        }
+        return sum / (pairs.length / 2.0 * most);
+    }
+
+    /** How far every known module is on its side of the middle. */
+    private double plain(double middle, double half) {
+        double sum = 0;
+        for (int mark : marks) {
+            sum += Math.max(-1, Math.min(1, (middle - seen[mark]) / half * known.kind(mark)));
+        }
+        return sum / marks.length;
+    }
+
+    /** Whether each module of data is of one brightness, and all together are of several. */
+    private double ofData(Pose pose, double step) {
+        double sum = 0;
         double squares = 0;
         double unlike = 0;
-        int module = 0;
-        int rim = KnownModules.RIM;
-        int end = known.side() + 1;
-        for (int row = -1; row < end; row++) {
-            module = known.number(-1, row);
-            for (int column = -1; column < end; column++, module++) {
-                int kind = known.kind(module);
-                double value;
-                if (kind == KnownModules.DATA) {
-                    if (((row + column) & 1) == 0) {
-                        continue;
-                    }
-                    double way = ((row ^ column) & 2) == 0 ? ASIDE : -ASIDE;
-                    pose.see(column + 0.5 - ASIDE, row + 0.5 - way, spot);
-                    double one = luma.between(spot[0], spot[1]);
-                    pose.see(column + 0.5 + ASIDE, row + 0.5 + way, spot);
-                    double other = luma.between(spot[0], spot[1]);
-                    unlike += Math.abs(one - other);
-                    value = (one + other) / 2;
-                    squares += value * value;
-                } else {
-                    pose.see(column + 0.5, row + 0.5, spot);
-                    value = luma.between(spot[0], spot[1]);
-                    seen[module] = value;
-                }
-                sums[kind + 1] += value;
-                counts[kind + 1]++;
-            }
+        for (int i = 0; i < data.length; i++) {
+            double aside = i % 2 == 0 ? ASIDE : -ASIDE;
+            double one = seen(pose, data[i], -ASIDE, -aside);
+            double other = seen(pose, data[i], ASIDE, aside);
+            unlike += Math.abs(one - other);
+            double value = (one + other) / 2;
+            sum += value;
+            squares += value * value;
         }
-        double white = sums[0] / counts[0];
-        double black = sums[2] / counts[2];
-        double data = sums[1] / counts[1];
-        double step = Math.max(12, white - black);
-        double spread = Math.sqrt(Math.max(0, squares / counts[1] - data * data));
-        double middle = (white + black) / 2;
-        double plain = 0;
-        for (int row = -1; row < end; row++) {
-            module = known.number(-1, row);
-            for (int column = -1; column < end; column++, module++) {
-                int kind = known.kind(module);
-                if (kind != KnownModules.DATA) {
-                    plain += Math.max(-1, Math.min(1, 2 * (middle - seen[module]) / step * kind));
-                }
-            }
-        }
-        double most = 1.3 * step;
-        double steps = 0;
-        int[] pairs = known.pairs();
-        for (int i = 0; i < pairs.length; i += 2) {
-            steps += Math.max(-most, Math.min(most, seen[pairs[i]] - seen[pairs[i + 1]]));
-        }
-        return steps / (pairs.length / 2.0 * most)
-                + PLAIN * plain / (counts[0] + counts[2])
-                + SPREAD * Math.min(1, 2 * spread / step)
-                - ALIKE * unlike / counts[1] / step;
+        double mean = sum / data.length;
+        double spread = Math.sqrt(Math.max(0, squares / data.length - mean * mean));
+        return SPREAD * Math.min(1, 2 * spread / step) - ALIKE * unlike / data.length / step;
+    }
+
+    private double seen(Pose pose, int module, double right, double below) {
+        pose.see(known.column(module) + 0.5 + right, known.row(module) + 0.5 + below, spot);
+        return luma.between(spot[0], spot[1]);
     }
 }

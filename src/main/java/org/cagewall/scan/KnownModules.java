@@ -3,6 +3,7 @@ package org.cagewall.scan;
 import com.google.zxing.qrcode.decoder.Version;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * What every symbol of one size shows, whatever it says (ISO/IEC 18004, 6.3): corner squares with the light around them,
@@ -19,11 +20,19 @@ final class KnownModules {
 
     private final int side;
     private final int[] kinds;
+    private final int[] columns;
+    private final int[] rows;
     private final int[] pairs;
 
     private KnownModules(int version) {
         side = 17 + 4 * version;
         kinds = new int[stride() * stride()];
+        columns = IntStream.range(0, kinds.length)
+                .map(module -> module % stride() - RIM)
+                .toArray();
+        rows = IntStream.range(0, kinds.length)
+                .map(module -> module / stride() - RIM)
+                .toArray();
         drawRim();
         drawTiming();
         drawAlignments(Version.getVersionForNumber(version));
@@ -59,6 +68,31 @@ final class KnownModules {
     /** Neighbours of which one is light and one is dark, the light one first. */
     int[] pairs() {
         return pairs;
+    }
+
+    /** All that are known, with one row of the white around. */
+    int[] marks() {
+        return IntStream.range(0, kinds.length)
+                .filter(module -> kinds[module] != DATA)
+                .filter(module -> Math.min(column(module), row(module)) >= -1)
+                .filter(module -> Math.max(column(module), row(module)) <= side)
+                .toArray();
+    }
+
+    /** Every second module of data, as the black squares of a chessboard. */
+    int[] everySecondOfData() {
+        return IntStream.range(0, kinds.length)
+                .filter(module -> kinds[module] == DATA && (column(module) + row(module)) % 2 != 0)
+                .toArray();
+    }
+
+    /** Columns and rows are counted from the symbol's own upper left. */
+    int column(int module) {
+        return columns[module];
+    }
+
+    int row(int module) {
+        return rows[module];
     }
 
     int number(int column, int row) {

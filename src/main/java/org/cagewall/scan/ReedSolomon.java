@@ -1,11 +1,12 @@
 package org.cagewall.scan;
 
+import java.util.Arrays;
 import java.util.Optional;
 
 /**
  * Mends the words of a version 1 symbol at level H (ISO/IEC 18004, 7.5.2: 26 codewords over the field of 256 elements, 17
  * of them for correction): e wrong ones and f that are known to be unsure, as long as 2e + f is at most 17. ZXing's mends
- * 8 wrong ones and cannot be told which are unsure, as those under dirt are. Stateless; any thread.
+ * 8 wrong ones and cannot be told which are unsure, as those under dirt are. Immutable; any thread.
  */
 final class ReedSolomon {
 
@@ -29,21 +30,26 @@ final class ReedSolomon {
         }
     }
 
-    private ReedSolomon() {}
+    private final int[] received;
+    private final int[] syndromes;
+
+    /** @param received 26 values of 0 to 255; not copied */
+    ReedSolomon(int[] received) {
+        this.received = received;
+        this.syndromes = syndromes(received);
+    }
 
     /**
      * The nearest word that holds together.
      *
-     * @param received 26 values of 0 to 255
      * @param unsure the places that may hold anything, the first so many of this list
      */
-    static Optional<int[]> mended(int[] received, int[] unsure, int count) {
-        int[] syndromes = syndromes(received);
+    Optional<int[]> mended(int[] unsure, int count) {
         if (isZero(syndromes)) {
             return Optional.of(received);
         }
-        int[] locator = locator(syndromes, unsure, count);
-        return locator.length == 0 ? Optional.empty() : repaired(received, syndromes, locator);
+        int[] locator = locator(unsure, count);
+        return locator.length == 0 ? Optional.empty() : repaired(locator);
     }
 
     private static int[] syndromes(int[] word) {
@@ -68,7 +74,7 @@ final class ReedSolomon {
     }
 
     /** Berlekamp and Massey's algorithm, begun with the places that are unsure; nothing where too much is wrong. */
-    private static int[] locator(int[] syndromes, int[] unsure, int count) {
+    private int[] locator(int[] unsure, int count) {
         int[] locator = new int[CHECKS + 2];
         locator[0] = 1;
         for (int i = 0; i < count; i++) {
@@ -78,6 +84,7 @@ final class ReedSolomon {
             }
         }
         int[] before = locator.clone();
+        int[] next = new int[locator.length];
         int length = count;
         for (int r = count + 1; r <= CHECKS; r++) {
             int gap = 0;
@@ -88,9 +95,8 @@ final class ReedSolomon {
             if (gap == 0) {
                 continue;
             }
-            int[] next = locator.clone();
             for (int i = 0; i < next.length; i++) {
-                next[i] ^= times(gap, before[i]);
+                next[i] = locator[i] ^ times(gap, before[i]);
             }
             if (2 * length <= r + count - 1) {
                 length = r + count - length;
@@ -99,15 +105,15 @@ final class ReedSolomon {
                     before[i] = times(locator[i], inverse);
                 }
             }
+            int[] free = locator;
             locator = next;
+            next = free;
         }
         int degree = locator.length - 1;
         while (degree > 0 && locator[degree] == 0) {
             degree--;
         }
-        return degree == length && 2 * degree - count <= CHECKS
-                ? java.util.Arrays.copyOf(locator, degree + 1)
-                : new int[0];
+        return degree == length && 2 * degree - count <= CHECKS ? Arrays.copyOf(locator, degree + 1) : new int[0];
     }
 
     private static void shift(int[] polynomial) {
@@ -116,7 +122,7 @@ final class ReedSolomon {
     }
 
     /** Forney's formula at each root of the locator. */
-    private static Optional<int[]> repaired(int[] received, int[] syndromes, int[] locator) {
+    private Optional<int[]> repaired(int[] locator) {
         int[] evaluator = new int[CHECKS];
         for (int i = 0; i < CHECKS; i++) {
             for (int j = 0; j <= Math.min(i, locator.length - 1); j++) {

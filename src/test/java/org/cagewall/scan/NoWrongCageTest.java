@@ -8,9 +8,11 @@ import java.util.SplittableRandom;
 import org.cagewall.cards.Symbol;
 import org.cagewall.cards.Symbols;
 import org.cagewall.room.CardCode;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** A card may stay unread; another cage it must never open. 100,000 symbols, and some pictures. */
+@Tag("slow")
 class NoWrongCageTest {
 
     private static final int CHANCE = 30_000;

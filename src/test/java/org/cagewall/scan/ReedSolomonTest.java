@@ -23,7 +23,7 @@ class ReedSolomonTest {
                 int[] sent = word();
                 int[] places = places();
                 int[] received = spoilt(sent, places, unsure + wrong);
-                assertThat(ReedSolomon.mended(received, places, unsure)).hasValue(sent);
+                assertThat(new ReedSolomon(received).mended(places, unsure)).hasValue(sent);
             }
         }
     }
@@ -31,7 +31,7 @@ class ReedSolomonTest {
     @Test
     void aWholeWordStaysAsItIs() {
         int[] sent = word();
-        assertThat(ReedSolomon.mended(sent, places(), 9)).hasValue(sent);
+        assertThat(new ReedSolomon(sent).mended(places(), 9)).hasValue(sent);
     }
 
     /** One chance word in some thousands of millions is near enough to a true one. */
@@ -39,8 +39,8 @@ class ReedSolomonTest {
     void chanceWordsAreNotMended() {
         for (int i = 0; i < TRIES; i++) {
             int[] received = chance.ints(ReedSolomon.WORDS, 0, 256).toArray();
-            assertThat(ReedSolomon.mended(received, places(), 0)).isEmpty();
-            assertThat(ReedSolomon.mended(received, places(), 6)).isEmpty();
+            assertThat(new ReedSolomon(received).mended(places(), 0)).isEmpty();
+            assertThat(new ReedSolomon(received).mended(places(), 6)).isEmpty();
         }
     }
 

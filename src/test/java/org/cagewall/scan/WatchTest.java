@@ -65,7 +65,7 @@ class WatchTest {
     @Test
     void aCardThatOnlyASlowPassReadsIsReadWithinAFewPictures() {
         Watch slow = new Watch(() -> clock.addAndGet(Watch.BUDGET_NANOS / 4));
-        WornCards.Worn blurred = WornCards.of(1).card(Wear.MOTION, 3);
+        WornCards.Worn blurred = WornCards.of(1).card(Wear.MOTION, 44);
         int frames = 0;
         while (slow.see(blurred.picture()).isEmpty() && frames < 10) {
             frames++;
