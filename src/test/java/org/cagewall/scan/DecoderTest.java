@@ -52,6 +52,13 @@ class DecoderTest {
     }
 
     @Test
+    void aVerySmallSymbolInALargePictureIsRead() {
+        BufferedImage photograph = blank(4000, 3000, new Color(180, 170, 150));
+        draw(photograph, TEXT, 3, 2800, 2100, 4);
+        assertThat(decoder.decode(Luma.of(photograph)).text()).contains(TEXT);
+    }
+
+    @Test
     void aGreyNoisyCardIsRead() {
         BufferedImage card = card(8, 3);
         Random seeded = new Random(25);
