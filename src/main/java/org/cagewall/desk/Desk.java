@@ -230,6 +230,11 @@ public final class Desk implements AutoCloseable {
         });
     }
 
+    /** The same for a job that tells how far it has come; that, too, arrives where answers do. */
+    public <P, T> void work(BiFunction<Book, Consumer<P>, T> job, Consumer<P> progress, Consumer<Answer<T>> answer) {
+        work(book -> job.apply(book, step -> lanes.answers().execute(() -> progress.accept(step))), answer);
+    }
+
     /** Decodes a picture aside, so that nothing waits for it. */
     public <T> void decode(Supplier<T> work, Consumer<Answer<T>> answer) {
         lanes.frames().execute(() -> {

@@ -83,6 +83,7 @@ public final class Pictures {
         asOwner("handover", new Destination.Handover());
         asOwner("review", new Destination.Handover(), "tab.what-happened");
         asOwner("cards", new Destination.Cards());
+        asOwner("cards-paper", new Destination.Cards(), "choose.all", "lay-out");
         asOwner("birds", new Destination.Birds());
         asOwner("setup", new Destination.Setup());
         asSitter("today-sitter", new Destination.Today());

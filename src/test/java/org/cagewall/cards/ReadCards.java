@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import org.cagewall.paper.Box;
@@ -37,14 +38,17 @@ final class ReadCards {
 
     /** What stands in the upper right symbol of each card, in the order in which cards are laid on sheets. */
     List<String> texts(int count) throws IOException, InterruptedException {
+        return textsAt(IntStream.range(0, count).boxed().toList());
+    }
+
+    /** What stands in the upper right symbols in these places, counted through all sheets; an empty one adds nothing. */
+    List<String> textsAt(List<Integer> places) throws IOException, InterruptedException {
         List<Path> files = new ArrayList<>();
-        for (int first = 0; first < count; first += sheet.cards()) {
-            BufferedImage page = page(first / sheet.cards() + 1);
-            for (int index = 0; index < Math.min(sheet.cards(), count - first); index++) {
-                Box card = sheet.place(index);
-                Box right = new Box(card.left() + card.width() * 0.4, card.top(), card.width() * 0.6, card.height());
-                files.add(picture("card-%03d".formatted(first + index), part(page, right, dpi)));
-            }
+        for (int place : places) {
+            Box card = sheet.place(place % sheet.cards());
+            Box right = new Box(card.left() + card.width() * 0.4, card.top(), card.width() * 0.6, card.height());
+            BufferedImage page = page(place / sheet.cards() + 1);
+            files.add(picture("card-%03d".formatted(place), part(page, right, dpi)));
         }
         return OutsidePrograms.symbols(folder, files);
     }

@@ -44,12 +44,13 @@ class SpoolerTest {
     Path folder;
 
     @ParameterizedTest
-    @ValueSource(strings = {"a4-85x54", "letter-4x2in"})
+    @ValueSource(strings = {"a4-85x54", "letter-4x2in", "a4-64x38", "a6-105x148", "roll-100x60"})
     void everyCardOfTheSpooledSheetsOpensItsCage(String name) throws Exception {
         PdfPrinter printer = PdfPrinter.need();
         Sheet sheet = sheet(name);
         try (Desk desk = TestDesk.demo(folder.resolve("room"))) {
-            List<Cage> cages = inUse(desk.room());
+            List<Cage> all = inUse(desk.room());
+            List<Cage> cages = all.subList(0, Math.min(all.size(), Math.max(3, 2 * sheet.cards())));
             List<PrintedCard> cards = cages.stream()
                     .map(cage -> PrintedCard.of(desk.room(), cage))
                     .toList();
@@ -68,13 +69,9 @@ class SpoolerTest {
     @RequiresDisplay
     void theCardsScreenPrintsThroughTheSpooler() throws Exception {
         PdfPrinter printer = PdfPrinter.need();
-        TestDesk.furnished(folder.resolve("room")).close();
-        try (Desk desk = Desk.open(
-                        DataFolder.open(folder.resolve("room")),
-                        Lanes.answeringOn(new EventThread()),
-                        TestDesk.clocks());
+        try (Desk desk = furnished();
                 Live live = Live.kiosk(desk)) {
-            live.press("nav.cards").press("choose.all").press("printer." + PdfPrinter.NAME);
+            live.press("nav.cards").press("choose.all").press("lay-out").press("printer." + PdfPrinter.NAME);
             live.press("print").waitUntil("every card is recorded as printed", () -> inUse(desk.room()).stream()
                     .allMatch(cage -> cage.card().isPresent()));
             live.picture("cards-printed");
@@ -85,17 +82,112 @@ class SpoolerTest {
         }
     }
 
+    @Test
+    @RequiresDisplay
+    void copiesOfAChosenCardComeOutOnTheFreePlacesOfAPartUsedSheet() throws Exception {
+        PdfPrinter printer = PdfPrinter.need();
+        try (Desk desk = furnished();
+                Live live = Live.kiosk(desk)) {
+            live.press("nav.cards").press("choose.none").press("card.A1").press("lay-out");
+            live.press("printer." + PdfPrinter.NAME)
+                    .press("place.1")
+                    .press("place.2")
+                    .press("copies.more");
+            live.picture("cards-lay-out").press("print");
+            live.waitUntil(
+                    "the card is recorded as printed",
+                    () -> desk.room().cage("A1").orElseThrow().card().isPresent());
+
+            ReadCards cards = ReadCards.rendered(folder, printer.document(1), sheet("a4-85x54"), DPI);
+            assertThat(cards.textsAt(List.of(2, 3)))
+                    .map(text -> opened(desk.room(), text))
+                    .containsExactly("A1", "A1");
+            assertThat(cards.textsAt(List.of(0, 1, 4, 5))).isEmpty();
+        }
+    }
+
+    @Test
+    @RequiresDisplay
+    void aPrintThatIsStoppedLeavesNothingOnPaperAndNothingInTheRecord() throws Exception {
+        PdfPrinter printer = PdfPrinter.need();
+        try (Desk desk = furnished();
+                Live live = Live.kiosk(desk)) {
+            long before = desk.room().head();
+            live.press("nav.cards").press("choose.all").press("lay-out");
+            live.press("printer." + PdfPrinter.NAME).press("sheet.roll-100x60");
+            for (int copies = 1; copies < 20; copies++) {
+                live.press("copies.more");
+            }
+            live.press("print").press("stop").read("Stopped. Nothing was printed, and nothing recorded.");
+            live.picture("cards-stopped");
+
+            assertThat(desk.room().head()).isEqualTo(before);
+            live.press("back")
+                    .press("choose.none")
+                    .press("card.A1")
+                    .press("lay-out")
+                    .press("print");
+            live.waitUntil(
+                    "the one card is recorded as printed", () -> desk.room().head() > before);
+            printer.document(1);
+            assertThat(printer.documents()).hasSize(1);
+        }
+    }
+
+    @Test
+    @RequiresDisplay
+    void aPrinterThatHasGoneMeanwhileIsSaidAndNothingIsRecorded() throws Exception {
+        PdfPrinter printer = PdfPrinter.need();
+        try (Desk desk = furnished();
+                Live live = Live.kiosk(desk)) {
+            long before = desk.room().head();
+            live.press("nav.cards").press("lay-out").press("printer." + PdfPrinter.NAME);
+            printer.awayDuring(() -> live.press("print")
+                    .read("did not take the cards. It said: The printer or class does not exist. Is it switched on?")
+                    .picture("cards-printer-gone"));
+
+            assertThat(desk.room().head()).isEqualTo(before);
+            assertThat(printer.documents()).isEmpty();
+        }
+    }
+
+    @Test
+    void aPaperThatThePrinterDoesNotNameIsSaidAndOneThatItNamesIsNot() {
+        PdfPrinter.need();
+        Printers printers = Printers.ofThisMachine();
+
+        assertThat(printers.doubt(PdfPrinter.NAME, sheet("a4-85x54").paper())).isEmpty();
+        assertThat(printers.doubt(PdfPrinter.NAME, sheet("letter-4x2in").paper()))
+                .isEmpty();
+        assertThat(Words.english()
+                        .say(printers.doubt(
+                                        PdfPrinter.NAME, sheet("roll-100x60").paper())
+                                .orElseThrow()))
+                .startsWith("The printer Cagewall-PDF does not name paper of 100 x 60 mm");
+    }
+
+    private Desk furnished() {
+        TestDesk.furnished(folder.resolve("room")).close();
+        return Desk.open(
+                DataFolder.open(folder.resolve("room")), Lanes.answeringOn(new EventThread()), TestDesk.clocks());
+    }
+
     private void assertEachOpensItsCage(Room room, List<Cage> cages, byte[] printed, Sheet sheet) throws Exception {
         ReadCards cards = ReadCards.rendered(folder, printed, sheet, DPI);
         assertThat(cards.texts(cages.size()))
                 .map(text -> opened(room, text))
                 .containsExactlyElementsOf(cages.stream().map(Cage::name).toList());
         for (int index = 0; index < Math.min(sheet.cards(), cages.size()); index++) {
-            assertThat(symbolWidth(
-                            cards.page(1), Tiles.one(sheet.place(index)).boxes().get(0)))
+            Tiles tiles = Tiles.two(sheet.place(index)).orElseGet(() -> Tiles.one(sheet.place(0)));
+            assertThat(symbolWidth(cards.page(1), upperRight(sheet.place(index), tiles)))
                     .as("millimetres of the symbol, as on the sheet that was sent")
-                    .isEqualTo(25, within(0.2));
+                    .isEqualTo(21 * tiles.module(), within(0.2));
         }
+    }
+
+    private static Box upperRight(Box card, Tiles tiles) {
+        double side = tiles.boxes().get(0).width();
+        return new Box(card.right() - side - 1, card.top() + 1, side, side);
     }
 
     private static String opened(Room room, String text) {

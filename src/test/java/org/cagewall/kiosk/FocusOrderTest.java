@@ -79,6 +79,7 @@ class FocusOrderTest {
                 List.of("nav.setup", "tab.days"),
                 List.of("nav.setup", "tab.days", "days.incubation"),
                 List.of("nav.setup", "tab.backup"),
+                List.of("nav.cards", "choose.all", "lay-out"),
                 List.of("nav.birds", "new-bird"),
                 List.of("nav.handover", "change"));
         return ways.stream()

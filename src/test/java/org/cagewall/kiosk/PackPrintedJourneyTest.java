@@ -28,7 +28,7 @@ class PackPrintedJourneyTest extends InAWindow {
     @CsvSource({"a4-85x54, 210, 297", "letter-4x2in, 215.9, 279.4"})
     void whatThePrinterLaysOutIsThePackInItsRealSize(String sheet, double width, double height) throws Exception {
         PdfPrinter printer = PdfPrinter.need();
-        KioskSettings.keepForCards(desk.folder().kioskProperties(), sheet, PdfPrinter.NAME);
+        KioskSettings.keepForCards(desk.folder().kioskProperties(), sheet, "", PdfPrinter.NAME);
 
         live.press("nav.handover")
                 .press("plan")

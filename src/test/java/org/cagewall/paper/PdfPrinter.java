@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.lang.ProcessBuilder.Redirect;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -25,6 +27,7 @@ public final class PdfPrinter {
     /** The environment's variable with the folder that the printer writes to. */
     private static final String FOLDER = "CAGEWALL_PRINTED";
 
+    private static final String PPD = "/usr/share/ppd/cups-pdf/CUPS-PDF_opt.ppd";
     private static final long PATIENCE_NANOS = 60_000_000_000L;
     private static final long GLANCE_NANOS = 50_000_000L;
 
@@ -60,6 +63,34 @@ public final class PdfPrinter {
             LockSupport.parkNanos(GLANCE_NANOS);
         }
         throw new AssertionError("waited in vain for " + pages + " printed pages; there are " + files());
+    }
+
+    /** All that has come out since. */
+    public List<Path> documents() {
+        return files().stream().filter(file -> !before.contains(file)).toList();
+    }
+
+    /** Takes the printer away from its spooler while this is done, and puts it back. */
+    public void awayDuring(Runnable deed) throws IOException, InterruptedException {
+        String address = lines("lpstat", "-v", NAME).get(0).replaceFirst(".*: ", "");
+        lines("lpadmin", "-x", NAME);
+        try {
+            deed.run();
+        } finally {
+            lines("lpadmin", "-p", NAME, "-v", address, "-E", "-P", PPD);
+        }
+    }
+
+    private static List<String> lines(String... command) throws IOException, InterruptedException {
+        Process process =
+                new ProcessBuilder(command).redirectError(Redirect.DISCARD).start();
+        List<String> lines = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8)
+                .lines()
+                .toList();
+        if (process.waitFor() != 0) {
+            fail("the spooler did not do " + List.of(command));
+        }
+        return lines;
     }
 
     private static boolean isWhole(Path file, int pages) {

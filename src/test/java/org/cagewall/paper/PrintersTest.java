@@ -5,6 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 import javax.print.DocFlavor;
 import javax.print.StreamPrintService;
@@ -33,6 +37,28 @@ class PrintersTest {
         String printed = paper.toString(StandardCharsets.ISO_8859_1).split("%%EndSetup")[1];
         assertThat(printed).contains("141.732 501.732 M", "226.772 558.425 L").doesNotContain("image");
         assertThat(printed.split("showpage", -1)).hasSize(3);
+    }
+
+    @Test
+    void aPrintThatIsStoppedHandsNothingOn() {
+        Stop stop = new Stop();
+        List<Integer> begun = new ArrayList<>();
+
+        Printers.Outcome outcome = printers.print(postScript.getName(), "Cards", TWO_PAGES, stop, page -> {
+            begun.add(page);
+            stop.ask();
+        });
+
+        assertThat(outcome).isEqualTo(new Printers.Stopped());
+        assertThat(begun).containsOnly(1);
+        assertThat(outcome.reason()).isEmpty();
+    }
+
+    @Test
+    void eachPageIsToldAsItIsBegun() {
+        Set<Integer> begun = new TreeSet<>();
+        printers.print(postScript.getName(), "Cards", TWO_PAGES, new Stop(), begun::add);
+        assertThat(begun).containsExactly(1, 2);
     }
 
     @Test

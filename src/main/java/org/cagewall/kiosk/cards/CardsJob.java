@@ -7,12 +7,17 @@ import java.nio.file.StandardCopyOption;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntConsumer;
 import org.cagewall.cards.CardsPdf;
 import org.cagewall.cards.Order;
 import org.cagewall.cards.PrintedCard;
+import org.cagewall.cards.TrialPdf;
 import org.cagewall.paper.Printers;
+import org.cagewall.paper.Raster;
 import org.cagewall.paper.Sheet;
 import org.cagewall.paper.Sheets;
+import org.cagewall.paper.Size;
+import org.cagewall.paper.Stop;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 
@@ -23,6 +28,9 @@ import org.cagewall.text.Words;
 final class CardsJob {
 
     private static final int MOST_FILES_A_DAY = 1000;
+
+    /** An A4 sheet is then twice as fine as it is shown on a screen of 1280 x 800. */
+    private static final int PREVIEW_DPI = 110;
 
     private final Words words;
     private final Path folder;
@@ -42,7 +50,7 @@ final class CardsJob {
     /** A sheet by its name, found usable or not. */
     record Named(String name, Sheets.Found found) {}
 
-    /** What came of it: where the cards are now, or why they are nowhere. */
+    /** What came of it: where the cards are now, or why they are nowhere; neither where the person stopped it. */
     record Result(Optional<String> where, Optional<Message> problem) {
 
         static Result of(String where) {
@@ -51,6 +59,10 @@ final class CardsJob {
 
         static Result not(Message why) {
             return new Result(Optional.empty(), Optional.of(why));
+        }
+
+        static Result stopped() {
+            return new Result(Optional.empty(), Optional.empty());
         }
     }
 
@@ -61,14 +73,44 @@ final class CardsJob {
         return new Means(named, printers.names());
     }
 
-    Result save(List<PrintedCard> cards, String sheet, LocalDate day) {
-        Sheets.Found found = sheets.find(sheet);
-        if (found.sheet().isEmpty()) {
-            return Result.not(found.reason().orElseThrow());
+    Optional<Message> doubt(String printer, Size paper) {
+        return printers.doubt(printer, paper);
+    }
+
+    /** The first sheet as it will be printed. */
+    Raster preview(List<PrintedCard> cards, Order order, LocalDate day) {
+        List<PrintedCard> first =
+                cards.subList(0, Math.min(cards.size(), order.places().free().size()));
+        return Raster.ofFirstPage(CardsPdf.drawn(first, order, day, words), PREVIEW_DPI);
+    }
+
+    Result save(List<PrintedCard> cards, Order order, LocalDate day) {
+        return save("cards", CardsPdf.drawn(cards, order, day, words), day);
+    }
+
+    Result print(List<PrintedCard> cards, Order order, String printer, LocalDate day, Stop stop, IntConsumer begun) {
+        return print(printer, "cards.card.title", CardsPdf.drawn(cards, order, day, words), stop, begun);
+    }
+
+    Result saveTrial(Sheet sheet, LocalDate day) {
+        return save("trial", TrialPdf.drawn(sheet, day, words), day);
+    }
+
+    Result printTrial(Sheet sheet, String printer, LocalDate day, Stop stop, IntConsumer begun) {
+        return print(printer, "cards.trial.title", TrialPdf.drawn(sheet, day, words), stop, begun);
+    }
+
+    private Result print(String printer, String title, byte[] pdf, Stop stop, IntConsumer begun) {
+        Printers.Outcome outcome = printers.print(printer, words.say(title), pdf, stop, begun);
+        if (outcome instanceof Printers.Stopped) {
+            return Result.stopped();
         }
-        byte[] pdf = drawn(cards, found.sheet().get(), day);
+        return outcome.reason().map(Result::not).orElseGet(() -> Result.of(printer));
+    }
+
+    private Result save(String name, byte[] pdf, LocalDate day) {
         try {
-            Path file = free(day);
+            Path file = free(name, day);
             Path part = folder.resolve(file.getFileName() + ".part");
             Files.write(part, pdf);
             Files.move(part, file, StandardCopyOption.ATOMIC_MOVE);
@@ -78,25 +120,9 @@ final class CardsJob {
         }
     }
 
-    Result print(List<PrintedCard> cards, String sheet, String printer, LocalDate day) {
-        Sheets.Found found = sheets.find(sheet);
-        if (found.sheet().isEmpty()) {
-            return Result.not(found.reason().orElseThrow());
-        }
-        Printers.Outcome outcome = printers.print(
-                printer,
-                words.say("cards.card.title"),
-                drawn(cards, found.sheet().get(), day));
-        return outcome.reason().map(Result::not).orElseGet(() -> Result.of(printer));
-    }
-
-    private byte[] drawn(List<PrintedCard> cards, Sheet sheet, LocalDate day) {
-        return CardsPdf.drawn(cards, Order.on(sheet), day, words);
-    }
-
-    private Path free(LocalDate day) throws IOException {
+    private Path free(String name, LocalDate day) throws IOException {
         for (int number = 1; number < MOST_FILES_A_DAY; number++) {
-            Path file = folder.resolve("cards-" + day + (number == 1 ? "" : "-" + number) + ".pdf");
+            Path file = folder.resolve(name + "-" + day + (number == 1 ? "" : "-" + number) + ".pdf");
             if (Files.notExists(file)) {
                 return file;
             }

@@ -9,8 +9,6 @@ import net.miginfocom.swing.MigLayout;
 import org.cagewall.desk.Desk;
 import org.cagewall.kiosk.kit.ButtonKind;
 import org.cagewall.kiosk.kit.Card;
-import org.cagewall.kiosk.kit.Chips;
-import org.cagewall.kiosk.kit.Choice;
 import org.cagewall.kiosk.kit.EmptyState;
 import org.cagewall.kiosk.kit.Labelled;
 import org.cagewall.kiosk.kit.ListRow;
@@ -33,7 +31,7 @@ import org.cagewall.kiosk.theme.Type;
 import org.cagewall.paper.Printers;
 import org.cagewall.text.Words;
 
-/** Which cards are old, and the way to new ones: a file or a printer. Used on the event thread. */
+/** Which cards are old, what has changed on them, and the way to new ones. Used on the event thread. */
 public final class CardsScreen extends Page {
 
     private final Words words;
@@ -43,6 +41,7 @@ public final class CardsScreen extends Page {
     private final Stack options = new Stack(16);
     private final Pane foot = new Pane(new MigLayout("insets 0, fillx, wrap 1, gap 12, hidemode 3", "[grow,fill]"));
     private final Map<String, ListRow> rows = new LinkedHashMap<>();
+    private final PrintPage paper;
     private final CardsPresenter presenter;
     private Optional<CardsState> before = Optional.empty();
 
@@ -54,13 +53,9 @@ public final class CardsScreen extends Page {
         super(new MigLayout("insets 0, fill", "[grow,fill]", "[grow,fill]"));
         this.words = words;
         this.navigator = navigator;
-        presenter = new CardsPresenter(desk, pen, notices, words, printers, this::render);
-    }
-
-    @Override
-    public void shown() {
-        super.shown();
-        presenter.lookForPrinters();
+        paper = new PrintPage(words);
+        presenter = new CardsPresenter(desk, pen, notices, words, printers, this::render, paper::render);
+        paper.answersTo(presenter.printing(), presenter::backToChoosing);
     }
 
     @Override
@@ -69,13 +64,19 @@ public final class CardsScreen extends Page {
     }
 
     private void render(CardsState state) {
-        heading.say(words.say("cardscreen.title"), state.subtitle());
-        if (before.isEmpty() || before.get().cages().isEmpty() != state.cages().isEmpty()) {
+        heading.say(
+                words.say(state.step() == CardsState.Step.PRINTING ? "cardscreen.print-title" : "cardscreen.title"),
+                state.subtitle());
+        boolean sameParts = before.filter(old -> old.step() == state.step()
+                        && old.cages().isEmpty() == state.cages().isEmpty())
+                .isPresent();
+        if (!sameParts) {
             build(state);
         }
-        if (!state.cages().isEmpty()) {
-            if (before.filter(old -> old.cages().equals(state.cages()) && old.may() == state.may())
-                    .isEmpty()) {
+        if (!state.cages().isEmpty() && state.step() == CardsState.Step.CHOOSING) {
+            if (!sameParts
+                    || before.filter(old -> old.cages().equals(state.cages()) && old.may() == state.may())
+                            .isEmpty()) {
                 fillList(state);
             }
             fillPresets(state);
@@ -100,6 +101,10 @@ public final class CardsScreen extends Page {
                             () -> navigator.go(new Destination.Setup())))));
             return;
         }
+        if (state.step() == CardsState.Step.PRINTING) {
+            view.add(paper.view());
+            return;
+        }
         Pane page = new Pane(new MigLayout("insets 0, fill, gap 24", "[grow,fill][452!,fill]", "[0:0,grow,fill]"));
         Pane cages = new Pane(new MigLayout("insets 0, fill, wrap 1, gap 12", "[grow,fill]", "[][0:0,grow,fill]"));
         cages.add(presets, "wmin 0");
@@ -114,9 +119,7 @@ public final class CardsScreen extends Page {
 
     private void fillPresets(CardsState state) {
         presets.removeAll();
-        long changed = state.cages().stream()
-                .filter(each -> each.standing() != CardsState.Standing.UP_TO_DATE)
-                .count();
+        int changed = state.changed().size();
         presets.add(TouchButton.of(
                 changed > 0 ? ButtonKind.LIKELY : ButtonKind.PLAIN,
                 "choose.changed",
@@ -160,18 +163,6 @@ public final class CardsScreen extends Page {
     private void fillOptions(CardsState state) {
         options.removeAll();
         state.theLooked().ifPresent(this::lookAt);
-        if (!state.sheets().isEmpty()) {
-            List<Choice<String>> sheets = state.sheets().stream()
-                    .map(each -> new Choice<>(each.name(), each.title(), each.name()))
-                    .toList();
-            options.add(Labelled.of(
-                    words.say("cardscreen.sheet"),
-                    Chips.oneOf("sheet", sheets, name -> presenter.sheet(name)).choose(List.of(state.sheet()))));
-        }
-        state.theSheet()
-                .flatMap(CardsState.SheetChoice::refused)
-                .ifPresent(why -> options.add(attention("refused", why)));
-        addPrinters(state);
         options.revalidate();
     }
 
@@ -190,77 +181,38 @@ public final class CardsScreen extends Page {
                 () -> presenter.pencilled(card.cage())));
     }
 
-    private void addPrinters(CardsState state) {
-        List<String> names = state.printers().names().orElse(List.of());
-        if (names.isEmpty()) {
-            String key = state.printers().names().isEmpty() ? "cardscreen.looking" : "cardscreen.no-printer";
-            options.add(new WrapLabel(words.say(key), Type.SECOND, Tone.SOFT));
-            return;
-        }
-        List<Choice<String>> printers =
-                names.stream().map(each -> new Choice<>(each, each, each)).toList();
-        options.add(Labelled.of(
-                words.say("cardscreen.printer"),
-                Chips.oneOf("printer", printers, name -> presenter.printer(name))
-                        .choose(List.of(state.printer()))));
-    }
-
     private void fillFoot(CardsState state) {
         foot.removeAll();
         if (state.may() == CardsState.May.READ) {
             foot.add(attention("may-not", words.say("cardscreen.sitter")));
             return;
         }
-        state.said()
-                .ifPresent(said -> foot.add(
-                        said.tone() == CardsState.Tone.PROBLEM
-                                ? attention("problem", said.words())
-                                : plain("saved", said.words())));
-        Optional<String> refused = state.theSheet().flatMap(CardsState.SheetChoice::refused);
-        refused.ifPresent(why -> foot.add(attention("refused", why)));
-        if (state.said().isEmpty() && refused.isEmpty()) {
-            foot.add(plain("summary", summary(state)));
+        state.news().ifPresent(news -> foot.add(sentence("saved", news)));
+        if (state.chosen().isEmpty() && state.news().isEmpty()) {
+            foot.add(sentence("summary", words.say("cardscreen.none-chosen")));
         }
-        boolean prints = state.printers().names().filter(all -> !all.isEmpty()).isPresent();
-        Pane buttons = new Pane(new MigLayout(
-                "insets 0, fillx, gap 12", prints ? "[grow,fill,sizegroup][grow,fill,sizegroup]" : "[grow,fill]"));
-        TouchButton save = TouchButton.of(
-                        prints ? ButtonKind.OUTLINED : ButtonKind.MAIN,
-                        "save",
-                        words.say("cardscreen.save"),
-                        () -> presenter.save())
+        boolean changed = state.chosen().equals(state.changed());
+        TouchButton print = TouchButton.of(
+                        ButtonKind.MAIN,
+                        "lay-out",
+                        words.say(
+                                changed ? "cardscreen.print-changed" : "cardscreen.print-chosen",
+                                state.chosen().size()),
+                        () -> presenter.layOut())
                 .type(Type.LEAD)
                 .tall(72);
-        save.setEnabled(state.ready());
-        buttons.add(save);
-        if (prints) {
-            TouchButton print = TouchButton.of(
-                            ButtonKind.MAIN, "print", words.say("cardscreen.print"), () -> presenter.print())
-                    .type(Type.LEAD)
-                    .tall(72);
-            print.setEnabled(state.ready());
-            buttons.add(print);
-        }
-        foot.add(buttons);
+        print.setEnabled(!state.chosen().isEmpty());
+        foot.add(print);
         foot.revalidate();
     }
 
-    private String summary(CardsState state) {
-        if (state.work() == CardsState.Work.MAKING_PAGES) {
-            return words.say("cardscreen.working");
-        }
-        return state.chosen().isEmpty()
-                ? words.say("cardscreen.none-chosen")
-                : words.say("cardscreen.summary", state.chosen().size(), state.pages());
-    }
-
-    private static JComponent plain(String name, String sentence) {
+    static JComponent sentence(String name, String sentence) {
         WrapLabel label = new WrapLabel(sentence, Type.LINE, Tone.INK);
         label.setName(name);
         return label;
     }
 
-    private static JComponent attention(String name, String sentence) {
+    static JComponent attention(String name, String sentence) {
         Card card = new Card(new MigLayout("insets 12 16, fillx", "[grow,fill]")).attention();
         WrapLabel label = new WrapLabel(sentence, Type.TAG, Tone.ATTENTION_INK);
         label.setName(name);

@@ -16,12 +16,14 @@ import org.cagewall.kiosk.theme.TextSize;
  * Immutable; any thread.
  *
  * @param sheet the name of the sheet that cards were last meant for; empty before any was chosen
+ * @param face the face that cards last got; empty before any was chosen
  * @param printer the printer that cards were last meant for; empty before any was chosen
  */
-public record KioskSettings(TextSize textSize, String sheet, String printer) {
+public record KioskSettings(TextSize textSize, String sheet, String face, String printer) {
 
     private static final String TEXT_SIZE = "text-size";
     private static final String SHEET = "cards-sheet";
+    private static final String FACE = "cards-face";
     private static final String PRINTER = "cards-printer";
 
     /** The settings of that file; a missing or unreadable one means the usual settings. */
@@ -30,6 +32,7 @@ public record KioskSettings(TextSize textSize, String sheet, String printer) {
         return new KioskSettings(
                 TextSize.named(kept.getProperty(TEXT_SIZE, "normal")),
                 kept.getProperty(SHEET, ""),
+                kept.getProperty(FACE, ""),
                 kept.getProperty(PRINTER, ""));
     }
 
@@ -38,9 +41,10 @@ public record KioskSettings(TextSize textSize, String sheet, String printer) {
      *
      * @throws UncheckedIOException when the file cannot be written
      */
-    public static void keepForCards(Path file, String sheet, String printer) {
+    public static void keepForCards(Path file, String sheet, String face, String printer) {
         Properties kept = properties(file);
         kept.setProperty(SHEET, sheet);
+        kept.setProperty(FACE, face);
         kept.setProperty(PRINTER, printer);
         Path unfinished = file.resolveSibling(file.getFileName() + ".new");
         try {

@@ -9,6 +9,7 @@ import java.util.List;
 import javax.swing.JLabel;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripperByArea;
 import org.cagewall.kiosk.Birdroom;
 import org.cagewall.kiosk.Painted;
 import org.cagewall.kiosk.WithBirdroom;
@@ -18,9 +19,13 @@ import org.cagewall.kiosk.theme.TextSize;
 import org.cagewall.room.Cage;
 import org.cagewall.room.CardFaces;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /** Presses the page of cards and reads back what it recorded and wrote. */
 class CardsScreenTest extends WithBirdroom {
+
+    private static final org.cagewall.paper.Printers NO_PRINTER = org.cagewall.paper.TestPrinters.none();
 
     @Test
     void aCardThatNoLongerFitsSaysWhatChanged() {
@@ -44,7 +49,7 @@ class CardsScreenTest extends WithBirdroom {
     void theChosenCardsAreSavedAndOnlyThenCountAsPrinted() throws IOException {
         Painted page = page("Ines").press("choose.none").press("card.A2").press("card.B2");
 
-        page.press("save").png("cards-saved").assertFit();
+        page.press("lay-out").press("save").png("cards-saved").assertFit();
 
         Path file = birdroom.desk().folder().path().resolve("cards-2026-04-14.pdf");
         try (PDDocument pdf = Loader.loadPDF(Files.readAllBytes(file))) {
@@ -60,7 +65,12 @@ class CardsScreenTest extends WithBirdroom {
 
     @Test
     void aSecondFileOfTheDayLeavesTheFirstAlone() {
-        page("Ines").press("save").press("choose.all").press("save");
+        page("Ines")
+                .press("lay-out")
+                .press("save")
+                .press("choose.all")
+                .press("lay-out")
+                .press("save");
 
         assertThat(birdroom.desk().folder().path().resolve("cards-2026-04-14-2.pdf"))
                 .isRegularFile();
@@ -74,7 +84,7 @@ class CardsScreenTest extends WithBirdroom {
             Files.createFile(target.resolve("cards-2026-04-14" + (number == 1 ? "" : "-" + number) + ".pdf"));
         }
 
-        Painted page = page("Ines").press("save").assertFit();
+        Painted page = page("Ines").press("lay-out").press("save").assertFit();
 
         assertThat(page.find("problem", JLabel.class).getText()).contains("could not be written");
         assertThat(birdroom.room().head()).isEqualTo(before);
@@ -96,8 +106,11 @@ class CardsScreenTest extends WithBirdroom {
                 labels.resolve("my-labels.txt"),
                 "paper = 210 x 297\ncards = 3 x 9\ncard = 63.5 x 29.6\n" + "first = 7.2 x 15.1\npitch = 66 x 29.6\n");
 
-        Painted page =
-                page("Ines").press("sheet.my-labels").png("cards-refused").assertFit();
+        Painted page = page("Ines")
+                .press("lay-out")
+                .press("sheet.my-labels")
+                .png("cards-refused")
+                .assertFit();
 
         assertThat(page.find("refused", JLabel.class).getText()).contains("is too small");
         assertThat(page.find("save", javax.swing.AbstractButton.class).isEnabled())
@@ -107,7 +120,7 @@ class CardsScreenTest extends WithBirdroom {
     @Test
     void aPrinterThatIsGoneSaysSoAndNothingIsRecorded() {
         long before = birdroom.room().head();
-        List<CardsState> states = new java.util.ArrayList<>();
+        List<PrintState> states = new java.util.ArrayList<>();
         birdroom.painted("Ines", new Destination.Cards(), (pen, stage) -> {
             CardsPresenter presenter = new CardsPresenter(
                     birdroom.desk(),
@@ -115,16 +128,17 @@ class CardsScreenTest extends WithBirdroom {
                     stage,
                     Birdroom.WORDS,
                     org.cagewall.paper.Printers.ofThisMachine(),
+                    state -> {},
                     states::add);
             presenter.watch().start();
-            presenter.lookForPrinters();
-            presenter.printer("The old one");
-            presenter.print();
+            presenter.layOut();
+            presenter.printing().printer("The old one");
+            presenter.printing().print();
             return screen(pen, stage);
         });
 
-        assertThat(states.get(states.size() - 1).said())
-                .hasValueSatisfying(said -> assertThat(said.words()).contains("The old one is not there now"));
+        assertThat(states.get(states.size() - 1).problem())
+                .hasValueSatisfying(said -> assertThat(said).contains("The old one is not there now"));
         assertThat(birdroom.room().head()).isEqualTo(before);
     }
 
@@ -134,8 +148,8 @@ class CardsScreenTest extends WithBirdroom {
         Files.writeString(settings, "text-size = large\n");
         String other = org.cagewall.paper.Sheets.BUILT_IN.get(1);
 
-        page("Ines").press("sheet." + other);
-        Painted again = page("Ines");
+        page("Ines").press("lay-out").press("sheet." + other);
+        Painted again = page("Ines").press("lay-out");
 
         assertThat(again.find("sheet." + other, javax.swing.AbstractButton.class)
                         .isSelected())
@@ -146,18 +160,124 @@ class CardsScreenTest extends WithBirdroom {
 
     @Test
     void aPrinterThatIsGoneIsNotOfferedButAnotherOne() {
-        KioskSettings.keepForCards(birdroom.desk().folder().kioskProperties(), "", "The old one");
+        KioskSettings.keepForCards(birdroom.desk().folder().kioskProperties(), "", "", "The old one");
 
-        Painted page = page("Ines");
+        Painted page = page("Ines").press("lay-out");
 
         assertThat(page.maybe("printer.The old one")).isEmpty();
+    }
+
+    @Test
+    void theNewAndChangedCardsArePrintedInTwoTouches() {
+        page("Ines").press("lay-out").press("save");
+
+        assertThat(birdroom.room()
+                        .walk()
+                        .filter(cage -> isOld(cage.name()) || cage.card().isEmpty()))
+                .isEmpty();
+    }
+
+    @Test
+    void placesThatAreUsedAlreadyAreLeftOut() throws IOException {
+        Painted page = page("Ines")
+                .press("choose.none")
+                .press("card.A2")
+                .press("card.B2")
+                .press("lay-out");
+
+        page.press("place.1").press("place.3").png("cards-places").assertFit().press("save");
+
+        try (PDDocument pdf = Loader.loadPDF(
+                birdroom.desk().folder().path().resolve("cards-2026-04-14.pdf").toFile())) {
+            assertThat(textIn(pdf, 0)).isBlank();
+            assertThat(textIn(pdf, 1)).contains("A2");
+            assertThat(textIn(pdf, 2)).isBlank();
+            assertThat(textIn(pdf, 3)).contains("B2");
+        }
+    }
+
+    @Test
+    void aSheetWithoutAFreePlaceIsSaidAndPrintsNothing() {
+        Painted page = page("Ines").press("lay-out").press("sheet.roll-100x60").press("place.1");
+
+        assertThat(page.find("summary", JLabel.class).getText()).startsWith("No place of the sheet is free");
+        assertThat(page.find("save", javax.swing.AbstractButton.class).isEnabled())
+                .isFalse();
+        page.press("all-free");
+        assertThat(page.find("save", javax.swing.AbstractButton.class).isEnabled())
+                .isTrue();
+    }
+
+    @Test
+    void copiesAndLargePrintAreLaidOutAndTheFaceIsOfferedAgain() throws IOException {
+        Painted page = page("Ines").press("choose.none").press("card.A2").press("lay-out");
+
+        page.press("copies.more")
+                .press("face.large")
+                .png("cards-large-print")
+                .assertFit()
+                .press("save");
+
+        try (PDDocument pdf = Loader.loadPDF(
+                birdroom.desk().folder().path().resolve("cards-2026-04-14.pdf").toFile())) {
+            assertThat(textIn(pdf, 0)).contains("A2");
+            assertThat(textIn(pdf, 1)).contains("A2");
+            assertThat(textIn(pdf, 2)).isBlank();
+        }
+        assertThat(birdroom.newest(1)).allMatch(line -> line.contains("card-printed"));
+        assertThat(page("Ines")
+                        .press("lay-out")
+                        .find("face.large", javax.swing.AbstractButton.class)
+                        .isSelected())
+                .isTrue();
+    }
+
+    @Test
+    void theTrialPageIsNoCardAndIsNotRecorded() {
+        long before = birdroom.room().head();
+
+        Painted page = page("Ines").press("lay-out").press("trial").assertFit();
+
+        assertThat(birdroom.desk().folder().path().resolve("trial-2026-04-14.pdf"))
+                .isRegularFile();
+        assertThat(page.find("summary", JLabel.class).getText()).contains("trial-2026-04-14.pdf");
+        assertThat(birdroom.room().head()).isEqualTo(before);
+    }
+
+    @ParameterizedTest
+    @EnumSource(TextSize.class)
+    void thePageOfThePaperIsFitAtEveryTextSize(TextSize size) {
+        for (String sheet : List.of("a4-85x54", "a4-64x38", "roll-100x60")) {
+            birdroom.painted(size, "Ines", new Destination.Cards(), this::screen)
+                    .press("lay-out")
+                    .press("sheet." + sheet)
+                    .png("cards-print-" + size + "-" + sheet)
+                    .assertFit();
+        }
+    }
+
+    /** What stands in a place of the first sheet. */
+    private static String textIn(PDDocument pdf, int place) throws IOException {
+        org.cagewall.paper.Box box = org.cagewall.cards.CardsPdf.sheets()
+                .find("a4-85x54")
+                .sheet()
+                .orElseThrow()
+                .place(place);
+        PDFTextStripperByArea stripper = new PDFTextStripperByArea();
+        double point = 72 / 25.4;
+        stripper.addRegion(
+                "place",
+                new java.awt.geom.Rectangle2D.Double(
+                        box.left() * point, box.top() * point, box.width() * point, box.height() * point));
+        stripper.extractRegions(pdf.getPage(0));
+        return stripper.getTextForRegion("place");
     }
 
     @Test
     void aSitterReadsWhichCardsAreOldButDoesNotPrint() {
         Painted page = page("Tomas").png("cards-sitter").assertFit();
 
-        assertThat(page.maybe("save")).isEmpty();
+        assertThat(page.maybe("lay-out")).isEmpty();
         assertThat(page.find("may-not", JLabel.class).getText()).startsWith("The owner or a keeper");
     }
 
@@ -184,6 +304,6 @@ class CardsScreenTest extends WithBirdroom {
     }
 
     private CardsScreen screen(org.cagewall.kiosk.shell.Pen pen, org.cagewall.kiosk.shell.Stage stage) {
-        return new CardsScreen(birdroom.desk(), pen, stage, stage, stage, Birdroom.WORDS);
+        return new CardsScreen(birdroom.desk(), pen, stage, stage, Birdroom.WORDS, NO_PRINTER);
     }
 }
