@@ -2,18 +2,23 @@ package org.cagewall.kiosk;
 
 import java.awt.image.BufferedImage;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntConsumer;
-import java.util.stream.Collectors;
 import javax.swing.Timer;
+import org.cagewall.deed.CardDeed;
 import org.cagewall.desk.Desk;
+import org.cagewall.kiosk.shell.Answer;
 import org.cagewall.kiosk.shell.Asking;
 import org.cagewall.kiosk.shell.CardTaker;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.shell.KeySink;
 import org.cagewall.kiosk.shell.Navigator;
+import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.PictureSink;
+import org.cagewall.kiosk.shell.Question;
 import org.cagewall.room.CardCode;
+import org.cagewall.room.Role;
 import org.cagewall.scan.Decoder;
 import org.cagewall.scan.Decoding;
 import org.cagewall.scan.Frame;
@@ -29,6 +34,7 @@ import org.cagewall.text.Message;
 final class CardReader implements KeySink, PictureSink {
 
     private final Desk desk;
+    private final Pen pen;
     private final Navigator navigator;
     private final Asking asking;
     private final CardTaker taker;
@@ -36,8 +42,9 @@ final class CardReader implements KeySink, PictureSink {
     private final Keystrokes inField = new Keystrokes();
     private final Timer silence;
 
-    CardReader(Desk desk, Navigator navigator, Asking asking, CardTaker taker) {
+    CardReader(Desk desk, Pen pen, Navigator navigator, Asking asking, CardTaker taker) {
         this.desk = desk;
+        this.pen = pen;
         this.taker = taker;
         this.navigator = navigator;
         this.asking = asking;
@@ -117,23 +124,38 @@ final class CardReader implements KeySink, PictureSink {
             }
             navigator.go(Destination.Cage.byScan(opens.cage().name()));
             if (opens.outOfDate()) {
-                tellOld(opens);
+                reading.code().ifPresent(scanned -> offerNew(opens, scanned));
             }
         } else {
             say(((Meaning.Says) meaning).sentence());
         }
     }
 
-    private void tellOld(Meaning.Opens opens) {
+    /** An old card is settled where it is found: printed anew, or its change pencilled on the very card that hangs there. */
+    private void offerNew(Meaning.Opens opens, CardCode scanned) {
+        String cage = opens.cage().name();
+        List<Answer> answers = new ArrayList<>();
+        if (pen.holder().filter(person -> person.role() != Role.SITTER).isPresent()) {
+            answers.add(Answer.main(
+                    "print-anew", Message.of("kiosk.print-anew"), () -> navigator.go(Destination.Cards.of(cage))));
+        }
+        boolean hangs = opens.cage()
+                .card()
+                .filter(card -> card.digest().equals(scanned.digest()))
+                .isPresent();
+        if (hangs) {
+            answers.add(Answer.plain(
+                    "pencilled",
+                    Message.of("kiosk.pencilled"),
+                    () -> pen.record(new CardDeed.CardPencilled(cage), Message.of("cage.done.pencilled", cage))));
+        }
+        answers.add(Answer.leave("later", Message.of("kiosk.later")));
         List<Message> changes = opens.changes();
-        asking.tell(
-                Message.of("kiosk.old-card", opens.cage().name()),
-                changes.isEmpty()
-                        ? Message.of("scan.reading.old-card", opens.cage().name())
-                        : Message.of(
-                                "kiosk.old-card-changes",
-                                Message.of("scan.reading.old-card", opens.cage().name()),
-                                changes.stream().collect(Collectors.toList())));
+        Message old = Message.of("scan.reading.old-card", cage);
+        asking.ask(new Question(
+                Message.of("kiosk.old-card", cage),
+                changes.isEmpty() ? old : Message.of("kiosk.old-card-changes", old, changes),
+                answers));
     }
 
     private void say(Message sentence) {

@@ -71,7 +71,7 @@ public final class Kiosk {
         this.words = words;
         this.pen = new Pen(desk, stage, stage);
         this.sheets = new Sheets(stage, words);
-        this.reader = new CardReader(desk, stage, stage, sheets);
+        this.reader = new CardReader(desk, pen, stage, stage, sheets);
     }
 
     /** Begins to have the window ready, while the record is still being opened. Returns at once; any thread. */
@@ -202,7 +202,7 @@ public final class Kiosk {
                         handover -> new HandoverScreen(desk, pen, navigator, sheets, notices, words))
                 .with(Destination.Phone.class, phone -> new PhoneScreen(desk, pen, sheets, words, phone.urgency()))
                 .with(Destination.CloseTheDay.class, close -> new ClosingScreen(desk, pen, navigator, sheets, words))
-                .with(Destination.Cards.class, cards -> new CardsScreen(desk, pen, navigator, sheets, notices, words));
+                .with(Destination.Cards.class, cards -> new CardsScreen(desk, pen, navigator, notices, words, cards));
     }
 
     /**

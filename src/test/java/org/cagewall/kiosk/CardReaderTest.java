@@ -9,7 +9,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import javax.imageio.ImageIO;
 import org.cagewall.cards.Symbol;
 import org.cagewall.cards.Symbols;
@@ -18,6 +20,8 @@ import org.cagewall.desk.TestDesk;
 import org.cagewall.kiosk.shell.Asking;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.shell.Navigator;
+import org.cagewall.kiosk.shell.Notices;
+import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.Question;
 import org.cagewall.room.CardCode;
 import org.cagewall.room.CardFaces;
@@ -39,14 +43,18 @@ class CardReaderTest {
 
     private final List<Destination> gone = new ArrayList<>();
     private final List<String> told = new ArrayList<>();
+    private final Map<String, Runnable> offered = new LinkedHashMap<>();
     private Desk desk;
     private CardReader reader;
+    private Pen pen;
     private long nanos = 1_000_000_000L;
 
     @BeforeEach
     void open() {
         desk = TestDesk.furnished(folder.resolve("room"));
-        reader = new CardReader(desk, new Steps(), new Sentences(), cage -> false);
+        pen = new Pen(desk, new Sentences(), new Silent());
+        pen.takenBy("Ines");
+        reader = new CardReader(desk, pen, new Steps(), new Sentences(), cage -> false);
     }
 
     @AfterEach
@@ -74,6 +82,57 @@ class CardReaderTest {
 
         assertThat(gone).containsExactly(Destination.Cage.byScan("A2"));
         assertThat(told).singleElement().asString().contains("out of date").contains("HB 24-121");
+        assertThat(offered).containsOnlyKeys("print-anew", "pencilled", "later");
+    }
+
+    @Test
+    void anOldCardIsSettledWhereItIsScannedByAPencil() {
+        scanAnOldCard();
+
+        offered.get("pencilled").run();
+
+        assertThat(CardFaces.isOutOfDate(desk.room(), desk.room().cage("A2").orElseThrow()))
+                .isFalse();
+    }
+
+    @Test
+    void anOldCardIsPrintedAnewFromWhereItIsScanned() {
+        scanAnOldCard();
+
+        offered.get("print-anew").run();
+
+        assertThat(gone).containsExactly(Destination.Cage.byScan("A2"), Destination.Cards.of("A2"));
+    }
+
+    @Test
+    void aSitterIsOfferedThePencilButNotThePrinter() {
+        pen.takenBy("Tomas");
+        scanAnOldCard();
+
+        assertThat(offered).containsOnlyKeys("pencilled", "later");
+    }
+
+    /** A pencil on the card that hangs there would not mend the one in the hand. */
+    @Test
+    void aCardThatIsNotTheOnePrintedLastIsOnlyPrintedAnew() {
+        CardCode old = code("A2");
+        TestDesk.tell(desk, """
+                {"deed":"ring-corrected","bird":"HB 24-120","ring":"HB 24-121","by":"Ines"}
+                {"deed":"card-printed","cage":"A2","by":"Ines"}
+                """);
+
+        type(old.text());
+
+        assertThat(offered).containsOnlyKeys("print-anew", "later");
+    }
+
+    private void scanAnOldCard() {
+        CardCode old = code("A2");
+        TestDesk.tell(desk, """
+                {"deed":"card-printed","cage":"A2","by":"Ines"}
+                {"deed":"ring-corrected","bird":"HB 24-120","ring":"HB 24-121","by":"Ines"}
+                """);
+        type(old.text());
     }
 
     @Test
@@ -234,12 +293,29 @@ class CardReaderTest {
 
         @Override
         public void ask(Question question) {
-            throw new AssertionError("a scan asks nothing");
+            told.add(Words.english().say(question.text()));
+            offered.clear();
+            question.answers().forEach(answer -> offered.put(answer.name(), answer.then()));
         }
 
         @Override
         public void tell(Message title, Message text) {
             told.add(Words.english().say(text));
+        }
+    }
+
+    /** What is done is read in the record here, not on the screen. */
+    private static final class Silent implements Notices {
+
+        @Override
+        public void done(Message what) {}
+
+        @Override
+        public void done(Message what, Runnable undo) {}
+
+        @Override
+        public void failed(String code) {
+            throw new AssertionError("nothing breaks here, but " + code);
         }
     }
 }

@@ -133,7 +133,12 @@ final class CagePresenter {
                 actions(new Actions(room, cage, outlook, today), role),
                 below(new Actions(room, cage, outlook, today), role),
                 yesterday,
-                say.card(cage));
+                say.card(cage)
+                        .map(sentence -> new CageState.CardNotice(
+                                sentence,
+                                role == Role.SITTER
+                                        ? CageState.CardNotice.Ways.PENCIL
+                                        : CageState.CardNotice.Ways.PENCIL_OR_PRINT)));
     }
 
     private Optional<Actions> actions() {
@@ -364,6 +369,6 @@ final class CagePresenter {
     }
 
     void printCard() {
-        navigator.go(new Destination.Cards());
+        navigator.go(Destination.Cards.of(here.name()));
     }
 }

@@ -145,14 +145,20 @@ public final class CageScreen extends Page {
         return parts;
     }
 
-    private Card cardNotice(String sentence) {
-        Card card = new Card(new MigLayout("insets 10 20, fillx, gap 12", "[grow,fill][]")).attention();
-        card.add(new WrapLabel(sentence, Type.TAG, Tone.ATTENTION_INK), "wmin 0, growx");
-        card.add(
-                TouchButton.of(ButtonKind.OUTLINED, "pencilled", words.say("cage.pencil"), () -> presenter.pencilled())
-                        .tall(56),
-                "wmin 220");
+    /** What has changed on the card, and the two ways to settle it. */
+    private Card cardNotice(CageState.CardNotice notice) {
+        Card card = new Card(new MigLayout("insets 10 20, fillx, gap 12", "[grow,fill][][]")).attention();
+        card.add(new WrapLabel(notice.sentence(), Type.TAG, Tone.ATTENTION_INK), "wmin 0, growx");
+        card.add(way("pencilled", "cage.pencil", () -> presenter.pencilled()), "wmin 168");
+        if (notice.ways() == CageState.CardNotice.Ways.PENCIL_OR_PRINT) {
+            card.add(way("print-card", "cage.print-card", () -> presenter.printCard()));
+        }
         return card;
+    }
+
+    private TouchButton way(String name, String key, Runnable onPress) {
+        return TouchButton.of(ButtonKind.OUTLINED, name, words.say(key), onPress)
+                .tall(56);
     }
 
     private Card nest(CageState.Nest nest) {
@@ -325,6 +331,6 @@ public final class CageScreen extends Page {
                             .tall(52),
                     "grow" + (state.below().size() == 1 ? ", spanx 2" : ""));
         }
-        state.card().ifPresent(sentence -> right.add(cardNotice(sentence), "spanx 2, grow, wmin 0"));
+        state.card().ifPresent(notice -> right.add(cardNotice(notice), "spanx 2, grow, wmin 0"));
     }
 }

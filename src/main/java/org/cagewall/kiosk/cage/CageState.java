@@ -33,7 +33,17 @@ public record CageState(
         List<Action> actions,
         List<Action> below,
         boolean yesterday,
-        Optional<String> card) {
+        Optional<CardNotice> card) {
+
+    /** What is wrong with the cage's card, and how that may be settled by whoever is here. */
+    public record CardNotice(String sentence, Ways ways) {
+
+        /** A pencil is anybody's, a new card the owner's or a keeper's. */
+        public enum Ways {
+            PENCIL,
+            PENCIL_OR_PRINT
+        }
+    }
 
     public CageState {
         birds = List.copyOf(birds);

@@ -75,6 +75,12 @@ public final class CardsPresenter {
         }
     }
 
+    /** Goes on to the paper with the card of this cage alone. */
+    void layOutOnly(String cage) {
+        shown.change(state -> state.lookingAt(cage).choosing(Set.of(cage)));
+        layOut();
+    }
+
     void backToChoosing() {
         shown.change(state -> state.at(CardsState.Step.CHOOSING));
     }

@@ -19,7 +19,6 @@ import org.cagewall.kiosk.kit.TagKind;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.kit.TouchScroll;
 import org.cagewall.kiosk.kit.WrapLabel;
-import org.cagewall.kiosk.shell.Asking;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.shell.Navigator;
 import org.cagewall.kiosk.shell.Notices;
@@ -45,17 +44,25 @@ public final class CardsScreen extends Page {
     private final CardsPresenter presenter;
     private Optional<CardsState> before = Optional.empty();
 
-    public CardsScreen(Desk desk, Pen pen, Navigator navigator, Asking asking, Notices notices, Words words) {
-        this(desk, pen, navigator, notices, words, Printers.ofThisMachine());
+    public CardsScreen(Desk desk, Pen pen, Navigator navigator, Notices notices, Words words, Destination.Cards here) {
+        this(desk, pen, navigator, notices, words, here, Printers.ofThisMachine());
     }
 
-    CardsScreen(Desk desk, Pen pen, Navigator navigator, Notices notices, Words words, Printers printers) {
+    CardsScreen(
+            Desk desk,
+            Pen pen,
+            Navigator navigator,
+            Notices notices,
+            Words words,
+            Destination.Cards here,
+            Printers printers) {
         super(new MigLayout("insets 0, fill", "[grow,fill]", "[grow,fill]"));
         this.words = words;
         this.navigator = navigator;
         paper = new PrintPage(words);
         presenter = new CardsPresenter(desk, pen, notices, words, printers, this::render, paper::render);
         paper.answersTo(presenter.printing(), presenter::backToChoosing);
+        here.cage().ifPresent(presenter::layOutOnly);
     }
 
     @Override

@@ -1,5 +1,6 @@
 package org.cagewall.kiosk.shell;
 
+import java.util.Optional;
 import org.cagewall.tasks.Urgency;
 
 /** Where one can go in the kiosk. Immutable; any thread, and free of Swing. */
@@ -45,8 +46,22 @@ public sealed interface Destination {
     /** Getting ready to leave, and what happened meanwhile. */
     record Handover() implements Destination {}
 
-    /** Cage cards to print. */
-    record Cards() implements Destination {}
+    /** Cage cards to print: all that are old, or that of one cage, ready to be printed. */
+    record Cards(Optional<String> cage) implements Destination {
+
+        public Cards() {
+            this(Optional.empty());
+        }
+
+        public static Cards of(String cage) {
+            return new Cards(Optional.of(cage));
+        }
+
+        @Override
+        public Destination section() {
+            return new Cards();
+        }
+    }
 
     /** Birds to look for. */
     record Birds() implements Destination {}

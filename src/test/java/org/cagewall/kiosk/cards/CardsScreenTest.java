@@ -178,6 +178,25 @@ class CardsScreenTest extends WithBirdroom {
     }
 
     @Test
+    void theCardOfOneCageIsReadyToBePrinted() throws IOException {
+        birdroom.painted(
+                        "Ines",
+                        Destination.Cards.of("A2"),
+                        (pen, stage) -> new CardsScreen(
+                                birdroom.desk(),
+                                pen,
+                                stage,
+                                stage,
+                                Birdroom.WORDS,
+                                Destination.Cards.of("A2"),
+                                NO_PRINTER))
+                .press("save");
+
+        assertThat(birdroom.newest(1)).allMatch(line -> line.contains("card-printed") && line.contains("\"A2\""));
+        assertThat(isOld("A2")).isFalse();
+    }
+
+    @Test
     void placesThatAreUsedAlreadyAreLeftOut() throws IOException {
         Painted page = page("Ines")
                 .press("choose.none")
@@ -304,6 +323,6 @@ class CardsScreenTest extends WithBirdroom {
     }
 
     private CardsScreen screen(org.cagewall.kiosk.shell.Pen pen, org.cagewall.kiosk.shell.Stage stage) {
-        return new CardsScreen(birdroom.desk(), pen, stage, stage, Birdroom.WORDS, NO_PRINTER);
+        return new CardsScreen(birdroom.desk(), pen, stage, stage, Birdroom.WORDS, new Destination.Cards(), NO_PRINTER);
     }
 }
