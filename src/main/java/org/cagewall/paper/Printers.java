@@ -80,7 +80,7 @@ public final class Printers {
      * @param printer one of {@link #names()}; it may have gone since
      * @param title the name of the job in the printer's list
      * @param pdf the document's bytes
-     * @param stop whoever holds it may stop the print
+     * @param stop whoever holds it may stop the print; once the last page is drawn it is too late
      * @param begun told the number of each page as it is drawn, from 1, on this thread
      */
     public Outcome print(String printer, String title, byte[] pdf, Stop stop, IntConsumer begun) {
@@ -94,7 +94,7 @@ public final class Printers {
             job.setJobName(title);
             job.setPageable(inRealSize(document, job, stop, begun));
             job.print();
-            return stop.isAsked() ? new Stopped() : new Done();
+            return new Done();
         } catch (PrinterAbortException e) {
             return new Stopped();
         } catch (PrinterException | IOException e) {
@@ -133,13 +133,14 @@ public final class Printers {
                 : Message.of("paper.printer.gone", printer, others);
     }
 
+    /** To stop, the job is asked to break off and the page is denied: one that throws would hand on what is drawn so far. */
     private static Book inRealSize(PDDocument document, PrinterJob job, Stop stop, IntConsumer begun) {
         Book book = new Book();
         PDFPrintable pages = new PDFPrintable(document, Scaling.ACTUAL_SIZE);
         Printable watched = (graphics, format, page) -> {
             if (stop.isAsked()) {
                 job.cancel();
-                throw new PrinterAbortException();
+                return Printable.NO_SUCH_PAGE;
             }
             begun.accept(page + 1);
             return pages.print(graphics, format, page);

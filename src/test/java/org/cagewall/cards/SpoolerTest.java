@@ -23,6 +23,7 @@ import org.cagewall.paper.Box;
 import org.cagewall.paper.PdfPrinter;
 import org.cagewall.paper.Printers;
 import org.cagewall.paper.Sheet;
+import org.cagewall.paper.Stop;
 import org.cagewall.room.Cage;
 import org.cagewall.room.CardCode;
 import org.cagewall.room.Room;
@@ -104,6 +105,28 @@ class SpoolerTest {
                     .containsExactly("A1", "A1");
             assertThat(cards.textsAt(List.of(0, 1, 4, 5))).isEmpty();
         }
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2})
+    void whatIsStoppedAtAnyPageNeverReachesTheSpooler(int page) throws Exception {
+        PdfPrinter printer = PdfPrinter.need();
+        Sheet sheet = sheet("a6-105x148");
+        byte[] three = CardsPdf.drawn(SampleCards.pairs(3), Order.on(sheet), TestDesk.TODAY, Words.english());
+        byte[] one = CardsPdf.drawn(SampleCards.pairs(1), Order.on(sheet), TestDesk.TODAY, Words.english());
+        Stop stop = new Stop();
+
+        Printers.Outcome stopped = Printers.ofThisMachine().print(PdfPrinter.NAME, "Stopped", three, stop, begun -> {
+            if (begun == page) {
+                stop.ask();
+            }
+        });
+
+        assertThat(stopped).isEqualTo(new Printers.Stopped());
+        assertThat(Printers.ofThisMachine().print(PdfPrinter.NAME, "After", one))
+                .isEqualTo(new Printers.Done());
+        printer.document(1);
+        assertThat(printer.documents()).singleElement().asString().contains("After");
     }
 
     @Test
