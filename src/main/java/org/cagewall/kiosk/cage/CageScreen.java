@@ -151,7 +151,7 @@ public final class CageScreen extends Page {
         card.add(new WrapLabel(notice.sentence(), Type.TAG, Tone.ATTENTION_INK), "wmin 0, growx");
         card.add(way("pencilled", "cage.pencil", () -> presenter.pencilled()), "wmin 168");
         if (notice.ways() == CageState.CardNotice.Ways.PENCIL_OR_PRINT) {
-            card.add(way("print-card", "cage.print-card", () -> presenter.printCard()));
+            card.add(way("print-card", "cage.print-card", () -> presenter.printCard()), "wmin 104");
         }
         return card;
     }
