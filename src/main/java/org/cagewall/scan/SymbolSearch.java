@@ -73,13 +73,14 @@ final class SymbolSearch {
                 .toList();
         int missed = 0;
         for (Fit.Fitted start : best) {
-            if (isSeen(start.pose())) {
-                continue;
-            }
-            Optional<Sighting> found = readCard(start);
-            found.ifPresent(seen::add);
-            if (found.isEmpty() && ++missed == FOLLOWED || !seen.isEmpty() && start.worth() < SURE_WORTH) {
+            boolean beside = !seen.isEmpty() && start.worth() < SURE_WORTH;
+            if (missed == FOLLOWED || beside) {
                 return;
+            }
+            if (!isSeen(start.pose())) {
+                Optional<Sighting> found = readCard(start);
+                found.ifPresent(seen::add);
+                missed += found.isPresent() ? 0 : 1;
             }
         }
     }

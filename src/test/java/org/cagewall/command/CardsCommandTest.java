@@ -6,6 +6,7 @@ import com.google.zxing.BarcodeFormat;
 import com.google.zxing.WriterException;
 import com.google.zxing.common.BitMatrix;
 import com.google.zxing.qrcode.QRCodeWriter;
+import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -15,6 +16,7 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import org.cagewall.command.Cli.Ran;
+import org.cagewall.room.CardCode;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -149,6 +151,33 @@ class CardsCommandTest {
                         .out())
                 .isEqualTo("[{\"image\":\"" + other
                         + "\",\"cage\":null,\"outOfDate\":null,\"text\":\"Elsewhere\\nentirely\",\"problem\":null}]\n");
+    }
+
+    @Test
+    void ofTheCardsOfTwoRoomsInOnePictureTheOneNearestTheMiddleIsMeantAndTheOtherIsSaid() throws IOException {
+        Cli cli = Cli.furnished(folder.resolve("birds"));
+        String nearest = new CardCode("ZZ1", 3, "11").text();
+        BufferedImage both = new BufferedImage(900, 300, BufferedImage.TYPE_INT_RGB);
+        Graphics2D g = both.createGraphics();
+        g.drawImage(ImageIO.read(symbol("one.png", nearest).toFile()), 350, 0, null);
+        g.drawImage(
+                ImageIO.read(
+                        symbol("aside.png", new CardCode("ZZ2", 3, "11").text()).toFile()),
+                0,
+                0,
+                null);
+        g.dispose();
+        Path file = folder.resolve("both.png");
+        ImageIO.write(both, "png", file.toFile());
+
+        Ran ran = cli.run("scan", file.toString());
+
+        assertThat(ran.out()).isEqualTo("-\n");
+        assertThat(ran.err())
+                .contains(
+                        "This card is from another birdroom. Nothing was changed.",
+                        "Another code was in view. The one nearest the middle was read.");
+        assertThat(cli.run("scan", "--text", file.toString()).out()).isEqualTo(nearest + "\n");
     }
 
     private Path symbol(String name, String says) throws IOException {
