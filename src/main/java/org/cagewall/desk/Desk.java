@@ -1,6 +1,7 @@
 package org.cagewall.desk;
 
 import java.security.SecureRandom;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
@@ -131,6 +132,11 @@ public final class Desk implements AutoCloseable {
 
     public LocalDate today() {
         return clocks.today(room.settings().zone());
+    }
+
+    /** This very moment, to measure how long something takes. */
+    public Instant instant() {
+        return clocks.instant();
     }
 
     /** The time of day in the room, to the minute. */

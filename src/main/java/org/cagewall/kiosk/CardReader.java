@@ -4,6 +4,8 @@ import java.awt.image.BufferedImage;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.IntConsumer;
 import javax.swing.Timer;
 import org.cagewall.deed.CardDeed;
@@ -14,6 +16,7 @@ import org.cagewall.kiosk.shell.CardTaker;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.shell.KeySink;
 import org.cagewall.kiosk.shell.Navigator;
+import org.cagewall.kiosk.shell.Notices;
 import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.PictureSink;
 import org.cagewall.kiosk.shell.Question;
@@ -22,9 +25,9 @@ import org.cagewall.room.Role;
 import org.cagewall.scan.Decoder;
 import org.cagewall.scan.Decoding;
 import org.cagewall.scan.Frame;
+import org.cagewall.scan.FrameSource;
 import org.cagewall.scan.Keystrokes;
 import org.cagewall.scan.Meaning;
-import org.cagewall.scan.Pictures;
 import org.cagewall.text.Message;
 
 /**
@@ -37,12 +40,14 @@ final class CardReader implements KeySink, PictureSink {
     private final Pen pen;
     private final Navigator navigator;
     private final Asking asking;
+    private final Notices notices;
     private final CardTaker taker;
     private final Keystrokes keystrokes = new Keystrokes();
     private final Keystrokes inField = new Keystrokes();
     private final Timer silence;
 
-    CardReader(Desk desk, Pen pen, Navigator navigator, Asking asking, CardTaker taker) {
+    CardReader(Desk desk, Pen pen, Navigator navigator, Asking asking, Notices notices, CardTaker taker) {
+        this.notices = notices;
         this.desk = desk;
         this.pen = pen;
         this.taker = taker;
@@ -58,7 +63,7 @@ final class CardReader implements KeySink, PictureSink {
         Keystrokes.Outcome outcome = keystrokes.typed(c, nanos);
         silence.restart();
         if (outcome instanceof Keystrokes.Scanned scanned) {
-            opened(scanned.reading());
+            scanned(scanned.reading());
             return true;
         }
         return outcome instanceof Keystrokes.Pending;
@@ -70,7 +75,7 @@ final class CardReader implements KeySink, PictureSink {
         if (inField.typed(c, nanos) instanceof Keystrokes.Scanned scanned
                 && scanned.reading().code().isPresent()) {
             takeOut.accept(CardCode.LENGTH);
-            opened(scanned.reading());
+            scanned(scanned.reading());
             return true;
         }
         return false;
@@ -79,24 +84,42 @@ final class CardReader implements KeySink, PictureSink {
     /** Nothing has been typed for a while. */
     void quiet(long nanos) {
         if (keystrokes.quiet(nanos) instanceof Keystrokes.Scanned scanned) {
-            opened(scanned.reading());
+            scanned(scanned.reading());
         }
+    }
+
+    /** The card is before a scanner or a camera at this moment. */
+    void scanned(CardCode.Reading reading) {
+        opened(reading, Destination.Cage::byScan);
     }
 
     @Override
     public void picture(BufferedImage picture) {
-        decode(Pictures.of(picture));
+        decode(FrameSource.of(picture));
     }
 
     @Override
     public void files(List<Path> files) {
         if (!files.isEmpty()) {
-            desk.decode(() -> new Decoder().decode(Pictures.read(files.get(0))), this::answered);
+            decode(FrameSource.of(files));
         }
     }
 
-    private void decode(Frame frame) {
-        desk.decode(() -> new Decoder().decode(frame), this::answered);
+    private void decode(FrameSource source) {
+        desk.decode(() -> firstRead(source), this::answered);
+    }
+
+    /** What the first picture with a code says; without any, what is wrong with the last one. */
+    private static Decoding firstRead(FrameSource source) {
+        Decoder decoder = new Decoder();
+        Decoding last = new Decoding.Nothing();
+        for (Optional<Frame> next = source.next(); next.isPresent(); next = source.next()) {
+            last = decoder.decode(next.get());
+            if (last.text().isPresent()) {
+                return last;
+            }
+        }
+        return last;
     }
 
     private void answered(org.cagewall.desk.Answer<Decoding> answer) {
@@ -109,20 +132,22 @@ final class CardReader implements KeySink, PictureSink {
                 failed -> false);
     }
 
+    /** A picture may be of any day: a check on the page that it opens is not told as a scan. */
     private void decoded(Decoding decoding) {
         decoding.text()
                 .ifPresentOrElse(
-                        text -> opened(CardCode.read(text)),
+                        text -> opened(CardCode.read(text), Destination.Cage::byHand),
                         () -> say(decoding.reason().orElse(Message.of("scan.nothing"))));
+        decoding.besides().ifPresent(notices::done);
     }
 
-    private void opened(CardCode.Reading reading) {
+    private void opened(CardCode.Reading reading, Function<String, Destination> way) {
         Meaning meaning = Meaning.of(reading, desk.room());
         if (meaning instanceof Meaning.Opens opens) {
             if (taker.takes(opens.cage())) {
                 return;
             }
-            navigator.go(Destination.Cage.byScan(opens.cage().name()));
+            navigator.go(way.apply(opens.cage().name()));
             if (opens.outOfDate()) {
                 reading.code().ifPresent(scanned -> offerNew(opens, scanned));
             }

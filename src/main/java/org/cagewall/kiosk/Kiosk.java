@@ -18,7 +18,13 @@ import org.cagewall.kiosk.handover.HandoverPresenter;
 import org.cagewall.kiosk.handover.HandoverScreen;
 import org.cagewall.kiosk.kit.NavBar;
 import org.cagewall.kiosk.phone.PhoneScreen;
+import org.cagewall.kiosk.scan.Lookout;
+import org.cagewall.kiosk.scan.ScanScreen;
+import org.cagewall.kiosk.scan.Small;
+import org.cagewall.kiosk.scan.SmallView;
 import org.cagewall.kiosk.setup.SetupScreen;
+import org.cagewall.kiosk.shell.Breadth;
+import org.cagewall.kiosk.shell.CameraSettings;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.shell.EventThread;
 import org.cagewall.kiosk.shell.KeySink;
@@ -37,10 +43,15 @@ import org.cagewall.kiosk.today.TodayPresenter;
 import org.cagewall.kiosk.today.TodayScreen;
 import org.cagewall.kiosk.wall.WallScreen;
 import org.cagewall.room.Absence;
+import org.cagewall.room.CardCode;
 import org.cagewall.room.Person;
 import org.cagewall.room.Quiet;
 import org.cagewall.room.Role;
 import org.cagewall.room.Room;
+import org.cagewall.scan.Cameras;
+import org.cagewall.scan.Looking;
+import org.cagewall.scan.Replay;
+import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 
 /**
@@ -51,12 +62,17 @@ public final class Kiosk {
 
     private static final int PULSE_MILLIS = 1_000;
 
+    /** So often a next picture of the camera is asked for, if the one before has been looked at. */
+    private static final int FRAME_MILLIS = 80;
+
     private final Desk desk;
     private final Words words;
     private final Stage stage;
     private final Pen pen;
     private final Sheets sheets;
     private final CardReader reader;
+    private final Lookout lookout;
+    private final Small small = new SmallSwitch();
     private final Consumer<Room> recorded = room -> changed();
     private Optional<Shell> shell = Optional.empty();
     private Light light = Light.DAY;
@@ -65,13 +81,15 @@ public final class Kiosk {
     private Optional<String> holderBefore = Optional.empty();
     private Optional<LocalDate> reviewOpened = Optional.empty();
 
-    private Kiosk(Desk desk, Stage stage, Words words) {
+    private Kiosk(Desk desk, Stage stage, Words words, Cameras cameras) {
         this.desk = desk;
         this.stage = stage;
         this.words = words;
         this.pen = new Pen(desk, stage, stage);
         this.sheets = new Sheets(stage, words);
-        this.reader = new CardReader(desk, pen, stage, stage, sheets);
+        this.reader = new CardReader(desk, pen, stage, stage, stage, sheets);
+        this.lookout = new Lookout(
+                desk, new Looking(cameras, System::nanoTime), () -> settings().camera(), new Frames(), this::seen);
     }
 
     /** Begins to have the window ready, while the record is still being opened. Returns at once; any thread. */
@@ -101,7 +119,7 @@ public final class Kiosk {
     private static Kiosk open(Desk desk, WindowAhead ahead, Words words, Runnable onLeft) {
         Light light = lightOf(desk);
         Shell shell = ahead.shellIn(light);
-        Kiosk kiosk = new Kiosk(desk, shell.stage(), words);
+        Kiosk kiosk = new Kiosk(desk, shell.stage(), words, cameras(desk));
         kiosk.shell = Optional.of(shell);
         kiosk.light = light;
         kiosk.begin();
@@ -122,10 +140,25 @@ public final class Kiosk {
 
     /** The kiosk on a stage without a window, as pictures and tests have it. On the event thread, the look put on. */
     public static Kiosk on(Stage stage, Desk desk, Words words) {
-        Kiosk kiosk = new Kiosk(desk, stage, words);
+        return on(stage, desk, words, Cameras.none());
+    }
+
+    /** The same, with these cameras. */
+    public static Kiosk on(Stage stage, Desk desk, Words words, Cameras cameras) {
+        Kiosk kiosk = new Kiosk(desk, stage, words, cameras);
         kiosk.begin();
         stage.open(kiosk.screens(), kiosk.first());
         return kiosk;
+    }
+
+    /** What is plugged in, and the folder that stands in for a camera where there is one. */
+    private static Cameras cameras(Desk desk) {
+        CameraSettings settings =
+                KioskSettings.read(desk.folder().kioskProperties()).camera();
+        Cameras plugged = Cameras.ofThisMachine();
+        return settings.folder()
+                .map(folder -> plugged.and(new Replay(folder, settings.rate(), System::nanoTime)))
+                .orElse(plugged);
     }
 
     /** Its window, when it has one. */
@@ -146,6 +179,32 @@ public final class Kiosk {
         pen.listen(this::changed);
         showWho();
         holderBefore = pen.holder().map(Person::name);
+        stage.onTouch(lookout::touched);
+        if (settings().small() == CameraSettings.SmallView.ON) {
+            keepSmallView();
+        }
+    }
+
+    private CameraSettings settings() {
+        return KioskSettings.read(desk.folder().kioskProperties()).camera();
+    }
+
+    private void keepSmallView() {
+        stage.aside(Optional.of(new SmallView(desk, lookout, small, words)));
+    }
+
+    /** A card came into the camera's view: it opens its cage, but not while something else is being answered. */
+    private void seen(CardCode.Reading reading, Optional<Message> besides) {
+        if (stage.isClear() || sheets.awaitsCard()) {
+            reader.scanned(reading);
+            besides.ifPresent(stage::done);
+        }
+    }
+
+    private void paste() {
+        if (shell.filter(Shell::paste).isEmpty()) {
+            stage.tell(Message.of("kiosk.scanned"), Message.of("scanscreen.nothing-pasted"));
+        }
     }
 
     private void changed() {
@@ -176,6 +235,7 @@ public final class Kiosk {
     /** Lets go of the desk. */
     void end() {
         desk.ignore(recorded);
+        lookout.end();
         stage.open(Screens.none(), new Destination.Wall());
     }
 
@@ -189,8 +249,11 @@ public final class Kiosk {
         Navigator navigator = stage;
         Notices notices = stage;
         return Screens.none()
-                .with(Destination.Wall.class, wall -> new WallScreen(desk, navigator, words))
-                .with(Destination.Cage.class, cage -> new CageScreen(desk, pen, navigator, sheets, stage, words, cage))
+                .with(Destination.Wall.class, wall -> new WallScreen(desk, navigator, words, stage.breadth()))
+                .with(
+                        Destination.Cage.class,
+                        cage -> new CageScreen(desk, pen, navigator, sheets, stage, words, stage.breadth(), cage))
+                .with(Destination.Scan.class, scan -> new ScanScreen(desk, lookout, small, words, this::paste))
                 .with(Destination.Today.class, today -> new TodayScreen(desk, pen, navigator, sheets, words))
                 .with(Destination.Birds.class, birds -> new BirdsScreen(desk, pen, navigator, sheets, notices, words))
                 .with(
@@ -280,6 +343,52 @@ public final class Kiosk {
         if (wanted != light) {
             light = wanted;
             light.shine();
+        }
+    }
+
+    /** Asks for picture after picture. */
+    private final class Frames implements Lookout.Pulse {
+
+        private final Timer timer = new Timer(FRAME_MILLIS, event -> lookout.beat());
+
+        @Override
+        public void start() {
+            timer.start();
+        }
+
+        @Override
+        public void stop() {
+            timer.stop();
+        }
+    }
+
+    /** The small view stays on until it is put away, over the end of the kiosk too. */
+    private final class SmallSwitch implements Small {
+
+        @Override
+        public boolean isOn() {
+            return stage.breadth() == Breadth.BESIDE;
+        }
+
+        @Override
+        public void on() {
+            keepSmallView();
+            keep(CameraSettings.SmallView.ON);
+        }
+
+        @Override
+        public void off() {
+            stage.aside(Optional.empty());
+            keep(CameraSettings.SmallView.OFF);
+        }
+
+        private void keep(CameraSettings.SmallView view) {
+            desk.work(
+                    book -> {
+                        KioskSettings.keepSmallView(desk.folder().kioskProperties(), view);
+                        return view;
+                    },
+                    kept -> {});
         }
     }
 

@@ -1,5 +1,6 @@
 package org.cagewall.scan;
 
+import java.awt.image.BufferedImage;
 import java.nio.file.Path;
 import java.util.Iterator;
 import java.util.List;
@@ -21,5 +22,11 @@ public interface FrameSource extends AutoCloseable {
     static FrameSource of(List<Path> files) {
         Iterator<Path> left = List.copyOf(files).iterator();
         return () -> left.hasNext() ? Optional.of(Pictures.read(left.next())) : Optional.empty();
+    }
+
+    /** One picture that is already in memory, such as one from the clipboard. */
+    static FrameSource of(BufferedImage picture) {
+        Iterator<BufferedImage> left = List.of(picture).iterator();
+        return () -> left.hasNext() ? Optional.of(Pictures.of(left.next())) : Optional.empty();
     }
 }

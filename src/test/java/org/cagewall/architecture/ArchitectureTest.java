@@ -77,6 +77,10 @@ class ArchitectureTest {
                     .of("com.google.zxing..")
                     .onlyIn("cards", "scan")
                     .because("one draws symbols, one reads them"),
+            library("webcam-capture and its driver")
+                    .of("com.github.sarxos..", "com.github.eduramiba..", "com.sun.jna..")
+                    .onlyIn("scan")
+                    .because("whoever looks for a card need not know whether a camera, a folder or a file sees"),
             library("Jackson")
                     .of("tools.jackson..", "com.fasterxml.jackson..")
                     .onlyIn("deed", "files", "command")

@@ -3,9 +3,12 @@ package org.cagewall.command;
 import static java.nio.charset.StandardCharsets.ISO_8859_1;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.locks.LockSupport;
 import java.util.stream.Stream;
 import org.cagewall.command.Cli.Ran;
 import org.cagewall.desk.DataFolder;
@@ -98,6 +101,44 @@ class CommandsIT {
             assertThat(ran.err()).contains("is open already").hasLineCount(1);
             assertThat(held.isCalledForward()).isTrue();
         }
+    }
+
+    @Test
+    @RequiresDisplay
+    void aKioskThatHasJustStartedHasLoadedNothingOfACamerasDriver() throws Exception {
+        Path loaded = home.resolve("loaded.txt");
+        Path data = Cli.furnished(home.resolve("birds")).data();
+        ProcessBuilder kiosk = new ProcessBuilder(
+                        Jar.java(),
+                        "-Xlog:class+load:file=" + loaded,
+                        "-jar",
+                        Jar.path(),
+                        "--data",
+                        data.toString(),
+                        "kiosk",
+                        "--window",
+                        "1280x800")
+                .redirectErrorStream(true)
+                .redirectOutput(home.resolve("said.txt").toFile());
+        Process process = kiosk.start();
+        try {
+            long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(60);
+            while (!isIn(loaded, "org.cagewall.kiosk.wall.WallState$Tile") && System.nanoTime() < end) {
+                LockSupport.parkNanos(50_000_000);
+            }
+        } finally {
+            process.destroy();
+            process.waitFor(60, TimeUnit.SECONDS);
+        }
+
+        assertThat(loaded)
+                .content()
+                .contains("org.cagewall.kiosk.wall.WallState$Tile", "org.cagewall.scan.Cameras")
+                .doesNotContain("com.github.sarxos", "com.github.eduramiba", "com.sun.jna");
+    }
+
+    private static boolean isIn(Path file, String text) throws IOException {
+        return Files.exists(file) && Files.readString(file).contains(text);
     }
 
     @Test

@@ -54,7 +54,7 @@ class CardReaderTest {
         desk = TestDesk.furnished(folder.resolve("room"));
         pen = new Pen(desk, new Sentences(), new Silent());
         pen.takenBy("Ines");
-        reader = new CardReader(desk, pen, new Steps(), new Sentences(), cage -> false);
+        reader = new CardReader(desk, pen, new Steps(), new Sentences(), new Silent(), cage -> false);
     }
 
     @AfterEach
@@ -212,7 +212,7 @@ class CardReaderTest {
     }
 
     @Test
-    void aPastedPictureAndAPictureFileOpenTheCage() throws IOException {
+    void aPastedPictureAndAPictureFileOpenTheCageButAreNoScanOfThisMoment() throws IOException {
         BufferedImage picture = picture(code("A1").text());
         Path file = folder.resolve("card.png");
         ImageIO.write(picture, "png", file.toFile());
@@ -220,7 +220,7 @@ class CardReaderTest {
         reader.picture(picture);
         reader.files(List.of(file));
 
-        assertThat(gone).containsExactly(Destination.Cage.byScan("A1"), Destination.Cage.byScan("A1"));
+        assertThat(gone).containsExactly(Destination.Cage.byHand("A1"), Destination.Cage.byHand("A1"));
     }
 
     @Test

@@ -45,6 +45,7 @@ class EveryScreenTest extends WithDemo {
         places.put("cards", new Destination.Cards());
         places.put("birds", new Destination.Birds());
         places.put("setup", new Destination.Setup());
+        places.put("scan", new Destination.Scan());
         places.put("phone", new Destination.Phone());
         places.put("close", new Destination.CloseTheDay());
         return places;

@@ -46,6 +46,7 @@ class LargeLettersTest extends WithDemo {
         places.put("today", new Destination.Today());
         places.put("ahead", new Destination.Ahead());
         places.put("handover", new Destination.Handover());
+        places.put("scan", new Destination.Scan());
         places.put("phone", new Destination.Phone());
         places.put("close", new Destination.CloseTheDay());
         return places;

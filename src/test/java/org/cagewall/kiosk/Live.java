@@ -73,6 +73,11 @@ public final class Live implements AutoCloseable {
         });
     }
 
+    /** Whether the button of this name can be pressed just now. On the event thread. */
+    public boolean canPress(String name) {
+        return maybe(name).filter(this::canBePressed).isPresent();
+    }
+
     private static void press(Component part) {
         AbstractButton button = (AbstractButton) part;
         button.getModel().setArmed(true);

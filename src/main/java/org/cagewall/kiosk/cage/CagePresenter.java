@@ -1,5 +1,7 @@
 package org.cagewall.kiosk.cage;
 
+import java.time.Duration;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -47,6 +49,9 @@ final class CagePresenter {
     private static final int ENTRIES = 12;
     private static final int MOST_BIRDS = 200;
 
+    /** Common practice, no source: who looks at a cage is done with it by then; later its card was not read just now. */
+    private static final Duration VISIT = Duration.ofMinutes(5);
+
     private final Desk desk;
     private final Pen pen;
     private final Navigator navigator;
@@ -54,6 +59,7 @@ final class CagePresenter {
     private final Words words;
     private final Destination.Cage here;
     private final Optional<String> scanned;
+    private final Instant opened;
     private final Shown<CageState> shown;
     private final Watch watch;
     private final Scribe scribe;
@@ -80,6 +86,7 @@ final class CagePresenter {
         this.scanned = here.came() == Destination.Came.BY_SCAN
                 ? Optional.of(words.say("cage.scanned", desk.time()))
                 : Optional.empty();
+        this.opened = desk.instant();
         this.scribe = new Scribe(desk, pen, here.name(), this::day);
         this.nestActs = new NestActs(scribe, picking, forms, words);
         this.birdActs = new BirdActs(scribe, picking, forms, words);
@@ -228,7 +235,9 @@ final class CagePresenter {
     }
 
     private How how() {
-        return here.came() == Destination.Came.BY_SCAN && !shown.now().yesterday() ? How.SCAN : How.HAND;
+        boolean justNow =
+                here.came() == Destination.Came.BY_SCAN && !desk.instant().isAfter(opened.plus(VISIT));
+        return justNow && !shown.now().yesterday() ? How.SCAN : How.HAND;
     }
 
     void yesterday(boolean yesterday) {

@@ -21,6 +21,7 @@ import org.cagewall.kiosk.kit.Tall;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.kit.TouchScroll;
 import org.cagewall.kiosk.kit.WrapLabel;
+import org.cagewall.kiosk.shell.Breadth;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.shell.Navigator;
 import org.cagewall.kiosk.shell.Overlays;
@@ -59,6 +60,7 @@ public final class CageScreen extends Page {
     private static final int MANY_ACROSS = 7;
 
     private final Words words;
+    private final Breadth breadth;
     private final Pane left = new Pane(new MigLayout("insets 0, fill, wrap 1, gap 0 12", "[grow,fill]"));
     private final Pane right = new Pane(
             new MigLayout("insets 0, fill, wrap 2, gap 16 14", "[grow,fill,sizegroup act][grow,fill,sizegroup act]"));
@@ -71,13 +73,17 @@ public final class CageScreen extends Page {
             Picking picking,
             Overlays overlays,
             Words words,
+            Breadth breadth,
             Destination.Cage here) {
         super(new MigLayout(
                 "insets 0, fill, gap 24 0",
-                Measure.isRoomy() ? "[grow 1,fill,sizegroup half][grow 1,fill,sizegroup half]" : "[grow,fill]",
+                breadth.isRoomy() ? "[grow 1,fill,sizegroup half][grow 1,fill,sizegroup half]" : "[grow,fill]",
                 "[0:0,grow,fill]"));
         this.words = words;
-        if (Measure.isRoomy()) {
+        this.breadth = breadth;
+        heading.beside(TouchButton.of(
+                ButtonKind.PLAIN, "scan", words.say("scanscreen.button"), () -> navigator.go(new Destination.Scan())));
+        if (breadth.isRoomy()) {
             view.add(left, "wmin 0, hmin 0");
             view.add(right, "wmin 0");
         } else {
@@ -88,6 +94,11 @@ public final class CageScreen extends Page {
         }
         presenter = new CagePresenter(
                 desk, pen, navigator, picking, new NestSheets(overlays, words), words, here, this::render);
+    }
+
+    @Override
+    public boolean leavesRoomAside() {
+        return true;
     }
 
     @Override
@@ -112,7 +123,7 @@ public final class CageScreen extends Page {
 
     private void renderLeft(CageState state) {
         List<JComponent> parts = parts(state);
-        if (Measure.isRoomy() && isTall(parts)) {
+        if (breadth.isRoomy() && isTall(parts)) {
             Stack all = new Stack(12);
             parts.forEach(all::add);
             all.add(entries(state.entries(), FEW_ENTRIES));
@@ -121,7 +132,7 @@ public final class CageScreen extends Page {
         }
         parts.forEach(part -> left.add(part, "wmin 0"));
         left.add(
-                entries(state.entries(), Measure.isRoomy() ? state.entries().size() : FEW_ENTRIES),
+                entries(state.entries(), breadth.isRoomy() ? state.entries().size() : FEW_ENTRIES),
                 "grow, wmin 0, hmin 0, push");
     }
 
@@ -222,7 +233,7 @@ public final class CageScreen extends Page {
 
     private Card parting(CageState.Parting parting) {
         Card card = new Card(new MigLayout(
-                "insets 14 16 16 16, fillx, gap 8 8, wrap " + (Measure.isRoomy() ? 2 : 1),
+                "insets 14 16 16 16, fillx, gap 8 8, wrap " + (breadth.isRoomy() ? 2 : 1),
                 "[grow,fill,sizegroup stage]"));
         card.add(new WrapLabel(parting.title(), Type.BUTTON, Tone.SOFT), "gapleft 4, wmin 0, span, wrap");
         for (CageState.StageFace stage : parting.stages()) {
@@ -248,7 +259,7 @@ public final class CageScreen extends Page {
                             () -> presenter.bird(bird.id())),
                     "grow, wmin 0, hmin " + BIRD_HEIGHT);
         }
-        if (birds.size() <= 4 || !Measure.isRoomy()) {
+        if (birds.size() <= 4 || !breadth.isRoomy()) {
             return cards;
         }
         Pane held = new Pane(new MigLayout("insets 0, fill", "[grow,fill]", "[290!,fill]"));

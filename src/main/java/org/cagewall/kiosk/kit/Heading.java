@@ -43,7 +43,7 @@ public final class Heading extends JPanel {
 
     /** A part at the right of the heading, such as the choice of a wall. */
     public Heading beside(JComponent part) {
-        add(part, "cell 1 0 1 2, aligny center");
+        add(part, "cell 1 0 1 2, aligny center, wmin pref");
         return this;
     }
 }

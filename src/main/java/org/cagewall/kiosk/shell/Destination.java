@@ -11,6 +11,11 @@ public sealed interface Destination {
         return this;
     }
 
+    /** The same when one comes back to it later. */
+    default Destination comingBack() {
+        return this;
+    }
+
     /** All cages in their places. */
     record Wall() implements Destination {}
 
@@ -29,6 +34,12 @@ public sealed interface Destination {
         public Destination section() {
             return new Wall();
         }
+
+        /** The card was scanned for the visit before, not for this one. */
+        @Override
+        public Destination comingBack() {
+            return byHand(name);
+        }
     }
 
     /** How a cage's page was reached; it is recorded with a check. */
@@ -45,6 +56,15 @@ public sealed interface Destination {
 
     /** Getting ready to leave, and what happened meanwhile. */
     record Handover() implements Destination {}
+
+    /** The camera's large view. */
+    record Scan() implements Destination {
+
+        @Override
+        public Destination section() {
+            return new Wall();
+        }
+    }
 
     /** Cage cards to print: all that are old, or that of one cage, ready to be printed. */
     record Cards(Optional<String> cage) implements Destination {

@@ -25,7 +25,7 @@ final class Journey {
         if (next.equals(here)) {
             return;
         }
-        before.push(here);
+        before.push(here.comingBack());
         if (before.size() > LONGEST) {
             before.removeLast();
         }

@@ -8,6 +8,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Properties;
 import org.cagewall.kiosk.theme.TextSize;
 
@@ -18,8 +20,9 @@ import org.cagewall.kiosk.theme.TextSize;
  * @param sheet the name of the sheet that cards were last meant for; empty before any was chosen
  * @param face the face that cards last got; empty before any was chosen
  * @param printer the printer that cards were last meant for; empty before any was chosen
+ * @param camera what cards are scanned with
  */
-public record KioskSettings(TextSize textSize, String sheet, String face, String printer) {
+public record KioskSettings(TextSize textSize, String sheet, String face, String printer, CameraSettings camera) {
 
     private static final String TEXT_SIZE = "text-size";
     private static final String SHEET = "cards-sheet";
@@ -33,7 +36,8 @@ public record KioskSettings(TextSize textSize, String sheet, String face, String
                 TextSize.named(kept.getProperty(TEXT_SIZE, "normal")),
                 kept.getProperty(SHEET, ""),
                 kept.getProperty(FACE, ""),
-                kept.getProperty(PRINTER, ""));
+                kept.getProperty(PRINTER, ""),
+                CameraSettings.of(kept));
     }
 
     /**
@@ -42,10 +46,30 @@ public record KioskSettings(TextSize textSize, String sheet, String face, String
      * @throws UncheckedIOException when the file cannot be written
      */
     public static void keepForCards(Path file, String sheet, String face, String printer) {
+        keep(file, Map.of(SHEET, sheet, FACE, face, PRINTER, printer));
+    }
+
+    /**
+     * Keeps which camera was chosen, and leaves everything else in the file as it is.
+     *
+     * @throws UncheckedIOException when the file cannot be written
+     */
+    public static void keepCamera(Path file, String camera) {
+        keep(file, Map.of(CameraSettings.CAMERA, camera));
+    }
+
+    /**
+     * Keeps whether the small view of the camera stays on, and leaves everything else in the file as it is.
+     *
+     * @throws UncheckedIOException when the file cannot be written
+     */
+    public static void keepSmallView(Path file, CameraSettings.SmallView small) {
+        keep(file, Map.of(CameraSettings.SMALL_VIEW, small.name().toLowerCase(Locale.ROOT)));
+    }
+
+    private static void keep(Path file, Map<String, String> values) {
         Properties kept = properties(file);
-        kept.setProperty(SHEET, sheet);
-        kept.setProperty(FACE, face);
-        kept.setProperty(PRINTER, printer);
+        kept.putAll(values);
         Path unfinished = file.resolveSibling(file.getFileName() + ".new");
         try {
             try (Writer out = Files.newBufferedWriter(unfinished, StandardCharsets.UTF_8)) {

@@ -12,6 +12,11 @@ public interface Screen {
     /** What fills the place between heading and bar: 1232 x 620 at 1280 x 800. */
     JComponent view();
 
+    /** Whether it can do with less width, so that something may stay beside it. */
+    default boolean leavesRoomAside() {
+        return false;
+    }
+
     /** It is on the screen now: listen to the desk. */
     default void shown() {}
 

@@ -71,6 +71,11 @@ public final class Sheets implements Picking, CardTaker {
         overlays.sheet(title, list, List.of(leave()));
     }
 
+    /** Whether somebody waits for the card of a cage. */
+    public boolean awaitsCard() {
+        return awaited.filter(each -> overlays.shows(each.list())).isPresent();
+    }
+
     @Override
     public boolean takes(Cage cage) {
         Optional<AwaitedCard> now = awaited.filter(each -> overlays.shows(each.list()));

@@ -165,6 +165,11 @@ public final class Shell {
         }
     }
 
+    /** Hands on the picture that is on the clipboard; says whether there is one. */
+    public boolean paste() {
+        return pasted();
+    }
+
     private boolean pasted() {
         try {
             Transferable carried =

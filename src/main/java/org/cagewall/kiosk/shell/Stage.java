@@ -43,6 +43,9 @@ public final class Stage extends JLayeredPane implements Navigator, Overlays, No
     private transient Screens screens = Screens.none();
     private transient Journey journey = new Journey(new Destination.Wall());
     private transient Optional<Screen> screen = Optional.empty();
+    private transient Optional<Aside> aside = Optional.empty();
+    private transient Optional<Aside> shownAside = Optional.empty();
+    private transient Runnable onTouch = () -> {};
     private transient Optional<NoticeBar> notice = Optional.empty();
     private transient Optional<Sheet> sheet = Optional.empty();
     private transient Optional<FailurePage> failure = Optional.empty();
@@ -81,6 +84,32 @@ public final class Stage extends JLayeredPane implements Navigator, Overlays, No
         person.setVisible(true);
         floor.revalidate();
         floor.repaint();
+    }
+
+    /**
+     * Keeps this beside the screens that leave room for it, or nothing; the screen that is on is made anew. In the
+     * largest letters there is room for one thing at a time only.
+     */
+    public void aside(Optional<Aside> part) {
+        aside = part;
+        if (screen.isPresent()) {
+            show(journey.here());
+        }
+    }
+
+    /** How much width a screen has that leaves room for what stays beside it. */
+    public Breadth breadth() {
+        return aside.isPresent() && !Measure.isLargest() ? Breadth.BESIDE : Breadth.WHOLE;
+    }
+
+    /** Whether nothing lies over the screen. */
+    public boolean isClear() {
+        return sheet.isEmpty() && failure.isEmpty();
+    }
+
+    /** What is done whenever a finger comes down. */
+    public void onTouch(Runnable then) {
+        onTouch = then;
     }
 
     public Destination here() {
@@ -188,6 +217,7 @@ public final class Stage extends JLayeredPane implements Navigator, Overlays, No
 
     /** A finger came down on this part: unless it is the one that takes back, the line of what was done has been read. */
     public void touched(Component where) {
+        onTouch.run();
         notice.filter(bar -> where == bar || !SwingUtilities.isDescendingFrom(where, bar))
                 .ifPresent(bar -> putNoticeAway());
     }
@@ -251,9 +281,25 @@ public final class Stage extends JLayeredPane implements Navigator, Overlays, No
         screen = screens.make(destination);
         floor.show(
                 screen.map(Screen::heading).orElseGet(() -> new Heading("", "")),
-                screen.map(Screen::view).orElseGet(this::nothingThere));
+                screen.map(Screen::view).orElseGet(this::nothingThere),
+                asideNow().map(Aside::view));
         nav.at(destination.section());
         screen.ifPresent(Screen::shown);
+        changeAside();
+    }
+
+    private Optional<Aside> asideNow() {
+        return aside.filter(part -> breadth() == Breadth.BESIDE
+                && screen.filter(Screen::leavesRoomAside).isPresent());
+    }
+
+    private void changeAside() {
+        Optional<Aside> next = asideNow();
+        if (!next.equals(shownAside)) {
+            shownAside.ifPresent(Aside::hidden);
+            shownAside = next;
+            next.ifPresent(Aside::shown);
+        }
     }
 
     private JComponent nothingThere() {
@@ -313,21 +359,30 @@ public final class Stage extends JLayeredPane implements Navigator, Overlays, No
 
         private static final long serialVersionUID = 1L;
 
+        /** A picture is as large in any letters. */
+        private static final int ASIDE = 232;
+
+        private static final int ASIDE_GAP = 24;
+
         private transient Optional<Heading> heading = Optional.empty();
         private transient Optional<JComponent> view = Optional.empty();
+        private transient Optional<JComponent> aside = Optional.empty();
 
         Floor() {
             super(null);
             setOpaque(false);
         }
 
-        void show(Heading nextHeading, JComponent nextView) {
+        void show(Heading nextHeading, JComponent nextView, Optional<JComponent> nextAside) {
             heading.ifPresent(this::remove);
             view.ifPresent(this::remove);
+            aside.ifPresent(this::remove);
             heading = Optional.of(nextHeading);
             view = Optional.of(nextView);
             add(nextHeading, 0);
             add(nextView, 1);
+            aside = nextAside;
+            nextAside.ifPresent(part -> add(part, 2));
             revalidate();
             repaint();
         }
@@ -353,8 +408,10 @@ public final class Stage extends JLayeredPane implements Navigator, Overlays, No
             part("person").setBounds(right - pill(), Measure.px(18), pill(), Measure.px(56));
             nav.setBounds(0, getHeight() - bar, getWidth(), bar);
             heading.ifPresent(each -> each.setBounds(headingPlace()));
-            view.ifPresent(
-                    each -> each.setBounds(margin, top, right - margin, getHeight() - bar - Measure.px(16) - top));
+            int high = getHeight() - bar - Measure.px(16) - top;
+            int beside = aside.isPresent() ? ASIDE + ASIDE_GAP : 0;
+            view.ifPresent(each -> each.setBounds(margin, top, right - margin - beside, high));
+            aside.ifPresent(each -> each.setBounds(right - ASIDE, top, ASIDE, high));
         }
 
         private int pill() {

@@ -15,6 +15,7 @@ import org.cagewall.kiosk.kit.Row;
 import org.cagewall.kiosk.kit.Segment;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.shell.Asking;
+import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.shell.Navigator;
 import org.cagewall.kiosk.shell.Page;
 import org.cagewall.kiosk.shell.Pen;
@@ -39,6 +40,13 @@ public final class TodayScreen extends Page {
         this.words = words;
         if (Measure.isRoomy()) {
             heading.beside(choices);
+        }
+        if (!Measure.isLargest()) {
+            heading.beside(TouchButton.of(
+                    ButtonKind.PLAIN,
+                    "scan",
+                    words.say("scanscreen.button"),
+                    () -> navigator.go(new Destination.Scan())));
         }
         presenter = new TodayPresenter(desk, pen, navigator, asking, words, this::render);
     }

@@ -48,6 +48,10 @@ public final class WallPresenter {
         navigator.go(Destination.Cage.byHand(cage));
     }
 
+    void scan() {
+        navigator.go(new Destination.Scan());
+    }
+
     void setUp() {
         navigator.go(new Destination.Setup());
     }

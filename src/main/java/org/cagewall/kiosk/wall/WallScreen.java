@@ -16,10 +16,10 @@ import org.cagewall.kiosk.kit.Segment;
 import org.cagewall.kiosk.kit.Tile;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.kit.TouchScroll;
+import org.cagewall.kiosk.shell.Breadth;
 import org.cagewall.kiosk.shell.Navigator;
 import org.cagewall.kiosk.shell.Page;
 import org.cagewall.kiosk.shell.Watch;
-import org.cagewall.kiosk.theme.Measure;
 import org.cagewall.text.Words;
 
 /** Every cage in its place, three short lines each. Used on the event thread. */
@@ -32,6 +32,7 @@ public final class WallScreen extends Page {
     private static final int LEAST_HEIGHT = 178;
 
     private final Words words;
+    private final Breadth breadth;
     private final Pane choice = new Pane(new MigLayout("insets 0"));
     private final WallPresenter presenter;
     private final Map<String, Tile> tiles = new HashMap<>();
@@ -39,13 +40,21 @@ public final class WallScreen extends Page {
     private int chosen = -1;
     private List<String> names = List.of();
 
-    public WallScreen(Desk desk, Navigator navigator, Words words) {
+    public WallScreen(Desk desk, Navigator navigator, Words words, Breadth breadth) {
         super(new MigLayout("insets 0, fill", "[grow,fill]", "[]0[0:0,grow,fill]"));
         this.words = words;
-        if (Measure.isRoomy()) {
+        this.breadth = breadth;
+        if (breadth.isRoomy()) {
             heading.beside(choice);
         }
-        presenter = new WallPresenter(desk, navigator, words, COLUMNS * 100 / Measure.px(100), this::render);
+        presenter = new WallPresenter(desk, navigator, words, breadth.columns(COLUMNS), this::render);
+        heading.beside(
+                TouchButton.of(ButtonKind.PLAIN, "scan", words.say("scanscreen.button"), () -> presenter.scan()));
+    }
+
+    @Override
+    public boolean leavesRoomAside() {
+        return true;
     }
 
     @Override
@@ -85,7 +94,7 @@ public final class WallScreen extends Page {
                     "cell 0 1, grow");
         } else {
             view.add(grid(state), "cell 0 1, grow, wmin 0, hmin 0");
-            if (!Measure.isRoomy() && state.parts().size() > 1) {
+            if (!breadth.isRoomy() && state.parts().size() > 1) {
                 view.add(choice, "cell 0 0, growx 0, gapbottom 12");
             }
         }

@@ -42,7 +42,7 @@ final class Nests {
         return room.painted(size, height, person, here, (pen, stage) -> {
             Sheets sheets = new Sheets(stage, Birdroom.WORDS);
             taker.accept(sheets);
-            return new CageScreen(room.desk(), pen, stage, sheets, stage, Birdroom.WORDS, here);
+            return new CageScreen(room.desk(), pen, stage, sheets, stage, Birdroom.WORDS, stage.breadth(), here);
         });
     }
 

@@ -1,0 +1,125 @@
+package org.cagewall.kiosk.scan;
+
+import java.util.ArrayList;
+import java.util.List;
+import javax.swing.JComponent;
+import net.miginfocom.swing.MigLayout;
+import org.cagewall.desk.Desk;
+import org.cagewall.kiosk.kit.ButtonKind;
+import org.cagewall.kiosk.kit.Card;
+import org.cagewall.kiosk.kit.Chips;
+import org.cagewall.kiosk.kit.Choice;
+import org.cagewall.kiosk.kit.Heading;
+import org.cagewall.kiosk.kit.LiveView;
+import org.cagewall.kiosk.kit.Pane;
+import org.cagewall.kiosk.kit.Stack;
+import org.cagewall.kiosk.kit.TouchButton;
+import org.cagewall.kiosk.kit.TouchScroll;
+import org.cagewall.kiosk.kit.WrapLabel;
+import org.cagewall.kiosk.shell.Screen;
+import org.cagewall.kiosk.theme.Measure;
+import org.cagewall.kiosk.theme.Tone;
+import org.cagewall.kiosk.theme.Type;
+import org.cagewall.scan.Luma;
+import org.cagewall.text.Words;
+
+/** The large view of the camera, what it does, and what else can be scanned. Used on the event thread. */
+public final class ScanScreen implements Screen {
+
+    private final Words words;
+    private final Runnable paste;
+    private final Heading heading;
+    private final Pane view = new Pane(new MigLayout(
+            "insets 0, fill, gap 24 0",
+            Measure.isRoomy() ? "[grow,fill][360!,fill]" : "[grow 40,fill,sizegroup half][grow 60,fill,sizegroup half]",
+            "[0:0,grow,fill]"));
+    private final LiveView live = new LiveView("live");
+    private final Stack side = new Stack(16);
+    private final ScanPresenter presenter;
+
+    /** @param paste reads the picture that is on the clipboard, if there is one */
+    public ScanScreen(Desk desk, Lookout lookout, Small small, Words words, Runnable paste) {
+        this.words = words;
+        this.paste = paste;
+        this.heading = new Heading(words.say("scanscreen.title"), words.say("scanscreen.subtitle"));
+        view.add(live, "wmin 0, hmin 0");
+        view.add(new TouchScroll(words, "side", side), "wmin 0, hmin 0");
+        presenter = new ScanPresenter(desk, lookout, small, words, this::render, this::show);
+    }
+
+    @Override
+    public Heading heading() {
+        return heading;
+    }
+
+    @Override
+    public JComponent view() {
+        return view;
+    }
+
+    @Override
+    public void shown() {
+        presenter.open();
+    }
+
+    @Override
+    public void hidden() {
+        presenter.close();
+    }
+
+    private void show(Luma picture) {
+        live.show(picture.width(), picture.height(), picture.toBytes());
+    }
+
+    private void render(ScanState state) {
+        live.say(state.line());
+        if (!state.picture()) {
+            live.clear();
+        }
+        side.removeAll();
+        side.add(line(state));
+        if (state.mayLook()) {
+            side.add(TouchButton.of(ButtonKind.MAIN, "look", words.say("scanscreen.look"), () -> presenter.look()));
+        }
+        if (state.cameras().size() > 1) {
+            side.add(new WrapLabel(words.say("scanscreen.which"), Type.TAG, Tone.SOFT));
+            side.add(cameras(state));
+        }
+        side.add(TouchButton.of(ButtonKind.PLAIN, "paste", words.say("scanscreen.paste"), paste));
+        if (!Measure.isLargest()) {
+            side.add(small(state));
+        }
+        side.add(new WrapLabel(
+                words.say(Measure.isLargest() ? "scanscreen.drop" : "scanscreen.also"), Type.SECOND, Tone.SOFT));
+        view.revalidate();
+        view.repaint();
+    }
+
+    private TouchButton small(ScanState state) {
+        return state.small()
+                ? TouchButton.of(
+                        ButtonKind.PLAIN,
+                        "small-off",
+                        words.say("scanscreen.small-off"),
+                        () -> presenter.putSmallAway())
+                : TouchButton.of(
+                        ButtonKind.PLAIN, "small-on", words.say("scanscreen.small-on"), () -> presenter.keepSmall());
+    }
+
+    private Card line(ScanState state) {
+        Card card = new Card();
+        if (state.mayLook()) {
+            card.strong();
+        }
+        card.add(new WrapLabel(state.line(), Type.LEAD, Tone.INK), "wmin 0");
+        return card;
+    }
+
+    private Chips<String> cameras(ScanState state) {
+        List<Choice<String>> choices = new ArrayList<>();
+        for (ScanState.Camera camera : state.cameras()) {
+            choices.add(new Choice<>(camera.id(), camera.name(), camera.id()));
+        }
+        return Chips.oneOf("camera", choices, presenter::choose).choose(List.of(state.chosen()));
+    }
+}

@@ -1,0 +1,74 @@
+package org.cagewall.kiosk.scan;
+
+import javax.swing.JComponent;
+import net.miginfocom.swing.MigLayout;
+import org.cagewall.desk.Desk;
+import org.cagewall.kiosk.kit.ButtonKind;
+import org.cagewall.kiosk.kit.LiveView;
+import org.cagewall.kiosk.kit.Pane;
+import org.cagewall.kiosk.kit.TouchButton;
+import org.cagewall.kiosk.kit.WrapLabel;
+import org.cagewall.kiosk.shell.Aside;
+import org.cagewall.kiosk.theme.Tone;
+import org.cagewall.kiosk.theme.Type;
+import org.cagewall.scan.Luma;
+import org.cagewall.text.Words;
+
+/** The small view of the camera that stays on beside the wall and the pages of the cages. Used on the event thread. */
+public final class SmallView implements Aside {
+
+    private final Words words;
+    private final LiveView live = new LiveView("live-small");
+    private final Pane view =
+            new Pane(new MigLayout("insets 0, fillx, wrap 1, gap 0 12, aligny top", "[0:0,grow,fill]"));
+    private final ScanPresenter presenter;
+
+    public SmallView(Desk desk, Lookout lookout, Small small, Words words) {
+        this.words = words;
+        this.presenter = new ScanPresenter(desk, lookout, small, words, this::render, this::show);
+    }
+
+    @Override
+    public JComponent view() {
+        return view;
+    }
+
+    @Override
+    public void shown() {
+        presenter.accompany();
+    }
+
+    @Override
+    public void hidden() {
+        presenter.close();
+    }
+
+    private void show(Luma picture) {
+        live.show(picture.width(), picture.height(), picture.toBytes());
+    }
+
+    private void render(ScanState state) {
+        live.say(state.line());
+        if (!state.picture()) {
+            live.clear();
+        }
+        view.removeAll();
+        view.add(live, "h 174!");
+        view.add(new WrapLabel(state.line(), Type.SECOND, Tone.INK), "wmin 0");
+        if (state.mayLook()) {
+            view.add(
+                    TouchButton.of(
+                            ButtonKind.OUTLINED, "look-small", words.say("scanscreen.look"), () -> presenter.look()),
+                    "wmin 0");
+        }
+        view.add(
+                TouchButton.of(
+                        ButtonKind.QUIET,
+                        "small-away",
+                        words.say("scanscreen.small-away"),
+                        () -> presenter.putSmallAway()),
+                "wmin 0");
+        view.revalidate();
+        view.repaint();
+    }
+}

@@ -1,0 +1,26 @@
+package org.cagewall.kiosk.shell;
+
+import org.cagewall.kiosk.theme.Measure;
+
+/** How much width a screen has: all of it, or what is left beside something that stays. Used on the event thread. */
+public enum Breadth {
+    WHOLE(1280),
+    BESIDE(880);
+
+    private final int good;
+
+    /** @param good for how many pixels of a whole screen it is good */
+    Breadth(int good) {
+        this.good = good;
+    }
+
+    /** Whether the letters leave room for parts side by side. */
+    public boolean isRoomy() {
+        return this == WHOLE && Measure.isRoomy();
+    }
+
+    /** The part of so many that stand side by side in a whole screen of the normal text size. */
+    public int columns(int most) {
+        return Math.max(1, most * good / WHOLE.good * 100 / Measure.px(100));
+    }
+}

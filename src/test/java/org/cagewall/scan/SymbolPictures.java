@@ -1,0 +1,52 @@
+package org.cagewall.scan;
+
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import javax.imageio.ImageIO;
+import org.cagewall.cards.Symbol;
+import org.cagewall.cards.Symbols;
+
+/** Clean pictures of symbols, as a camera has them that is held straight before a new card. */
+public final class SymbolPictures {
+
+    private static final int MODULE = 8;
+    private static final int WIDTH = 640;
+    private static final int HEIGHT = 480;
+
+    private SymbolPictures() {}
+
+    /** A picture of 640 x 480 with the symbol in its middle. */
+    public static BufferedImage of(String text) {
+        Symbol symbol = Symbols.matrix(text);
+        BufferedImage picture = new BufferedImage(WIDTH, HEIGHT, BufferedImage.TYPE_3BYTE_BGR);
+        Graphics2D brush = picture.createGraphics();
+        brush.setColor(new Color(0x8a8f88));
+        brush.fillRect(0, 0, WIDTH, HEIGHT);
+        int left = (WIDTH - symbol.side() * MODULE) / 2;
+        int top = (HEIGHT - symbol.side() * MODULE) / 2;
+        brush.setColor(new Color(0xf4f2ea));
+        brush.fillRect(left - 60, top - 50, symbol.side() * MODULE + 120, symbol.side() * MODULE + 100);
+        brush.setColor(new Color(0x202020));
+        for (int row = 0; row < symbol.side(); row++) {
+            for (int column = 0; column < symbol.side(); column++) {
+                if (symbol.isDark(column, row)) {
+                    brush.fillRect(left + column * MODULE, top + row * MODULE, MODULE, MODULE);
+                }
+            }
+        }
+        brush.dispose();
+        return picture;
+    }
+
+    public static void write(Path file, String text) {
+        try {
+            ImageIO.write(of(text), "png", file.toFile());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}
