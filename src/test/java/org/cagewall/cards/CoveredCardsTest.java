@@ -16,6 +16,9 @@ import java.util.List;
 import org.cagewall.paper.Box;
 import org.cagewall.paper.Sheet;
 import org.cagewall.paper.Sheets;
+import org.cagewall.scan.Decoder;
+import org.cagewall.scan.Decoding;
+import org.cagewall.scan.Luma;
 import org.cagewall.text.Words;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
@@ -52,6 +55,27 @@ class CoveredCardsTest {
                 }
             }
             assertThat(OutsidePrograms.symbols(folder, pictures)).isEqualTo(expected);
+        }
+    }
+
+    /** With both its symbols in view, and no part of the other taken for its own. */
+    @ParameterizedTest
+    @FieldSource("SHEETS")
+    void aWholeCardIsReadByTheKiosksOwnDecoderWholeAndBlurred(String name) throws Exception {
+        Decoder decoder = new Decoder();
+        for (FaceChoice faces : List.of(FaceChoice.BY_USE, FaceChoice.LARGE)) {
+            Rendered rendered = rendered(name, faces);
+            for (int index = 0; index < rendered.cards().size(); index++) {
+                BufferedImage card = ReadCards.part(rendered.page(index), rendered.place(index), DPI);
+                String code = rendered.cards().get(index).code().text();
+                for (BufferedImage picture : List.of(card, blurred(card))) {
+                    Decoding seen = decoder.decode(Luma.of(picture));
+                    assertThat(seen.text())
+                            .as("%s, %s, card %d", name, faces, index)
+                            .contains(code);
+                    assertThat(seen.besides()).as("one card, not two").isEmpty();
+                }
+            }
         }
     }
 
