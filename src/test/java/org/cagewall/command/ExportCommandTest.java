@@ -83,7 +83,7 @@ class ExportCommandTest {
         on("2024-04-14", from, Cli.ROOM.replace("2026-0", "2024-0").replace("2025", "2023"));
         on("2024-05-02", from, """
                 {"deed":"bird-moved","bird":"HB 26-041","to":"A2","on":"2024-05-01","by":"Ines"}
-                {"deed":"bird-moved","bird":"HB 25-117","to":"F1","on":"2024-05-01","by":"Ines"}
+                {"deed":"bird-moved","bird":"HB 25-117","to":"F1","on":"2024-05-01","sure":true,"by":"Ines"}
                 """);
         on("2024-05-20", from, """
                 {"deed":"egg-laid","cage":"A1","on":"2024-04-06","by":"Ines"}

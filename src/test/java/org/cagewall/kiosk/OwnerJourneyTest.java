@@ -37,6 +37,7 @@ class OwnerJourneyTest extends InAWindow {
                 .read("A4: all well");
 
         live.press("nav.cards")
+                .press("lay-out")
                 .press("save")
                 .waitUntil("every card is recorded as printed", () -> desk.room().cages().stream()
                         .allMatch(cage -> cage.card().isPresent()));
