@@ -1,9 +1,9 @@
 package org.cagewall.cards;
 
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.cagewall.room.CardFace;
+import org.cagewall.text.Message;
 
 /** Which face cards get: each by its cage's use, or all the same one. Immutable; any thread. */
 public enum FaceChoice {
@@ -23,7 +23,7 @@ public enum FaceChoice {
 
     /** The name by which commands, settings and sentences know it, such as {@code by-use}. */
     public String word() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return Message.word(this);
     }
 
     public static Optional<FaceChoice> named(String word) {

@@ -1,9 +1,9 @@
 package org.cagewall.command;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.cagewall.almanac.Window;
+import org.cagewall.text.Message;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;
@@ -72,11 +72,6 @@ final class Json {
         if (value instanceof Double number) {
             return NODES.numberNode(number);
         }
-        return NODES.stringNode(value instanceof Enum<?> constant ? hyphened(constant) : value.toString());
-    }
-
-    /** A constant as the language of the record writes it. */
-    private static String hyphened(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return NODES.stringNode(value instanceof Enum<?> constant ? Message.word(constant) : value.toString());
     }
 }

@@ -315,7 +315,7 @@ public sealed interface BirdDeed extends Deed {
         @Override
         public List<Fact> facts(Scene scene) {
             return List.of(new Fact.Treatment(
-                    scene.theBird(bird).id(), product, Names.hyphened(reason), strength, batch, expiry));
+                    scene.theBird(bird).id(), product, Message.word(reason), strength, batch, expiry));
         }
 
         @Override
@@ -351,7 +351,7 @@ public sealed interface BirdDeed extends Deed {
 
         @Override
         public List<Fact> facts(Scene scene) {
-            return trait.<Fact>map(it -> new Fact.Trait(scene.theBird(bird).id(), Names.hyphened(it))).stream()
+            return trait.<Fact>map(it -> new Fact.Trait(scene.theBird(bird).id(), Message.word(it))).stream()
                     .toList();
         }
 

@@ -273,13 +273,13 @@ public final class Lines {
         String text = text(field, node);
         Object[] constants = type.getEnumConstants();
         return Arrays.stream(constants)
-                .filter(each -> Names.hyphened((Enum<?>) each).equals(text))
+                .filter(each -> Message.word((Enum<?>) each).equals(text))
                 .findFirst()
                 .orElseThrow(() -> new Misread(
                         "line.no-choice",
                         field,
                         Arrays.stream(constants)
-                                .map(each -> Names.hyphened((Enum<?>) each))
+                                .map(each -> Message.word((Enum<?>) each))
                                 .toList(),
                         shown(text)));
     }
@@ -393,7 +393,7 @@ public final class Lines {
             return Optional.of(JSON.getNodeFactory().booleanNode(truth));
         }
         if (value instanceof Enum<?> constant) {
-            return Optional.of(JSON.getNodeFactory().stringNode(Names.hyphened(constant)));
+            return Optional.of(JSON.getNodeFactory().stringNode(Message.word(constant)));
         }
         if (value instanceof MonthDay day) {
             return Optional.of(JSON.getNodeFactory().stringNode(day.toString().substring(2)));

@@ -63,11 +63,6 @@ final class Names {
         return out.toString();
     }
 
-    /** An enum constant as it stands in a line: DEAD_IN_SHELL as dead-in-shell. */
-    static String hyphened(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
-    }
-
     /** The fewest single-letter changes that turn one into the other (Levenshtein 1966). */
     private static int distance(String one, String other) {
         int[] above = new int[other.length() + 1];

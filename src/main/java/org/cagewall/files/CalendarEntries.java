@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -84,7 +83,7 @@ final class CalendarEntries {
     }
 
     private static CalendarEntry expected(Cage cage, Outlook nest, Coming coming) {
-        String what = hyphened(coming.what());
+        String what = Message.word(coming.what());
         List<String> whom =
                 coming.whom().stream().map(lying -> lying.name(cage.id())).toList();
         LocalDate day = coming.window().expected();
@@ -139,10 +138,6 @@ final class CalendarEntries {
         return task.cage()
                 .map(cage -> Message.of("calendar.task", cage, task.words()))
                 .orElse(task.words());
-    }
-
-    private static String hyphened(Coming.What what) {
-        return what.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     /** A mark may hold any letter; in a name for programs it is plain. */

@@ -2,9 +2,9 @@ package org.cagewall.files;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.cagewall.text.Message;
 
 /**
  * A table as RFC 4180 writes it: a comma between fields, CR LF after every record, and quotes around a field that needs
@@ -42,7 +42,7 @@ final class Csv {
             return maybe.map(Csv::shown).orElse("");
         }
         if (field instanceof Enum<?> constant) {
-            return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+            return Message.word(constant);
         }
         if (field instanceof List<?> several) {
             return several.stream().map(Csv::shown).collect(Collectors.joining("; "));

@@ -1,6 +1,6 @@
 package org.cagewall.handover;
 
-import java.util.Locale;
+import org.cagewall.text.Message;
 
 /** What is seen to before the owner goes; its word stands in the id of what is ticked by hand. */
 public enum Matter {
@@ -43,6 +43,6 @@ public enum Matter {
 
     /** The word in names and sentences: {@code heat-plan}. */
     public String word() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return Message.word(this);
     }
 }

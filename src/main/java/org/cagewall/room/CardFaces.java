@@ -15,8 +15,7 @@ public final class CardFaces {
     private CardFaces() {}
 
     public static CardFace of(Room room, Cage cage) {
-        CardFace face = CardFace.of(
-                cage.name(), cage.use().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+        CardFace face = CardFace.of(cage.name(), Message.word(cage.use()));
         return room.pairIn(cage).map(pair -> ofPair(room, face, pair)).orElseGet(() -> ofOthers(room, face, cage));
     }
 

@@ -5,6 +5,7 @@ import java.time.ZoneId;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.cagewall.text.Message;
 
 /**
  * What the owner has set for the whole birdroom. Immutable; any thread.
@@ -39,8 +40,7 @@ public record Settings(
 
     /** Under what name a species' value is kept: {@code budgerigar.incubation}. */
     public static String timingName(String species, Timing value) {
-        return species.toLowerCase(Locale.ROOT) + "."
-                + value.name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return species.toLowerCase(Locale.ROOT) + "." + Message.word(value);
     }
 
     public Settings {

@@ -2,7 +2,6 @@ package org.cagewall.room;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.cagewall.text.Message;
 
@@ -32,7 +31,7 @@ public enum Sign {
 
     /** Its name in the record and among the parts of a screen: {@code on-floor}. */
     public String id() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return Message.word(this);
     }
 
     /** The sign of that name. */

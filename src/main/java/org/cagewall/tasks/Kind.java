@@ -1,6 +1,6 @@
 package org.cagewall.tasks;
 
-import java.util.Locale;
+import org.cagewall.text.Message;
 
 /** What a task is about; its word stands in the task's id. */
 public enum Kind {
@@ -72,6 +72,6 @@ public enum Kind {
 
     /** The word in an id: {@code evening-row}. */
     public String word() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return Message.word(this);
     }
 }

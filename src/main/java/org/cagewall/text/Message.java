@@ -1,6 +1,7 @@
 package org.cagewall.text;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 
 /**
@@ -15,6 +16,11 @@ public record Message(String key, List<Object> args) {
     public Message {
         Objects.requireNonNull(key, "key");
         args = List.copyOf(args);
+    }
+
+    /** A constant as keys, the record and files write it: {@code DEAD_IN_SHELL} is dead-in-shell. */
+    public static String word(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     public static Message of(String key, Object... args) {

@@ -127,7 +127,7 @@ public final class Words {
 
     private static String key(Enum<?> constant) {
         return "word." + constant.getDeclaringClass().getSimpleName().toLowerCase(Locale.ROOT) + "."
-                + constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+                + Message.word(constant);
     }
 
     private Optional<String> pattern(String key) {

@@ -21,6 +21,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.cagewall.room.Quiet;
+import org.cagewall.text.Message;
 import org.junit.jupiter.api.Test;
 
 /** docs/record.md says of every deed what the code says of it. */
@@ -90,7 +91,7 @@ class RecordDocumentTest {
     private static String values(Class<?> type) {
         if (type.isEnum()) {
             return Arrays.stream(type.getEnumConstants())
-                    .map(each -> Names.hyphened((Enum<?>) each))
+                    .map(each -> Message.word((Enum<?>) each))
                     .collect(Collectors.joining(" / "));
         }
         if (type.isRecord() && type != DateOrYear.class && type != Quiet.class) {

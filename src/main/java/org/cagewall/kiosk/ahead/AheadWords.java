@@ -3,7 +3,6 @@ package org.cagewall.kiosk.ahead;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.cagewall.kiosk.kit.RangeChart;
@@ -20,6 +19,7 @@ import org.cagewall.plan.Steps;
 import org.cagewall.plan.WayOut;
 import org.cagewall.plan.WorkingBack;
 import org.cagewall.tasks.WindowWords;
+import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 
 /** Puts what is ahead into words for the screen. Immutable; any thread. */
@@ -74,10 +74,8 @@ record AheadWords(Words words) {
     private List<AheadState.Days> reckoned(WorkingBack back) {
         return RECKONED.stream()
                 .flatMap(step -> back.days(step).stream()
-                        .map(days -> new AheadState.Days(
-                                words.say("ahead.days-to."
-                                        + step.name().toLowerCase(Locale.ROOT).replace('_', '-')),
-                                words.say(days))))
+                        .map(days ->
+                                new AheadState.Days(words.say("ahead.days-to." + Message.word(step)), words.say(days))))
                 .toList();
     }
 

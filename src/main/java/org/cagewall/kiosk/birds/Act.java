@@ -1,6 +1,6 @@
 package org.cagewall.kiosk.birds;
 
-import java.util.Locale;
+import org.cagewall.text.Message;
 
 /** What can be recorded of a bird on its page. */
 enum Act {
@@ -20,6 +20,6 @@ enum Act {
 
     /** Its name in tests and in the file of sentences. */
     String key() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return Message.word(this);
     }
 }

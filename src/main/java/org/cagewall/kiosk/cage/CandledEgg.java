@@ -11,6 +11,7 @@ import org.cagewall.kiosk.kit.EggLook;
 import org.cagewall.kiosk.kit.Stack;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.room.EggFinding;
+import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 
 /**
@@ -50,7 +51,7 @@ final class CandledEgg {
     }
 
     private TouchButton button(EggFinding finding, ButtonKind kind) {
-        String name = NestSheets.name(finding);
+        String name = Message.word(finding);
         TouchButton button = TouchButton.of(
                         kind,
                         "candle." + face.mark() + "." + name,
@@ -64,7 +65,7 @@ final class CandledEgg {
     private void found(EggFinding finding) {
         then.accept(finding);
         column.remove(0);
-        EggButton egg = egg(EggLook.valueOf(finding.name()), words.say("cage.light." + NestSheets.name(finding)));
+        EggButton egg = egg(EggLook.valueOf(finding.name()), words.say("cage.light." + Message.word(finding)));
         egg.setSelected(true);
         column.add(egg, 0);
         buttons.forEach((each, button) -> button.kind(each == finding ? ButtonKind.LIKELY : ButtonKind.PLAIN));

@@ -571,7 +571,7 @@ final class NestActs {
         for (ChickTrait trait : ChickTrait.values()) {
             if (!chick.traits().contains(trait)) {
                 menu.add(new Option<>(
-                        trait.name().toLowerCase(Locale.ROOT).replace('_', '-'),
+                        Message.word(trait),
                         RowFace.of("", words.say("cage.mark-as", trait), ""),
                         () -> scribe.record(
                                 new ChickDeed.ChickMarked(scribe.name(), mark(lying), round(lying), trait),

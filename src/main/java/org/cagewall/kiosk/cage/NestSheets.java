@@ -5,7 +5,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiConsumer;
@@ -272,8 +271,8 @@ final class NestSheets implements NestForms {
             reasons.add(
                     TouchButton.of(
                                     ButtonKind.PLAIN,
-                                    "reason." + name(reason),
-                                    words.say("word.partedfor." + name(reason)),
+                                    "reason." + Message.word(reason),
+                                    words.say("word.partedfor." + Message.word(reason)),
                                     () -> {
                                         overlays.close();
                                         then.accept(reason);
@@ -306,13 +305,9 @@ final class NestSheets implements NestForms {
     private <E extends Enum<E>> List<Choice<E>> choices(E[] values) {
         List<Choice<E>> choices = new ArrayList<>();
         for (E value : values) {
-            choices.add(new Choice<>(name(value), words.say("cage.word", value), value));
+            choices.add(new Choice<>(Message.word(value), words.say("cage.word", value), value));
         }
         return choices;
-    }
-
-    static String name(Enum<?> value) {
-        return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     private static Answer keep(Runnable then) {

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -33,6 +32,7 @@ import org.cagewall.room.Role;
 import org.cagewall.room.Room;
 import org.cagewall.room.Round;
 import org.cagewall.room.Stage;
+import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 
 /** Puts what lies in a nest, and what comes next there, into the words of the cage's page. Pure; any thread. */
@@ -135,7 +135,8 @@ final class NestWords {
         Lying lying = it.lying();
         Egg egg = lying.egg();
         EggState state = egg.state();
-        String word = words.say(state == EggState.NOT_CANDLED ? "cage.to-candle" : "word.eggstate." + hyphened(state));
+        String word =
+                words.say(state == EggState.NOT_CANDLED ? "cage.to-candle" : "word.eggstate." + Message.word(state));
         String second = isOwn(lying)
                 ? it.hatch().map(due -> about(due.window())).orElse("")
                 : words.say("cage.from", room.cageName(egg.cage()));
@@ -252,7 +253,7 @@ final class NestWords {
                         || coming.what() == Coming.What.NEXT_EGG
                         || coming.what() == Coming.What.NEXT_ROUND)
                 .min(Comparator.comparing(coming -> coming.what() != Coming.What.HATCH))
-                .map(coming -> words.say("cage.line." + hyphened(coming.what()), expected(coming.window())))
+                .map(coming -> words.say("cage.line." + Message.word(coming.what()), expected(coming.window())))
                 .or(() -> outlook.underWay()
                         .map(each -> words.say(
                                 "cage.round",
@@ -289,7 +290,7 @@ final class NestWords {
 
     private String toDo(Coming coming) {
         String what = words.say(
-                "cage.next." + (isSecondLook(coming) ? "candle-again" : hyphened(coming.what())),
+                "cage.next." + (isSecondLook(coming) ? "candle-again" : Message.word(coming.what())),
                 names(coming.whom()),
                 coming.whom().size());
         if (coming.isLate(today)) {
@@ -405,7 +406,7 @@ final class NestWords {
 
     private CageState.StageFace stage(Stage stage, PartingOutlook parting) {
         StageOutlook outlook = parting.stage(stage);
-        String name = words.say("cage.stage." + hyphened(stage), bird(stage));
+        String name = words.say("cage.stage." + Message.word(stage), bird(stage));
         if (!outlook.isOpen()) {
             String how = outlook.due()
                     .flatMap(Due::happened)
@@ -480,9 +481,5 @@ final class NestWords {
 
     private String day(Window window, LocalDate day) {
         return window.about() ? words.say("cage.about", words.shortDay(day)) : words.shortDay(day);
-    }
-
-    private static String hyphened(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

@@ -2,13 +2,13 @@ package org.cagewall.kiosk.handover;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Stream;
 import org.cagewall.handover.Strip;
 import org.cagewall.handover.Strip.Seen;
 import org.cagewall.kiosk.kit.DayMark;
 import org.cagewall.kiosk.kit.DayMark.Ground;
 import org.cagewall.kiosk.kit.DayMark.Shape;
+import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 
 /** Puts who looked at what into marks, and the same into words. Used on the event thread, free of Swing. */
@@ -87,6 +87,6 @@ final class StripWords {
     }
 
     private String word(Seen seen) {
-        return words.say("handover.key." + seen.name().toLowerCase(Locale.ROOT).replace('_', '-'));
+        return words.say("handover.key." + Message.word(seen));
     }
 }

@@ -2,7 +2,7 @@ package org.cagewall.kiosk.kit;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
+import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 
 /** One of several things to choose from: its name in tests, its word, its value. Immutable; any thread. */
@@ -12,7 +12,7 @@ public record Choice<T>(String name, String word, T value) {
     public static <E extends Enum<E>> List<Choice<E>> of(E[] constants, Words words, String area) {
         return Arrays.stream(constants)
                 .map(constant -> {
-                    String name = constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+                    String name = Message.word(constant);
                     return new Choice<>(name, words.say(area + name), constant);
                 })
                 .toList();

@@ -20,6 +20,7 @@ import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.kiosk.theme.Tone;
 import org.cagewall.kiosk.theme.Type;
+import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 
 /** What is usual, value by value, on the left; on the right where one comes from, to be changed. Event thread. */
@@ -61,8 +62,9 @@ final class DaysPart extends ListPart {
             RowFace plain = RowFace.of(line.days(), line.name(), line.between());
             RowFace face = line.whose() == DaysState.Whose.BOOK
                     ? plain
-                    : plain.tagged(TagKind.PLAIN, words.say("setup.whose." + Uses.key(line.whose())));
-            ListRow row = new ListRow("days." + Uses.key(line.timing()), face, () -> presenter.touch(line.timing()));
+                    : plain.tagged(TagKind.PLAIN, words.say("setup.whose." + Message.word(line.whose())));
+            ListRow row =
+                    new ListRow("days." + Message.word(line.timing()), face, () -> presenter.touch(line.timing()));
             row.setSelected(state.changing().equals(Optional.of(line.timing())));
             list.add(row);
         }

@@ -118,7 +118,7 @@ final class DaysPresenter {
         return new DaysState.Line(
                 value.timing(),
                 Integer.toString(span.expected()),
-                words.say("setup.timing." + Uses.key(value.timing())),
+                words.say("setup.timing." + Message.word(value.timing())),
                 span.earliest() == span.latest()
                         ? words.say("setup.days-always", span.latest())
                         : words.say("setup.days-between", span.earliest(), span.latest()),

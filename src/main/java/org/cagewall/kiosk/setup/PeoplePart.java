@@ -21,6 +21,7 @@ import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.kiosk.theme.Tone;
 import org.cagewall.kiosk.theme.Type;
 import org.cagewall.room.Role;
+import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 
 /** Who there is on the left; on the right somebody who is added or changed. Used on the event thread. */
@@ -58,7 +59,7 @@ final class PeoplePart extends ListPart {
         for (PeopleState.Someone each : state.people()) {
             String phone = each.phone().isEmpty() ? words.say("setup.no-phone") : each.phone();
             RowFace face = RowFace.of("", each.name(), phone)
-                    .tagged(TagKind.PLAIN, words.say("setup.role." + Uses.key(each.role())));
+                    .tagged(TagKind.PLAIN, words.say("setup.role." + Message.word(each.role())));
             ListRow row = new ListRow("person." + each.name(), face, () -> presenter.touch(each.name()));
             row.setSelected(state.changing().equals(Optional.of(each)));
             list.add(row);

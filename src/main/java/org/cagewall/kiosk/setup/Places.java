@@ -11,6 +11,7 @@ import org.cagewall.room.Place;
 import org.cagewall.room.Room;
 import org.cagewall.room.Use;
 import org.cagewall.room.Wall;
+import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 
 /** The places of the walls: which are free, what a cage there would be called, and how they are drawn. Pure. */
@@ -45,7 +46,7 @@ final class Places {
     private WallPlan.Spot cageSpot(Cage cage, Place place) {
         String line = cage.joinedTo()
                 .map(partner -> words.say("setup.part-of", room.cageName(partner)))
-                .orElseGet(() -> words.say("setup.use-line." + Uses.key(cage.use())));
+                .orElseGet(() -> words.say("setup.use-line." + Message.word(cage.use())));
         return new WallPlan.Spot(
                 place.row(),
                 place.column(),

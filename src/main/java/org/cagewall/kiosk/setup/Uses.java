@@ -1,7 +1,6 @@
 package org.cagewall.kiosk.setup;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.cagewall.kiosk.kit.Chips;
 import org.cagewall.kiosk.kit.Choice;
@@ -31,10 +30,6 @@ final class Uses {
         view.add(Labelled.of(words.say("setup.what-for"), uses));
         view.add(whom);
         showWhom();
-    }
-
-    static String key(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     Stack view() {

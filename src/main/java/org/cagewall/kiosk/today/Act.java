@@ -1,7 +1,7 @@
 package org.cagewall.kiosk.today;
 
-import java.util.Locale;
 import org.cagewall.kiosk.kit.ButtonKind;
+import org.cagewall.text.Message;
 
 /** What can be answered to a task, or where it leads. */
 public enum Act {
@@ -32,6 +32,6 @@ public enum Act {
 
     /** Its name among the parts of the screen, and the last part of its sentence's key. */
     String word() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return Message.word(this);
     }
 }

@@ -5,7 +5,6 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.cagewall.almanac.Almanac;
 import org.cagewall.almanac.Coming;
@@ -112,7 +111,8 @@ final class Tiles {
     }
 
     private Message due(Coming coming) {
-        Message what = Message.of("wall.next." + hyphened(coming), coming.whom().size());
+        Message what = Message.of(
+                "wall.next." + Message.word(coming.what()), coming.whom().size());
         LocalDate last = coming.window().latest();
         if (isLate(coming)) {
             return shortOf(
@@ -143,11 +143,7 @@ final class Tiles {
         LocalDate day = coming.what() == Coming.What.FIRST_EGG
                 ? coming.window().latest()
                 : begins ? coming.window().earliest() : coming.window().expected();
-        return Message.of("wall.await." + hyphened(coming), words.shortDay(day));
-    }
-
-    private static String hyphened(Coming coming) {
-        return coming.what().name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return Message.of("wall.await." + Message.word(coming.what()), words.shortDay(day));
     }
 
     // ------------------------------------------------------------------ what is in it
