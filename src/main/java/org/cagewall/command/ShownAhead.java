@@ -57,7 +57,7 @@ record ShownAhead(Ahead ahead, Words words) {
             lines.add(row(
                     words.heading(step),
                     pace -> words.date(back.column(pace).day(step)),
-                    Steps.before(step)
+                    step.before()
                             .flatMap(before ->
                                     back.days(step).map(days -> words.say("command.ahead.days-after", days, before)))
                             .orElse("")));

@@ -27,21 +27,21 @@ public record Steps(
         BOX_OFF,
         INDEPENDENT,
         COCK_OUT,
-        HEN_OUT
-    }
+        HEN_OUT;
 
-    /** From which step the days to another are counted; empty for the first. */
-    public static Optional<Step> before(Step step) {
-        return switch (step) {
-            case BOX_ON -> Optional.empty();
-            case FIRST_EGG -> Optional.of(Step.BOX_ON);
-            case LAST_EGG -> Optional.of(Step.FIRST_EGG);
-            case LAST_HATCH -> Optional.of(Step.LAST_EGG);
-            case BOX_TURNED, INDEPENDENT -> Optional.of(Step.LAST_HATCH);
-            case BOX_OFF -> Optional.of(Step.BOX_TURNED);
-            case COCK_OUT -> Optional.of(Step.INDEPENDENT);
-            case HEN_OUT -> Optional.of(Step.COCK_OUT);
-        };
+        /** From which step the days to this one are counted; empty for the first. */
+        public Optional<Step> before() {
+            return switch (this) {
+                case BOX_ON -> Optional.empty();
+                case FIRST_EGG -> Optional.of(BOX_ON);
+                case LAST_EGG -> Optional.of(FIRST_EGG);
+                case LAST_HATCH -> Optional.of(LAST_EGG);
+                case BOX_TURNED, INDEPENDENT -> Optional.of(LAST_HATCH);
+                case BOX_OFF -> Optional.of(BOX_TURNED);
+                case COCK_OUT -> Optional.of(INDEPENDENT);
+                case HEN_OUT -> Optional.of(COCK_OUT);
+            };
+        }
     }
 
     public LocalDate day(Step step) {

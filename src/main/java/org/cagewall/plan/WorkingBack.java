@@ -73,7 +73,7 @@ public record WorkingBack(Timetable timetable, LocalDate clearBy, Policy policy,
 
     /** How many days lie before a step, column by column, once where they are the same; empty for the first step. */
     public Optional<Message> days(Steps.Step step) {
-        return Steps.before(step).map(before -> {
+        return step.before().map(before -> {
             List<Long> days = Arrays.stream(Pace.values())
                     .map(this::column)
                     .map(steps -> ChronoUnit.DAYS.between(steps.day(before), steps.day(step)))

@@ -7,10 +7,10 @@ import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 
-/** A clock that a test moves by hand, beginning in the morning of {@link TestDesk#TODAY}. */
+/** A clock that a test moves by hand, read by any thread, beginning in the morning of {@link TestDesk#TODAY}. */
 public final class HandClock extends Clock {
 
-    private Instant now = Instant.parse("2026-04-14T07:00:00Z");
+    private volatile Instant now = Instant.parse("2026-04-14T07:00:00Z");
 
     /** Sets the time of day where the birdroom is. */
     public void to(LocalTime time, ZoneId zone) {

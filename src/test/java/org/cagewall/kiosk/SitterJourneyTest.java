@@ -3,15 +3,14 @@ package org.cagewall.kiosk;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
-import java.time.Clock;
-import java.time.Instant;
+import java.time.Duration;
 import java.time.LocalTime;
 import java.time.ZoneId;
-import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import org.cagewall.desk.Clocks;
 import org.cagewall.desk.Desk;
+import org.cagewall.desk.HandClock;
 import org.cagewall.desk.TestDesk;
 import org.cagewall.room.Answer;
 import org.cagewall.room.LogEntry;
@@ -21,7 +20,7 @@ import org.junit.jupiter.api.Test;
 @RequiresDisplay
 class SitterJourneyTest extends InAWindow {
 
-    private final MovingClock clock = new MovingClock();
+    private final HandClock clock = new HandClock();
 
     @Override
     void make(Path room) {
@@ -31,7 +30,7 @@ class SitterJourneyTest extends InAWindow {
                 """);
         ZoneId zone = before.room().settings().zone();
         before.close();
-        clock.to(TestDesk.TODAY.atTime(LocalTime.of(8, 0)).atZone(zone).toInstant());
+        clock.to(LocalTime.of(8, 0), zone);
     }
 
     @Override
@@ -53,7 +52,7 @@ class SitterJourneyTest extends InAWindow {
         live.read("Good morning, Tomas").press("act.all-well");
         live.waitUntil("a cage is done", () -> checksOf(0) == 1);
 
-        clock.forward(15);
+        clock.pass(Duration.ofDays(15));
 
         live.see("strip.A1").read("as planned").picture("return-1-review");
         live.press("count.waiting").picture("return-2-waits");
@@ -84,7 +83,7 @@ class SitterJourneyTest extends InAWindow {
     }
 
     private void theNextDaySomethingIsDifferent() {
-        clock.forward(1);
+        clock.pass(Duration.ofDays(1));
         live.waitUntil("it is the next day", () -> desk.room().day().equals(TestDesk.TODAY.plusDays(1)));
         live.press("act.different").press("signs.puffed-up").press("record");
         live.press("eating.no")
@@ -98,14 +97,14 @@ class SitterJourneyTest extends InAWindow {
     }
 
     private void theThirdDaySomethingIsNotDone() {
-        clock.forward(1);
+        clock.pass(Duration.ofDays(1));
         live.waitUntil("it is the third day", () -> desk.room().day().equals(TestDesk.TODAY.plusDays(2)));
         live.press("nav.today").press("act.not-done").press("why.no-time").press("record");
         live.waitUntil("the reason is kept", () -> !desk.room().outcomes().isEmpty());
     }
 
     private void theOwnerReadsWhatHappened() {
-        clock.forward(1);
+        clock.pass(Duration.ofDays(1));
         live.waitUntil("the owner is back", () -> desk.room().day().equals(TestDesk.TODAY.plusDays(3)));
         while (live.texts().stream().noneMatch(text -> text.contains("Ines, owner"))) {
             live.press("person");
@@ -154,34 +153,5 @@ class SitterJourneyTest extends InAWindow {
         return desk.room().visits().stream()
                 .filter(visit -> visit.person().equals("Tomas") && visit.day().equals(TestDesk.TODAY.plusDays(day)))
                 .count();
-    }
-
-    /** A clock that the test moves on by whole days. */
-    private static final class MovingClock extends Clock {
-
-        private volatile Instant now = Instant.EPOCH;
-
-        void to(Instant instant) {
-            now = instant;
-        }
-
-        void forward(int days) {
-            now = now.plusSeconds(days * 86_400L);
-        }
-
-        @Override
-        public Instant instant() {
-            return now;
-        }
-
-        @Override
-        public ZoneId getZone() {
-            return ZoneOffset.UTC;
-        }
-
-        @Override
-        public Clock withZone(ZoneId zone) {
-            return this;
-        }
     }
 }

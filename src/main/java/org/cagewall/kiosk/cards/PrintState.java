@@ -165,54 +165,20 @@ public record PrintState(
 
     /** Begins work, or ends it; what was said before is over. */
     PrintState working(Work now) {
-        return new PrintState(
-                cages,
-                sheets,
-                sheet,
-                faces,
-                copies,
-                used,
-                printers,
-                printer,
-                doubt,
-                preview,
-                now,
-                Optional.empty(),
-                Optional.empty());
+        return after(now, Optional.empty(), Optional.empty());
     }
 
     PrintState failed(String why) {
-        return new PrintState(
-                cages,
-                sheets,
-                sheet,
-                faces,
-                copies,
-                used,
-                printers,
-                printer,
-                doubt,
-                preview,
-                Work.NONE,
-                Optional.of(why),
-                Optional.empty());
+        return after(Work.NONE, Optional.of(why), Optional.empty());
     }
 
     PrintState telling(String what) {
+        return after(Work.NONE, Optional.empty(), Optional.of(what));
+    }
+
+    private PrintState after(Work now, Optional<String> wrong, Optional<String> done) {
         return new PrintState(
-                cages,
-                sheets,
-                sheet,
-                faces,
-                copies,
-                used,
-                printers,
-                printer,
-                doubt,
-                preview,
-                Work.NONE,
-                Optional.empty(),
-                Optional.of(what));
+                cages, sheets, sheet, faces, copies, used, printers, printer, doubt, preview, now, wrong, done);
     }
 
     /** What was found; a sheet or printer that is there no more gives way to the first. */

@@ -11,6 +11,7 @@ import java.util.Optional;
 import javax.swing.JPanel;
 import org.cagewall.kiosk.theme.Measure;
 import org.cagewall.kiosk.theme.Tone;
+import org.cagewall.scan.Luma;
 
 /** What a camera sees, in grey, with a frame to aim by; without a picture an empty ground. Used on the event thread. */
 public final class LiveView extends JPanel {
@@ -29,23 +30,20 @@ public final class LiveView extends JPanel {
         setOpaque(false);
     }
 
-    /** What the picture shows, for those who cannot see it. */
+    /** What is shown, for those who cannot see it. */
     public void say(String said) {
         getAccessibleContext().setAccessibleName(said);
     }
 
-    /**
-     * Shows this picture.
-     *
-     * @param brightness row by row, 0 black to 255 white, as unsigned bytes
-     */
-    public void show(int width, int height, byte[] brightness) {
+    public void show(Luma seen) {
+        int width = seen.width();
+        int height = seen.height();
         BufferedImage next = picture.filter(old -> old.getWidth() == width && old.getHeight() == height)
                 .orElseGet(() -> new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB));
         int[] row = new int[width];
         for (int y = 0; y < height; y++) {
             for (int x = 0; x < width; x++) {
-                row[x] = (brightness[y * width + x] & 0xFF) * 0x010101;
+                row[x] = seen.at(x, y) * 0x010101;
             }
             next.setRGB(0, y, width, 1, row, 0, width);
         }

@@ -20,7 +20,6 @@ import org.cagewall.kiosk.shell.Screen;
 import org.cagewall.kiosk.theme.Measure;
 import org.cagewall.kiosk.theme.Tone;
 import org.cagewall.kiosk.theme.Type;
-import org.cagewall.scan.Luma;
 import org.cagewall.text.Words;
 
 /** The large view of the camera, what it does, and what else can be scanned. Used on the event thread. */
@@ -44,7 +43,7 @@ public final class ScanScreen implements Screen {
         this.heading = new Heading(words.say("scanscreen.title"), words.say("scanscreen.subtitle"));
         view.add(live, "wmin 0, hmin 0");
         view.add(new TouchScroll(words, "side", side), "wmin 0, hmin 0");
-        presenter = new ScanPresenter(desk, lookout, small, words, this::render, this::show);
+        presenter = new ScanPresenter(desk, lookout, small, words, this::render, live::show);
     }
 
     @Override
@@ -65,10 +64,6 @@ public final class ScanScreen implements Screen {
     @Override
     public void hidden() {
         presenter.close();
-    }
-
-    private void show(Luma picture) {
-        live.show(picture.width(), picture.height(), picture.toBytes());
     }
 
     private void render(ScanState state) {

@@ -11,7 +11,6 @@ import org.cagewall.kiosk.kit.WrapLabel;
 import org.cagewall.kiosk.shell.Aside;
 import org.cagewall.kiosk.theme.Tone;
 import org.cagewall.kiosk.theme.Type;
-import org.cagewall.scan.Luma;
 import org.cagewall.text.Words;
 
 /** The small view of the camera that stays on beside the wall and the pages of the cages. Used on the event thread. */
@@ -25,7 +24,7 @@ public final class SmallView implements Aside {
 
     public SmallView(Desk desk, Lookout lookout, Small small, Words words) {
         this.words = words;
-        this.presenter = new ScanPresenter(desk, lookout, small, words, this::render, this::show);
+        this.presenter = new ScanPresenter(desk, lookout, small, words, this::render, live::show);
     }
 
     @Override
@@ -41,10 +40,6 @@ public final class SmallView implements Aside {
     @Override
     public void hidden() {
         presenter.close();
-    }
-
-    private void show(Luma picture) {
-        live.show(picture.width(), picture.height(), picture.toBytes());
     }
 
     private void render(ScanState state) {
