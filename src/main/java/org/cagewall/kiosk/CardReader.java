@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.IntConsumer;
 import javax.swing.Timer;
@@ -20,6 +21,7 @@ import org.cagewall.kiosk.shell.Notices;
 import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.PictureSink;
 import org.cagewall.kiosk.shell.Question;
+import org.cagewall.room.Cage;
 import org.cagewall.room.CardCode;
 import org.cagewall.room.Role;
 import org.cagewall.scan.Decoder;
@@ -88,9 +90,18 @@ final class CardReader implements KeySink, PictureSink {
         }
     }
 
-    /** The card is before a scanner or a camera at this moment. */
-    void scanned(CardCode.Reading reading) {
-        opened(reading, Destination.Cage::byScan);
+    /** The card is before a scanner at this moment. */
+    private void scanned(CardCode.Reading reading) {
+        seen(reading, Optional.empty());
+    }
+
+    /**
+     * The card is before a scanner or a camera at this moment.
+     *
+     * @param besides that others are in view too, and which one was read
+     */
+    void seen(CardCode.Reading reading, Optional<Message> besides) {
+        opened(reading, besides, Destination.Cage::byScan);
     }
 
     @Override
@@ -129,35 +140,55 @@ final class CardReader implements KeySink, PictureSink {
                     return true;
                 },
                 refused -> false,
-                failed -> false);
+                code -> {
+                    notices.failed(code);
+                    return false;
+                });
     }
 
     /** A picture may be of any day: a check on the page that it opens is not told as a scan. */
     private void decoded(Decoding decoding) {
         decoding.text()
                 .ifPresentOrElse(
-                        text -> opened(CardCode.read(text), Destination.Cage::byHand),
+                        text -> opened(CardCode.read(text), decoding.besides(), Destination.Cage::byHand),
                         () -> say(decoding.reason().orElse(Message.of("scan.nothing"))));
-        decoding.besides().ifPresent(notices::done);
     }
 
-    private void opened(CardCode.Reading reading, Function<String, Destination> way) {
+    private void opened(CardCode.Reading reading, Optional<Message> besides, Function<String, Destination> way) {
         Meaning meaning = Meaning.of(reading, desk.room());
-        if (meaning instanceof Meaning.Opens opens) {
-            if (taker.takes(opens.cage())) {
-                return;
-            }
-            navigator.go(way.apply(opens.cage().name()));
-            if (opens.outOfDate()) {
-                reading.code().ifPresent(scanned -> offerNew(opens, scanned));
-            }
+        if (meaning instanceof Meaning.Says says) {
+            say(said(says.sentence(), besides));
         } else {
-            say(((Meaning.Says) meaning).sentence());
+            Meaning.Opens opens = (Meaning.Opens) meaning;
+            taker.awaited()
+                    .ifPresentOrElse(
+                            then -> chosen(opens.cage(), besides, then), () -> open(opens, reading, besides, way));
         }
     }
 
+    /** A cage that is chosen is recorded at once: where another card was in view too, it may be the wrong one. */
+    private void chosen(Cage cage, Optional<Message> besides, Consumer<Cage> then) {
+        besides.ifPresentOrElse(
+                others -> asking.ask(Question.of(
+                        Message.of("kiosk.is-it", cage.name()),
+                        others,
+                        Answer.main("it-is", Message.of("kiosk.it-is", cage.name()), () -> then.accept(cage)),
+                        Answer.leave("leave", Message.of("shell.leave-it-so")))),
+                () -> then.accept(cage));
+    }
+
+    private void open(
+            Meaning.Opens opens,
+            CardCode.Reading reading,
+            Optional<Message> besides,
+            Function<String, Destination> way) {
+        navigator.go(way.apply(opens.cage().name()));
+        Optional<CardCode> old = reading.code().filter(code -> opens.outOfDate());
+        old.ifPresentOrElse(code -> offerNew(opens, code, besides), () -> besides.ifPresent(notices::done));
+    }
+
     /** An old card is settled where it is found: printed anew, or its change pencilled on the very card that hangs there. */
-    private void offerNew(Meaning.Opens opens, CardCode scanned) {
+    private void offerNew(Meaning.Opens opens, CardCode scanned, Optional<Message> besides) {
         String cage = opens.cage().name();
         List<Answer> answers = new ArrayList<>();
         if (pen.holder().filter(person -> person.role() != Role.SITTER).isPresent()) {
@@ -176,11 +207,15 @@ final class CardReader implements KeySink, PictureSink {
         }
         answers.add(Answer.leave("later", Message.of("kiosk.later")));
         List<Message> changes = opens.changes();
-        Message old = Message.of("scan.reading.old-card", cage);
-        asking.ask(new Question(
-                Message.of("kiosk.old-card", cage),
-                changes.isEmpty() ? old : Message.of("kiosk.old-card-changes", old, changes),
-                answers));
+        Message settle = Message.of("scan.reading.old-card", cage);
+        Message old = changes.isEmpty() ? settle : Message.of("kiosk.old-card-changes", settle, changes);
+        asking.ask(new Question(Message.of("kiosk.old-card", cage), said(old, besides), answers));
+    }
+
+    /** A line below a sheet would not be read: what else was in view stands in the same breath. */
+    private static Message said(Message sentence, Optional<Message> besides) {
+        return besides.map(others -> Message.of("scan.besides", sentence, others))
+                .orElse(sentence);
     }
 
     private void say(Message sentence) {

@@ -196,8 +196,7 @@ public final class Kiosk {
     /** A card came into the camera's view: it opens its cage, but not while something else is being answered. */
     private void seen(CardCode.Reading reading, Optional<Message> besides) {
         if (stage.isClear() || sheets.awaitsCard()) {
-            reader.scanned(reading);
-            besides.ifPresent(stage::done);
+            reader.seen(reading, besides);
         }
     }
 

@@ -2,8 +2,6 @@ package org.cagewall.kiosk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.awt.Color;
-import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -12,9 +10,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
 import javax.imageio.ImageIO;
-import org.cagewall.cards.Symbol;
-import org.cagewall.cards.Symbols;
 import org.cagewall.desk.Desk;
 import org.cagewall.desk.TestDesk;
 import org.cagewall.kiosk.shell.Asking;
@@ -23,9 +21,11 @@ import org.cagewall.kiosk.shell.Navigator;
 import org.cagewall.kiosk.shell.Notices;
 import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.Question;
+import org.cagewall.room.Cage;
 import org.cagewall.room.CardCode;
 import org.cagewall.room.CardFaces;
 import org.cagewall.room.Room;
+import org.cagewall.scan.SymbolPictures;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 import org.junit.jupiter.api.AfterEach;
@@ -43,6 +43,9 @@ class CardReaderTest {
 
     private final List<Destination> gone = new ArrayList<>();
     private final List<String> told = new ArrayList<>();
+    private final List<String> noticed = new ArrayList<>();
+    private final List<String> chosen = new ArrayList<>();
+    private Optional<Consumer<Cage>> awaited = Optional.empty();
     private final Map<String, Runnable> offered = new LinkedHashMap<>();
     private Desk desk;
     private CardReader reader;
@@ -54,7 +57,7 @@ class CardReaderTest {
         desk = TestDesk.furnished(folder.resolve("room"));
         pen = new Pen(desk, new Sentences(), new Silent());
         pen.takenBy("Ines");
-        reader = new CardReader(desk, pen, new Steps(), new Sentences(), new Silent(), cage -> false);
+        reader = new CardReader(desk, pen, new Steps(), new Sentences(), new Noticed(), () -> awaited);
     }
 
     @AfterEach
@@ -72,13 +75,7 @@ class CardReaderTest {
 
     @Test
     void aCardPrintedBeforeTheHenChangedStillOpensItsCageAndSaysSo() {
-        CardCode old = code("A2");
-        TestDesk.tell(desk, """
-                {"deed":"card-printed","cage":"A2","by":"Ines"}
-                {"deed":"ring-corrected","bird":"HB 24-120","ring":"HB 24-121","by":"Ines"}
-                """);
-
-        type(old.text());
+        scanAnOldCard();
 
         assertThat(gone).containsExactly(Destination.Cage.byScan("A2"));
         assertThat(told).singleElement().asString().contains("out of date").contains("HB 24-121");
@@ -127,12 +124,17 @@ class CardReaderTest {
     }
 
     private void scanAnOldCard() {
+        type(makeOld().text());
+    }
+
+    /** The card of A2 as it was printed before its hen's ring was corrected. */
+    private CardCode makeOld() {
         CardCode old = code("A2");
         TestDesk.tell(desk, """
                 {"deed":"card-printed","cage":"A2","by":"Ines"}
                 {"deed":"ring-corrected","bird":"HB 24-120","ring":"HB 24-121","by":"Ines"}
                 """);
-        type(old.text());
+        return old;
     }
 
     @Test
@@ -213,7 +215,7 @@ class CardReaderTest {
 
     @Test
     void aPastedPictureAndAPictureFileOpenTheCageButAreNoScanOfThisMoment() throws IOException {
-        BufferedImage picture = picture(code("A1").text());
+        BufferedImage picture = SymbolPictures.of(code("A1").text());
         Path file = folder.resolve("card.png");
         ImageIO.write(picture, "png", file.toFile());
 
@@ -221,6 +223,76 @@ class CardReaderTest {
         reader.files(List.of(file));
 
         assertThat(gone).containsExactly(Destination.Cage.byHand("A1"), Destination.Cage.byHand("A1"));
+    }
+
+    @Test
+    void ofTwoCardsInAPictureTheOneInTheMiddleOpensAndTheOtherIsSpokenOf() {
+        reader.picture(SymbolPictures.of(code("A1").text(), code("A2").text()));
+
+        assertThat(gone).containsExactly(Destination.Cage.byHand("A1"));
+        assertThat(noticed).singleElement().asString().contains("Another code was in view");
+        assertThat(told).isEmpty();
+    }
+
+    @Test
+    void anOldCardBesideAnotherOneSaysBothOnTheOneSheet() {
+        String other = code("A1").text();
+        CardCode old = makeOld();
+
+        reader.picture(SymbolPictures.of(old.text(), other));
+
+        assertThat(gone).containsExactly(Destination.Cage.byHand("A2"));
+        assertThat(told)
+                .singleElement()
+                .asString()
+                .contains("out of date")
+                .contains("HB 24-121")
+                .contains("Another code was in view");
+        assertThat(noticed).isEmpty();
+    }
+
+    @Test
+    void aCardOfAnotherBirdroomBesideOneOfThisSaysBothAndOpensNothing() {
+        CardCode here = code("A1");
+        String foreign = new CardCode(other(here.room()), here.number(), here.digest()).text();
+
+        reader.picture(SymbolPictures.of(foreign, here.text()));
+
+        assertThat(gone).isEmpty();
+        assertThat(told)
+                .singleElement()
+                .asString()
+                .contains("another birdroom")
+                .contains("The one nearest the middle was read");
+    }
+
+    @Test
+    void aCageThatIsBeingChosenIsTakenFromItsCard() {
+        chooseACage();
+
+        type(code("A3").text());
+
+        assertThat(chosen).containsExactly("A3");
+        assertThat(gone).isEmpty();
+        assertThat(told).isEmpty();
+    }
+
+    /** What follows is recorded at once: with two cards in view the wrong one may have been read. */
+    @Test
+    void aCageThatIsBeingChosenIsAskedForWhereTwoCardsAreInView() {
+        chooseACage();
+
+        reader.picture(SymbolPictures.of(code("A3").text(), code("A1").text()));
+
+        assertThat(chosen).isEmpty();
+        assertThat(told).singleElement().asString().contains("Another code was in view");
+        offered.get("it-is").run();
+        assertThat(chosen).containsExactly("A3");
+        assertThat(gone).isEmpty();
+    }
+
+    private void chooseACage() {
+        awaited = Optional.of(cage -> chosen.add(cage.name()));
     }
 
     @Test
@@ -253,27 +325,6 @@ class CardReaderTest {
         return code.substring(0, code.length() - 1) + (last == '7' ? '8' : '7');
     }
 
-    private static BufferedImage picture(String text) {
-        Symbol symbol = Symbols.matrix(text);
-        int module = 8;
-        int quiet = 4;
-        int side = (Symbols.SIDE + 2 * quiet) * module;
-        BufferedImage image = new BufferedImage(side, side, BufferedImage.TYPE_INT_RGB);
-        Graphics2D brush = image.createGraphics();
-        brush.setColor(Color.WHITE);
-        brush.fillRect(0, 0, side, side);
-        brush.setColor(Color.BLACK);
-        for (int row = 0; row < Symbols.SIDE; row++) {
-            for (int column = 0; column < Symbols.SIDE; column++) {
-                if (symbol.isDark(column, row)) {
-                    brush.fillRect((column + quiet) * module, (row + quiet) * module, module, module);
-                }
-            }
-        }
-        brush.dispose();
-        return image;
-    }
-
     /** Keeps where one was led. */
     private final class Steps implements Navigator {
 
@@ -301,6 +352,25 @@ class CardReaderTest {
         @Override
         public void tell(Message title, Message text) {
             told.add(Words.english().say(text));
+        }
+    }
+
+    /** Keeps what was said without asking, in words. */
+    private final class Noticed implements Notices {
+
+        @Override
+        public void done(Message what) {
+            noticed.add(Words.english().say(what));
+        }
+
+        @Override
+        public void done(Message what, Runnable undo) {
+            throw new AssertionError("a scan records nothing that could be undone");
+        }
+
+        @Override
+        public void failed(String code) {
+            throw new AssertionError("nothing breaks here, but " + code);
         }
     }
 

@@ -6,6 +6,7 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.util.function.Consumer;
 import javax.imageio.ImageIO;
 import org.cagewall.cards.Symbol;
 import org.cagewall.cards.Symbols;
@@ -21,12 +22,30 @@ public final class SymbolPictures {
 
     /** A picture of 640 x 480 with the symbol in its middle. */
     public static BufferedImage of(String text) {
-        Symbol symbol = Symbols.matrix(text);
-        BufferedImage picture = new BufferedImage(WIDTH, HEIGHT, BufferedImage.TYPE_3BYTE_BGR);
+        return picture(WIDTH, brush -> draw(brush, text, WIDTH / 2));
+    }
+
+    /** A wider picture with the one in its middle and the other to the right of it. */
+    public static BufferedImage of(String middle, String right) {
+        return picture(2 * WIDTH, brush -> {
+            draw(brush, middle, WIDTH);
+            draw(brush, right, 3 * WIDTH / 2);
+        });
+    }
+
+    private static BufferedImage picture(int width, Consumer<Graphics2D> drawn) {
+        BufferedImage picture = new BufferedImage(width, HEIGHT, BufferedImage.TYPE_3BYTE_BGR);
         Graphics2D brush = picture.createGraphics();
         brush.setColor(new Color(0x8a8f88));
-        brush.fillRect(0, 0, WIDTH, HEIGHT);
-        int left = (WIDTH - symbol.side() * MODULE) / 2;
+        brush.fillRect(0, 0, width, HEIGHT);
+        drawn.accept(brush);
+        brush.dispose();
+        return picture;
+    }
+
+    private static void draw(Graphics2D brush, String text, int middle) {
+        Symbol symbol = Symbols.matrix(text);
+        int left = middle - symbol.side() * MODULE / 2;
         int top = (HEIGHT - symbol.side() * MODULE) / 2;
         brush.setColor(new Color(0xf4f2ea));
         brush.fillRect(left - 60, top - 50, symbol.side() * MODULE + 120, symbol.side() * MODULE + 100);
@@ -38,8 +57,6 @@ public final class SymbolPictures {
                 }
             }
         }
-        brush.dispose();
-        return picture;
     }
 
     public static void write(Path file, String text) {

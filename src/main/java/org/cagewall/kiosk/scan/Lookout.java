@@ -218,7 +218,11 @@ public final class Lookout {
         CardCode.Reading reading = CardCode.read(read.text());
         Meaning meaning = Meaning.of(reading, desk.room());
         if (meaning instanceof Meaning.Says says) {
-            become(now.with(Look.SEEING, says.sentence()));
+            become(now.with(
+                    Look.SEEING,
+                    read.besides()
+                            .map(others -> Message.of("scan.besides", says.sentence(), others))
+                            .orElse(says.sentence())));
         } else {
             become(now.with(Look.SEEING, Message.of("scanscreen.seeing")));
             cards.card(reading, read.besides());

@@ -77,14 +77,11 @@ public final class Sheets implements Picking, CardTaker {
     }
 
     @Override
-    public boolean takes(Cage cage) {
+    public Optional<Consumer<Cage>> awaited() {
         Optional<AwaitedCard> now = awaited.filter(each -> overlays.shows(each.list()));
         awaited = Optional.empty();
-        now.ifPresent(each -> {
-            overlays.close();
-            each.then().accept(cage);
-        });
-        return now.isPresent();
+        now.ifPresent(each -> overlays.close());
+        return now.map(AwaitedCard::then);
     }
 
     private <T> Pane list(List<Option<T>> options, Consumer<T> then) {

@@ -256,7 +256,9 @@ class NestTouchesTest {
         Nests.page(room, "Ines", "A1", it -> taker[0] = it)
                 .press("chick.2")
                 .press("pick.move-chick")
-                .after(() -> taker[0].takes(room.room().cage("Z1").orElseThrow()))
+                .after(() -> taker[0].awaited()
+                        .orElseThrow()
+                        .accept(room.room().cage("Z1").orElseThrow()))
                 .press("answer.sure");
         assertThat(last()).contains("chick-moved").contains("\"mark\":\"2\"").contains("\"to\":\"Z1\"");
     }

@@ -37,6 +37,7 @@ class LookoutTest {
     private final ScriptedDriver driver = new ScriptedDriver();
     private final HandClock clock = new HandClock();
     private final List<String> opened = new ArrayList<>();
+    private final List<String> spokenOf = new ArrayList<>();
     private final List<Luma> pictures = new ArrayList<>();
     private final Beating pulse = new Beating();
     private Desk desk;
@@ -56,7 +57,10 @@ class LookoutTest {
                         .camera()
                         .camera(),
                 pulse,
-                (reading, besides) -> opened.add(reading.text()));
+                (reading, besides) -> {
+                    opened.add(reading.text());
+                    besides.map(Words.english()::say).ifPresent(spokenOf::add);
+                });
         presenter = new ScanPresenter(desk, lookout, new NoSmall(), Words.english(), it -> state = it, pictures::add);
     }
 
@@ -106,6 +110,27 @@ class LookoutTest {
         driver.show("Lid", SymbolPictures.of(card("A1")));
         look(1);
         assertThat(opened).containsExactly(card("A1"));
+    }
+
+    @Test
+    void ofTwoCardsInViewTheOneInTheMiddleIsHandedOnWithAWordOfTheOther() {
+        driver.plugIn("Lid", SymbolPictures.of(card("A2"), card("A1")));
+        presenter.open();
+        look(1);
+
+        assertThat(opened).containsExactly(card("A2"));
+        assertThat(spokenOf).singleElement().asString().contains("Another code was in view");
+    }
+
+    @Test
+    void aCardOfAnotherBirdroomBesideOneOfThisIsToldWithAWordOfTheOther() {
+        CardCode here = CardCode.read(card("A2")).code().orElseThrow();
+        driver.plugIn("Lid", SymbolPictures.of(new CardCode("ZZZ", here.number(), here.digest()).text(), card("A1")));
+        presenter.open();
+        look(1);
+
+        assertThat(opened).isEmpty();
+        assertThat(state.line()).contains("another birdroom").contains("The one nearest the middle was read");
     }
 
     @Test
