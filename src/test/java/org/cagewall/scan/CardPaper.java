@@ -1,6 +1,7 @@
 package org.cagewall.scan;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.cagewall.cards.Symbol;
@@ -14,8 +15,11 @@ final class CardPaper {
     static final double WIDTH = 85;
     static final double HEIGHT = 54;
 
-    /** The printed size of a module: 14 dots at 300 dpi. */
-    static final double MODULE = 14 * 25.4 / 300;
+    /** A dot of a 300 dpi printer. */
+    private static final double DOT = 25.4 / 300;
+
+    /** A module of 14 dots, by which pixels, blur and motion are counted, however large the printed ones are. */
+    static final double MODULE = 14 * DOT;
 
     private static final int DOTS = 8;
     private static final int COLUMNS = (int) (WIDTH * DOTS);
@@ -29,10 +33,10 @@ final class CardPaper {
     private final List<Tile> tiles = new ArrayList<>();
 
     /** Where a symbol lies, without the white around it. */
-    record Tile(double left, double top, int modules) {
+    record Tile(double left, double top, int modules, double module) {
 
         double side() {
-            return modules * MODULE;
+            return modules * module;
         }
 
         double middleX() {
@@ -45,14 +49,14 @@ final class CardPaper {
 
         /** Whether the spot is within a corner square, or so close that a stain of this size would touch it. */
         boolean isNearFinder(double x, double y, double reach) {
-            double far = side() - 7 * MODULE;
+            double far = side() - 7 * module;
             return touches(x - left, y - top, reach)
                     || touches(x - left - far, y - top, reach)
                     || touches(x - left, y - top - far, reach);
         }
 
-        private static boolean touches(double x, double y, double reach) {
-            double square = 7 * MODULE;
+        private boolean touches(double x, double y, double reach) {
+            double square = 7 * module;
             double outX = Math.max(0, Math.max(-x, x - square));
             double outY = Math.max(0, Math.max(-y, y - square));
             return Math.hypot(outX, outY) < reach;
@@ -60,21 +64,23 @@ final class CardPaper {
     }
 
     private CardPaper() {
-        java.util.Arrays.fill(light, PAPER);
+        Arrays.fill(light, PAPER);
     }
 
-    /** A card with its symbol at the right, above. */
-    static CardPaper withOne(Symbol symbol, SplittableRandom chance) {
+    /** A card with its symbol at the right, above, with modules of so many dots at 300 dpi. */
+    static CardPaper withOne(Symbol symbol, int dots, SplittableRandom chance) {
         CardPaper paper = new CardPaper();
         paper.write(chance);
-        paper.print(symbol, WIDTH - EDGE - white(symbol), EDGE);
+        double white = (symbol.side() + 2 * QUIET_ZONE) * dots * DOT;
+        paper.print(symbol, dots * DOT, WIDTH - EDGE - white, EDGE);
         return paper;
     }
 
     /** A card with its symbol twice: at the right above, and at the left below. */
-    static CardPaper withTwo(Symbol symbol, SplittableRandom chance) {
-        CardPaper paper = withOne(symbol, chance);
-        paper.print(symbol, EDGE, HEIGHT - EDGE - white(symbol));
+    static CardPaper withTwo(Symbol symbol, int dots, SplittableRandom chance) {
+        CardPaper paper = withOne(symbol, dots, chance);
+        double white = (symbol.side() + 2 * QUIET_ZONE) * dots * DOT;
+        paper.print(symbol, dots * DOT, EDGE, HEIGHT - EDGE - white);
         return paper;
     }
 
@@ -155,19 +161,16 @@ final class CardPaper {
         }
     }
 
-    private static double white(Symbol symbol) {
-        return (symbol.side() + 2 * QUIET_ZONE) * MODULE;
-    }
-
-    private void print(Symbol symbol, double left, double top) {
-        fill(left, top, white(symbol), white(symbol), PAPER);
-        Tile tile = new Tile(left + QUIET_ZONE * MODULE, top + QUIET_ZONE * MODULE, symbol.side());
+    private void print(Symbol symbol, double module, double left, double top) {
+        double white = QUIET_ZONE * module;
+        Tile tile = new Tile(left + white, top + white, symbol.side(), module);
+        fill(left, top, tile.side() + 2 * white, tile.side() + 2 * white, PAPER);
         for (Symbol.Bar bar : symbol.bars()) {
             fill(
-                    tile.left() + bar.column() * MODULE,
-                    tile.top() + bar.row() * MODULE,
-                    bar.width() * MODULE,
-                    bar.height() * MODULE,
+                    tile.left() + bar.column() * module,
+                    tile.top() + bar.row() * module,
+                    bar.width() * module,
+                    bar.height() * module,
                     INK);
         }
         tiles.add(tile);

@@ -16,10 +16,23 @@ public final class WornCards {
     private final long seed;
     private final Layout layout;
 
-    /** How often the symbol stands on a card. */
+    /** How often the symbol stands on a card, and of how many dots at 300 dpi its modules are. */
     public enum Layout {
-        ONE_SYMBOL,
-        TWO_SYMBOLS
+        ONE_SYMBOL(14),
+        TWO_SYMBOLS(12),
+        TWO_SYMBOLS_AT_14(14);
+
+        private final int dots;
+
+        Layout(int dots) {
+            this.dots = dots;
+        }
+
+        private CardPaper paper(Symbol symbol, SplittableRandom chance) {
+            return this == ONE_SYMBOL
+                    ? CardPaper.withOne(symbol, dots, chance)
+                    : CardPaper.withTwo(symbol, dots, chance);
+        }
     }
 
     /**
@@ -56,8 +69,7 @@ public final class WornCards {
     }
 
     private Luma picture(Symbol symbol, Wear wear, SplittableRandom chance) {
-        CardPaper paper =
-                layout == Layout.ONE_SYMBOL ? CardPaper.withOne(symbol, chance) : CardPaper.withTwo(symbol, chance);
+        CardPaper paper = layout.paper(symbol, chance);
         Shot shot = new Shot(chance);
         shot.suffer(wear);
         shot.dirty(paper);
