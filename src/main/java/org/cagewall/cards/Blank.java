@@ -3,7 +3,6 @@ package org.cagewall.cards;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.cagewall.paper.Align;
 import org.cagewall.paper.Box;
@@ -184,19 +183,6 @@ final class Blank {
         return new Span(top, left, right);
     }
 
-    /** The gap that two symbols leave beside each other, where it holds a short word but no line of this width. */
-    Optional<Box> corridor(double leastLine) {
-        if (tiles.boxes().size() < 2) {
-            return Optional.empty();
-        }
-        double top = tiles.boxes().get(1).top();
-        double bottom = tiles.boxes().get(0).bottom();
-        Span span = span(top, bottom);
-        return top < bottom && span.width() < leastLine
-                ? Optional.of(new Box(span.left(), top, span.width(), bottom - top))
-                : Optional.empty();
-    }
-
     /** A text at the line that drawing has come to, made smaller and narrower where it must. */
     void text(String text, Type type, Ink ink, double left, double right) {
         text(text, type, ink, left, right, y);
@@ -226,28 +212,29 @@ final class Blank {
 
     /** Lines for a pencil down to the foot, at least one. */
     void drawPencilLines() {
-        pencilLines(y + 1).forEach(line -> rule(line.left(), line.right(), line.top()));
+        pencilLines(y + 1, PENCIL_HEIGHT).forEach(line -> rule(line.left(), line.right(), line.top()));
     }
 
     /**
-     * Lines for a pencil under heads that the first of them leaves room for; all end where the one at the foot does, so that
-     * columns stand below each other.
+     * Lines for a pencil, no closer than these rows, under heads that the first of them leaves room for; all end where the one
+     * at the foot does, so that columns stand below each other.
      */
-    List<Span> tallyLines(double headHeight) {
+    List<Span> tallyLines(double headHeight, double leastRow) {
         Span last = span(foot() - PENCIL_HEIGHT, foot());
         double from = y + headHeight;
         double top = tiles.boxes().stream()
                 .filter(tile -> tile.left() < last.right() && tile.right() > last.left())
                 .mapToDouble(tile -> tile.bottom() + headHeight)
                 .reduce(from, Math::max);
-        return pencilLines(top).stream()
+        return pencilLines(top, leastRow).stream()
                 .map(line -> new Span(line.top(), Math.min(line.left(), last.left()), last.right()))
                 .toList();
     }
 
-    private List<Span> pencilLines(double from) {
+    private List<Span> pencilLines(double from, double leastRow) {
         double room = foot() - from;
-        long count = Math.max(1, Math.round(room / (USUAL_PENCIL * Math.min(scale, 1.3))));
+        long usual = Math.round(room / (USUAL_PENCIL * Math.min(scale, 1.3)));
+        long count = Math.max(1, Math.min(usual, (long) (room / leastRow)));
         return Stream.iterate(1L, each -> each <= count, each -> each + 1)
                 .map(each -> foot() - room * (count - each) / count)
                 .map(at -> {

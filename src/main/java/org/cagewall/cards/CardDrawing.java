@@ -24,12 +24,12 @@ final class CardDrawing {
     private static final double LEAST_TALLY = 11;
     private static final double LEAST_SHRINK = 0.75;
     private static final double BESIDE = 3;
-    private static final double ROUND_GAP = 2.4;
     private static final List<String> TALLY = List.of("day", "in", "out", "now");
     private static final Type TALLY_HEAD = Type.regular(1.6);
     private static final double TALLY_HEIGHT = 2;
     private static final double TALLY_GAP = 2;
     private static final double TALLY_ROW = 5;
+    private static final double LEAST_TALLY_ROW = 5.3;
 
     private final Blank blank;
     private final Face face;
@@ -61,11 +61,27 @@ final class CardDrawing {
     /** The symbols of a card: two, unless the face, the name or what it says needs the room of the second. */
     static Tiles tiles(Page page, Box card, Face face, CardFace what) {
         return Tiles.two(card)
-                .filter(two -> isLarge(card)
-                        || face == Face.PLAIN
-                                && what.lines().isEmpty()
-                                && Blank.isOneLine(page, card, two, what.cage()))
+                .filter(two -> isLarge(card) || isShort(face, what) && Blank.isOneLine(page, card, two, what.cage()))
                 .orElseGet(() -> Tiles.one(card));
+    }
+
+    /** Whether what the face says goes above the lower symbol and beside it. */
+    private static boolean isShort(Face face, CardFace what) {
+        boolean few = what.lines().size() <= FEW_LINES && !namesPair(what);
+        return switch (face) {
+            case PLAIN -> few || what.lines().isEmpty();
+            case LARGE -> false;
+            case FLIGHT -> few;
+        };
+    }
+
+    /** Whether the card names a cock and a hen, or leaves lines for them. */
+    private static boolean namesPair(CardFace what) {
+        return isForBreeding(what) || what.cock().isPresent() || what.hen().isPresent();
+    }
+
+    private static boolean isForBreeding(CardFace what) {
+        return what.use().equals("breeding");
     }
 
     /** On cards of this size two symbols leave room for anything. */
@@ -91,15 +107,11 @@ final class CardDrawing {
     /** Pair and round and since when; where there is no pair, what the cage is for, unless its name says so. */
     private void drawLead() {
         Optional<String> since = what.face().since().map(day -> words.say("cards.card.since", day));
-        boolean roundApart = hasRoundApart();
-        String lead = lead(roundApart);
+        String lead = lead();
         if (lead.isEmpty()) {
             since.ifPresent(this::drawSince);
-            return;
-        }
-        drawLead(lead, since);
-        if (roundApart) {
-            what.face().round().ifPresent(this::drawRound);
+        } else {
+            drawLead(lead, since);
         }
     }
 
@@ -115,7 +127,7 @@ final class CardDrawing {
         }
     }
 
-    private String lead(boolean roundApart) {
+    private String lead() {
         CardFace card = what.face();
         List<String> parts = new ArrayList<>();
         String use = words.say(CardFace.useWord(card.use()));
@@ -124,9 +136,7 @@ final class CardDrawing {
             parts.add(use);
         }
         card.pair().ifPresent(label -> parts.add(words.say("cards.card.pair", label)));
-        card.round()
-                .filter(number -> !roundApart)
-                .ifPresent(number -> parts.add(words.say("cards.card.round", number)));
+        card.round().ifPresent(number -> parts.add(words.say("cards.card.round", number)));
         return String.join("  \u00B7  ", parts);
     }
 
@@ -145,22 +155,7 @@ final class CardDrawing {
     /** What must not be pushed off the card. */
     private double heightBelow() {
         double lines = what.face().lines().isEmpty() ? 0 : style.leadGap() + LINE_PITCH * kept().capitals();
-        return birds().size() * style.birdHeight() + lines + (face == Face.FLIGHT ? LEAST_TALLY : LEAST_PENCIL * 1.2);
-    }
-
-    private boolean hasRoundApart() {
-        return what.face().round().isPresent()
-                && blank.corridor(style.birdWidth()).isPresent();
-    }
-
-    /** Between two symbols that leave a narrow gap the round stands by itself, where it is found at once. */
-    private void drawRound(int number) {
-        Box gap = blank.corridor(style.birdWidth()).orElseThrow();
-        double height = style.label().capitals() + ROUND_GAP + style.round().capitals();
-        double top = blank.y() + (gap.bottom() - blank.y() - height) / 2;
-        double labelled = top + style.label().capitals();
-        blank.text(words.say("cards.card.the-round"), style.label(), Blank.SOFT, gap.left(), gap.right(), labelled);
-        blank.text("" + number, style.round(), Blank.INK, gap.left(), gap.right(), top + height);
+        return birds().size() * style.birdHeight() + lines + (face == Face.FLIGHT ? countHeight() : LEAST_PENCIL * 1.2);
     }
 
     private void drawBirds() {
@@ -186,11 +181,10 @@ final class CardDrawing {
 
     /** In a breeding cage a missing bird leaves a line to write on. */
     private List<Bird> birds() {
-        boolean breeds = what.face().use().equals("breeding");
         return Stream.of(
                         new Bird(words.say("cards.card.cock"), what.face().cock()),
                         new Bird(words.say("cards.card.hen"), what.face().hen()))
-                .filter(bird -> breeds || bird.ring().isPresent())
+                .filter(bird -> isForBreeding(what.face()) || bird.ring().isPresent())
                 .toList();
     }
 
@@ -203,24 +197,30 @@ final class CardDrawing {
         if (lines.isEmpty()) {
             return;
         }
-        Type type = kept();
-        double pitch = LINE_PITCH * type.capitals();
         int columns = lines.size() > FEW_LINES + 1 ? 2 : 1;
         blank.down(style.leadGap() * 0.8);
-        double room = blank.foot()
-                - (face == Face.FLIGHT ? LEAST_TALLY + LINE_PITCH * style.line().capitals() : LEAST_PENCIL)
-                - blank.y();
+        double room = blank.foot() - (face == Face.FLIGHT ? countHeight() : LEAST_PENCIL) - blank.y();
+        boolean fits = columns == 1 && lines.size() * LINE_PITCH * kept().capitals() <= room;
+        Type type = fits ? kept() : style.line();
+        double pitch = LINE_PITCH * type.capitals();
         int rows = Math.max(1, (int) Math.floor(room / pitch));
         List<String> texts = firstOf(lines, rows * columns);
+        double together = columns == 1 ? (texts.size() - 1) * pitch : 0;
         double column = 0;
         for (int i = 0; i < texts.size(); i += columns) {
-            Blank.Span span = blank.next(pitch - type.capitals(), type, style.leadWidth());
+            double height = type.capitals() + (i == 0 ? together : 0);
+            Blank.Span span = blank.next(pitch - type.capitals(), type, style.leadWidth(), height);
             column = column == 0 ? span.width() / columns : column;
             for (int j = i; j < Math.min(texts.size(), i + columns); j++) {
                 double left = span.left() + (j - i) * column;
                 blank.text(texts.get(j), type, Blank.INK, left, left + column - 1);
             }
         }
+    }
+
+    /** The sentence of how many, and lines to count on. */
+    private double countHeight() {
+        return LEAST_TALLY + LINE_PITCH * style.line().capitals();
     }
 
     private List<String> firstOf(List<String> lines, int most) {
@@ -243,7 +243,7 @@ final class CardDrawing {
 
     /** Lines to count on, under small heads: on which day how many came, went, and are there. */
     private void drawTally() {
-        List<Blank.Span> rows = blank.tallyLines(TALLY_HEIGHT);
+        List<Blank.Span> rows = blank.tallyLines(TALLY_HEIGHT, LEAST_TALLY_ROW);
         double column = tallyColumn(rows);
         for (Blank.Span row : rows) {
             double right = row.right() - (TALLY.size() - 1) * (column + TALLY_GAP);

@@ -12,7 +12,6 @@ import org.cagewall.paper.Type;
  * @param label words before a ring
  * @param kept whom a flight keeps
  * @param line one of many birds
- * @param round the round, where it stands by itself
  * @param leadGap above the lead
  * @param sinceGap above the day
  * @param birdGap above a ring
@@ -27,7 +26,6 @@ record Style(
         Type label,
         Type kept,
         Type line,
-        Type round,
         double leadGap,
         double sinceGap,
         double birdGap,
@@ -43,7 +41,6 @@ record Style(
             Type.regular(2.2),
             Type.medium(3),
             Type.medium(2.3),
-            Type.bold(6.4),
             1.1,
             1.9,
             2.3,
@@ -58,7 +55,6 @@ record Style(
             Type.regular(2.6),
             Type.bold(5.2),
             Type.bold(3.4),
-            Type.bold(8),
             2.2,
             2.2,
             2.6,
@@ -73,7 +69,6 @@ record Style(
             Type.regular(2.2),
             Type.bold(4.2),
             Type.medium(2.3),
-            Type.bold(6.4),
             1.4,
             1.9,
             2.3,
@@ -104,7 +99,6 @@ record Style(
                 times(label, by),
                 times(kept, by),
                 times(line, by),
-                times(round, by),
                 leadGap * by,
                 sinceGap * by,
                 birdGap * by,

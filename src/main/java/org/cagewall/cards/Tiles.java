@@ -56,15 +56,28 @@ record Tiles(int dots, List<Box> boxes) {
     /** One symbol, at the right above. */
     static Tiles one(Box card) {
         int dots = Math.max(FEWEST_DOTS, Math.min(dotsForOne(card), share(card)));
-        return new Tiles(dots, List.of(upperRight(card, dots)));
+        return new Tiles(dots, List.of(upperRight(card, dots, EDGE)));
     }
 
-    /** One symbol at the right above and one at the left below, where the card has room for both. */
+    /**
+     * One symbol at the right above and one at the left below, where the card has room for both: each in halves of its own,
+     * so that one is left when the other's half is covered, if their modules need not become too small for that.
+     */
     static Optional<Tiles> two(Box card) {
-        int dots = Math.min(dotsForTwo(card), share(card));
-        return dots < USUAL_DOTS
-                ? Optional.empty()
-                : Optional.of(new Tiles(dots, List.of(upperRight(card, dots), lowerLeft(card, dots))));
+        int room = Math.min(dotsForTwo(card), share(card));
+        double half = Math.min(card.width(), card.height()) / 2;
+        int apart = Math.min(room, dotsWithOneWhiteSide(half - EDGE));
+        if (apart >= FEWEST_DOTS) {
+            return Optional.of(two(card, apart, EDGE));
+        }
+        if (room >= FEWEST_DOTS && dotsWithOneWhiteSide(half) >= FEWEST_DOTS) {
+            return Optional.of(two(card, FEWEST_DOTS, half - sideWithOneWhiteSide(FEWEST_DOTS)));
+        }
+        return room < USUAL_DOTS ? Optional.empty() : Optional.of(two(card, room, EDGE));
+    }
+
+    private static Tiles two(Box card, int dots, double edge) {
+        return new Tiles(dots, List.of(upperRight(card, dots, edge), lowerLeft(card, dots, edge)));
     }
 
     /** Why a card of this size is too small for a symbol that a camera reads. */
@@ -107,23 +120,32 @@ record Tiles(int dots, List<Box> boxes) {
         return Math.min(MOST_DOTS, (int) Math.floor(side / MODULES / DOT + 1e-9));
     }
 
+    private static int dotsWithOneWhiteSide(double side) {
+        return (int) Math.floor(side / sideWithOneWhiteSide(1) + 1e-9);
+    }
+
     private static double side(int dots) {
         return MODULES * dots * DOT;
     }
 
-    private static Box upperRight(Box card, int dots) {
-        return new Box(before(card.right() - EDGE - side(dots)), after(card.top() + EDGE), side(dots), side(dots));
+    /** A symbol with the white on its outer side; what covers the other half may lie against its inner side. */
+    private static double sideWithOneWhiteSide(int dots) {
+        return (Symbols.SIDE + Symbols.QUIET_ZONE) * dots * DOT;
     }
 
-    private static Box lowerLeft(Box card, int dots) {
-        return new Box(after(card.left() + EDGE), before(card.bottom() - EDGE - side(dots)), side(dots), side(dots));
+    private static Box upperRight(Box card, int dots, double edge) {
+        return new Box(before(card.right() - EDGE - side(dots)), after(card.top() + edge), side(dots), side(dots));
+    }
+
+    private static Box lowerLeft(Box card, int dots, double edge) {
+        return new Box(after(card.left() + EDGE), before(card.bottom() - edge - side(dots)), side(dots), side(dots));
     }
 
     private static double before(double mm) {
-        return Math.floor(mm / RASTER) * RASTER;
+        return Math.floor(mm / RASTER + 1e-6) * RASTER;
     }
 
     private static double after(double mm) {
-        return Math.ceil(mm / RASTER) * RASTER;
+        return Math.ceil(mm / RASTER - 1e-6) * RASTER;
     }
 }
