@@ -182,9 +182,12 @@ final class CardReader implements KeySink, PictureSink {
             CardCode.Reading reading,
             Optional<Message> besides,
             Function<String, Destination> way) {
-        navigator.go(way.apply(opens.cage().name()));
+        String cage = opens.cage().name();
+        navigator.go(way.apply(cage));
         Optional<CardCode> old = reading.code().filter(code -> opens.outOfDate());
-        old.ifPresentOrElse(code -> offerNew(opens, code, besides), () -> besides.ifPresent(notices::done));
+        old.ifPresentOrElse(
+                code -> offerNew(opens, code, besides),
+                () -> besides.ifPresent(others -> notices.done(Message.of("kiosk.opened-besides", cage, others))));
     }
 
     /** An old card is settled where it is found: printed anew, or its change pencilled on the very card that hangs there. */

@@ -230,7 +230,9 @@ class CardReaderTest {
         reader.picture(SymbolPictures.of(code("A1").text(), code("A2").text()));
 
         assertThat(gone).containsExactly(Destination.Cage.byHand("A1"));
-        assertThat(noticed).singleElement().asString().contains("Another code was in view");
+        assertThat(noticed)
+                .singleElement()
+                .isEqualTo("This is cage A1. Another code was in view. The one nearest the middle was read.");
         assertThat(told).isEmpty();
     }
 

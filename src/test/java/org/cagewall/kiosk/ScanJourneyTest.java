@@ -70,7 +70,7 @@ class ScanJourneyTest extends InAWindow {
         live.waitUntil("the page can be touched again", () -> live.canPress("all-well"))
                 .picture("scan-4-small-cage");
         hold(SymbolPictures.of(code(desk, "A2"), code(desk, "A1")));
-        live.read("Cage A2").read("Another code was in view").picture("scan-5-two-cards");
+        live.read("This is cage A2. Another code was in view").picture("scan-5-two-cards");
         hold(wall());
         live.press("nav.today")
                 .gone("live-small")

@@ -7,11 +7,13 @@ import java.nio.file.StandardCopyOption;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.function.IntConsumer;
 import org.cagewall.cards.CardsPdf;
 import org.cagewall.cards.Order;
 import org.cagewall.cards.PrintedCard;
 import org.cagewall.cards.TrialPdf;
+import org.cagewall.paper.Places;
 import org.cagewall.paper.Printers;
 import org.cagewall.paper.Raster;
 import org.cagewall.paper.Sheet;
@@ -77,11 +79,11 @@ final class CardsJob {
         return printers.doubt(printer, paper);
     }
 
-    /** The first sheet as it will be printed. */
-    Raster preview(List<PrintedCard> cards, Order order, LocalDate day) {
-        List<PrintedCard> first =
-                cards.subList(0, Math.min(cards.size(), order.places().free().size()));
-        return Raster.ofFirstPage(CardsPdf.drawn(first, order, day, words), PREVIEW_DPI);
+    /** One sheet as it will be printed, counted from 0. */
+    Raster preview(List<PrintedCard> cards, Order order, int sheet, LocalDate day) {
+        SortedMap<Integer, PrintedCard> here = order.spread(cards).get(sheet);
+        Order alone = order.with(Places.of(order.sheet(), here.keySet())).copied(1);
+        return Raster.ofFirstPage(CardsPdf.drawn(List.copyOf(here.values()), alone, day, words), PREVIEW_DPI);
     }
 
     Result save(List<PrintedCard> cards, Order order, LocalDate day) {

@@ -3,6 +3,7 @@ package org.cagewall.kiosk.cards;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import javax.swing.JComponent;
 import net.miginfocom.swing.MigLayout;
@@ -35,12 +36,18 @@ final class PrintPage {
     private final Words words;
     private final Pane view;
     private final Pane sheetSide = new Pane(new MigLayout(
-            "insets 0, fill, wrap 1, gap 0 8, hidemode 3",
+            "insets 0, fill, wrap 1, gap 0 4, hidemode 3",
             "[grow,fill]",
-            Measure.isRoomy() ? "[0:0,grow,fill][]" : "[][]"));
+            Measure.isRoomy() ? "[0:0,grow,fill][][]" : "[][][]"));
     private final DrawnSheet drawn =
             new DrawnSheet("sheet-drawn", index -> presenter().place(index));
-    private final Stack below = new Stack(8);
+    private final WrapLabel which =
+            new WrapLabel("", Type.LEAD, Tone.INK).lines(1).centred();
+    private final TouchButton sheetBefore;
+    private final TouchButton sheetAfter;
+    private final TouchButton allFree;
+    private final Pane below = new Pane(new MigLayout("insets 0, fillx, gap 8, hidemode 3"));
+    private final WrapLabel hint = new WrapLabel("", Type.SECOND, Tone.SOFT);
     private final Stack options = new Stack(16);
     private final Pane foot = new Pane(new MigLayout("insets 0, fillx, wrap 1, gap 12", "[grow,fill]"));
     private Optional<PrintPresenter> answering = Optional.empty();
@@ -49,8 +56,19 @@ final class PrintPage {
 
     PrintPage(Words words) {
         this.words = words;
+        sheetBefore = turn(TouchButton.Arrow.BACK, "turn.before", -1);
+        sheetAfter = turn(TouchButton.Arrow.ON, "turn.after", 1);
+        which.setName("which-sheet");
+        allFree = TouchButton.of(ButtonKind.OUTLINED, "all-free", words.say("cardscreen.all-free"), () -> presenter()
+                        .allFree())
+                .tall(48);
+        below.add(sheetBefore, "w 56!");
+        below.add(which, "wmin pref, pushx 100, growx");
+        below.add(sheetAfter, "w 56!");
+        below.add(allFree, "wmin 0, pushx 1, growx");
         sheetSide.add(drawn, Measure.isRoomy() ? "grow, wmin 0, hmin 0" : "wmin 0");
         sheetSide.add(below, "wmin 0");
+        sheetSide.add(hint, "wmin 0");
         TouchScroll scroll = new TouchScroll(words, "print-options", options);
         if (Measure.isRoomy()) {
             view = new Pane(new MigLayout("insets 0, fill, gap 24", "[480!,fill][grow,fill]", "[0:0,grow,fill]"));
@@ -63,6 +81,15 @@ final class PrintPage {
             view = new Pane(new MigLayout("insets 0, fill", "[grow,fill]", "[0:0,grow,fill]"));
             view.add(scroll, "wmin 0, hmin 0");
         }
+    }
+
+    private TouchButton turn(TouchButton.Arrow way, String name, int by) {
+        return TouchButton.arrow(
+                        way,
+                        name,
+                        words.say(by < 0 ? "cardscreen.sheet-before" : "cardscreen.sheet-after"),
+                        () -> presenter().turn(by))
+                .tall(48);
     }
 
     JComponent view() {
@@ -103,12 +130,13 @@ final class PrintPage {
     }
 
     private SheetPlan plan(PrintState state, Sheet sheet) {
-        long cards = (long) state.cages().size() * state.copies();
+        Set<Integer> taken = state.taken();
+        boolean first = state.at() == 0;
         List<SheetPlan.Place> places = new ArrayList<>();
         for (int index = 0; index < sheet.cards(); index++) {
-            boolean used = state.used().contains(index);
-            SheetPlan.Look look = used ? SheetPlan.Look.USED : cards > 0 ? SheetPlan.Look.TAKEN : SheetPlan.Look.FREE;
-            cards -= look == SheetPlan.Look.TAKEN ? 1 : 0;
+            boolean used = state.usedHere().contains(index);
+            SheetPlan.Look look =
+                    used ? SheetPlan.Look.USED : taken.contains(index) ? SheetPlan.Look.TAKEN : SheetPlan.Look.FREE;
             String number = "" + (index + 1);
             Box place = sheet.place(index);
             places.add(new SheetPlan.Place(
@@ -120,8 +148,8 @@ final class PrintPage {
                     used ? words.say("cardscreen.used") : number,
                     words.say(
                             switch (look) {
-                                case TAKEN -> "cardscreen.place-taken";
-                                case FREE -> "cardscreen.place-free";
+                                case TAKEN -> first ? "cardscreen.place-taken" : "cardscreen.later-place-taken";
+                                case FREE -> first ? "cardscreen.place-free" : "cardscreen.later-place-free";
                                 case USED -> "cardscreen.place-used";
                             },
                             number),
@@ -131,21 +159,25 @@ final class PrintPage {
                 sheet.paper().width(),
                 sheet.paper().height(),
                 places,
-                state.preview().map(page -> new SheetPlan.Picture(page.width(), page.height(), page.pixels())));
+                state.preview().drawn().map(page -> new SheetPlan.Picture(page.width(), page.height(), page.pixels())),
+                first);
     }
 
+    /** What has been touched says how it is done, and leaves its room to what takes it back. */
     private void fillBelow(PrintState state) {
-        below.removeAll();
+        boolean turns = state.pages() > 1;
+        boolean isUsed = !state.usedHere().isEmpty();
         boolean several = state.theSheet().map(Sheet::cards).orElse(1) > 1;
-        if (several) {
-            below.add(new WrapLabel(words.say("cardscreen.touch-used"), Type.SECOND, Tone.SOFT));
-        }
-        if (!state.used().isEmpty()) {
-            below.add(
-                    TouchButton.of(ButtonKind.OUTLINED, "all-free", words.say("cardscreen.all-free"), () -> presenter()
-                            .allFree()));
-        }
-        below.revalidate();
+        sheetBefore.setVisible(turns);
+        which.setVisible(turns);
+        sheetAfter.setVisible(turns);
+        which.setText(words.say("cardscreen.which-sheet", state.at() + 1, state.pages()));
+        sheetBefore.setEnabled(state.at() > 0);
+        sheetAfter.setEnabled(state.at() + 1 < state.pages());
+        allFree.setVisible(isUsed);
+        below.setVisible(turns || isUsed);
+        hint.setVisible(several && !isUsed);
+        hint.setText(words.say(state.at() == 0 ? "cardscreen.touch-used" : "cardscreen.whole-sheet"));
     }
 
     private void fillOptions(PrintState state) {

@@ -67,7 +67,7 @@ final class PrintPresenter {
     void begin(List<String> cages) {
         shown.change(state -> {
             PrintState cleared = state.isIdle() ? state.working(PrintState.Work.NONE) : state;
-            return cleared.ofCages(cages).copied(1).using(Set.of()).previewing(Optional.empty());
+            return cleared.ofCages(cages).copied(1).using(Set.of()).previewing(PrintState.Preview.FIRST);
         });
         desk.work(book -> job.means(), this::take);
     }
@@ -126,6 +126,12 @@ final class PrintPresenter {
         look();
     }
 
+    /** Looks at the next sheet, or with -1 at the one before. */
+    void turn(int by) {
+        shown.change(state -> state.turned(by));
+        look();
+    }
+
     void allFree() {
         shown.change(state -> state.using(Set.of()));
         look();
@@ -150,12 +156,14 @@ final class PrintPresenter {
         List<PrintedCard> cards = cards();
         Optional<Order> order = shown.now().order();
         if (order.isEmpty() || cards.isEmpty()) {
-            shown.change(state -> state.previewing(Optional.empty()));
+            shown.change(state -> state.previewing(PrintState.Preview.FIRST));
             return;
         }
-        desk.study(book -> job.preview(cards, order.get(), desk.today()), answer -> {
-            if (answer instanceof Answer.Got<Raster> got && shown.now().order().equals(order)) {
-                shown.change(state -> state.previewing(Optional.of(got.value())));
+        int at = shown.now().at();
+        desk.study(book -> job.preview(cards, order.get(), at, desk.today()), answer -> {
+            PrintState now = shown.now();
+            if (answer instanceof Answer.Got<Raster> got && now.order().equals(order) && now.at() == at) {
+                shown.change(state -> state.previewing(new PrintState.Preview(at, Optional.of(got.value()))));
             }
         });
     }

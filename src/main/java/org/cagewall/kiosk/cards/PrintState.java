@@ -23,7 +23,7 @@ import org.cagewall.paper.Sheet;
  * @param printers the printers of this machine, or that they are being looked for
  * @param printer the one chosen
  * @param doubt why the printer may not take this paper
- * @param preview the first sheet as it will be printed, once it is drawn
+ * @param preview the sheet that is looked at
  * @param work what is under way
  * @param problem why nothing came of the last try
  * @param news what came of it
@@ -38,7 +38,7 @@ public record PrintState(
         PrintersFound printers,
         String printer,
         Optional<String> doubt,
-        Optional<Raster> preview,
+        Preview preview,
         Work work,
         Optional<String> problem,
         Optional<String> news) {
@@ -54,6 +54,12 @@ public record PrintState(
         boolean areAny() {
             return names.filter(all -> !all.isEmpty()).isPresent();
         }
+    }
+
+    /** Which sheet is looked at, counted from 0, and how it will be printed once it is drawn. */
+    public record Preview(int sheet, Optional<Raster> drawn) {
+
+        static final Preview FIRST = new Preview(0, Optional.empty());
     }
 
     /** What is under way: nothing, pages being made, or a print and at which page it is. */
@@ -87,7 +93,7 @@ public record PrintState(
                 new PrintersFound(Optional.empty()),
                 printer,
                 Optional.empty(),
-                Optional.empty(),
+                Preview.FIRST,
                 Work.NONE,
                 Optional.empty(),
                 Optional.empty());
@@ -113,6 +119,23 @@ public record PrintState(
 
     int pages() {
         return order().map(order -> order.sheetsFor(cages.size())).orElse(0);
+    }
+
+    /** The sheet that is looked at, counted from 0: there may be fewer than when it was turned to. */
+    int at() {
+        return Math.max(0, Math.min(preview.sheet(), pages() - 1));
+    }
+
+    /** The places of the sheet that is looked at on which cards will lie. */
+    Set<Integer> taken() {
+        return pages() == 0
+                ? Set.of()
+                : order().orElseThrow().spread(cages).get(at()).keySet();
+    }
+
+    /** The places of the sheet that is looked at which were used before: only the first one may be part-used. */
+    Set<Integer> usedHere() {
+        return at() == 0 ? used : Set.of();
     }
 
     boolean isIdle() {
@@ -158,9 +181,14 @@ public record PrintState(
                 cages, sheets, sheet, faces, copies, used, printers, printer, why, preview, work, problem, news);
     }
 
-    PrintState previewing(Optional<Raster> drawn) {
+    PrintState previewing(Preview other) {
         return new PrintState(
-                cages, sheets, sheet, faces, copies, used, printers, printer, doubt, drawn, work, problem, news);
+                cages, sheets, sheet, faces, copies, used, printers, printer, doubt, other, work, problem, news);
+    }
+
+    /** What is shown of the sheet before stays until this one is drawn. */
+    PrintState turned(int by) {
+        return previewing(new Preview(at() + by, preview.drawn()));
     }
 
     /** Begins work, or ends it; what was said before is over. */

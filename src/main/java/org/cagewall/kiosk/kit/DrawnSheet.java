@@ -17,7 +17,7 @@ import org.cagewall.kiosk.theme.Tone;
 import org.cagewall.kiosk.theme.Type;
 
 /**
- * A sheet of paper as it will come out of the printer, as large as its place allows; each of its places is a button.
+ * A sheet of paper as it will come out of the printer, as large as its place allows; its places may be buttons.
  * Used on the event thread.
  */
 public final class DrawnSheet extends JPanel implements Tall {
@@ -50,6 +50,7 @@ public final class DrawnSheet extends JPanel implements Tall {
         for (int index = 0; index < places.size(); index++) {
             ((PlacePart) getComponent(index))
                     .show(places.get(index), shown.picture().isPresent());
+            getComponent(index).setEnabled(shown.touched());
         }
         if (!plan.flatMap(SheetPlan::picture).equals(shown.picture())) {
             picture = shown.picture().map(DrawnSheet::image);

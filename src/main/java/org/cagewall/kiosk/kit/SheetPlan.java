@@ -11,8 +11,9 @@ import java.util.Optional;
  * @param height of the paper
  * @param places the places on it
  * @param picture what is to be printed, where it has been drawn already
+ * @param touched whether a place does something when it is touched
  */
-public record SheetPlan(double width, double height, List<Place> places, Optional<Picture> picture) {
+public record SheetPlan(double width, double height, List<Place> places, Optional<Picture> picture, boolean touched) {
 
     /** How a place stands. */
     public enum Look {

@@ -216,6 +216,69 @@ class CardsScreenTest extends WithBirdroom {
     }
 
     @Test
+    void everySheetIsLookedAtBeforeItIsPrinted() {
+        Painted page = page("Ines").press("choose.all").press("lay-out").assertFit();
+        assertThat(whichSheet(page)).isEqualTo("Sheet 1 of 2");
+        assertThat(canPress(page, "turn.before")).isFalse();
+
+        page.press("turn.after").png("cards-second-sheet").assertFit();
+
+        assertThat(whichSheet(page)).isEqualTo("Sheet 2 of 2");
+        assertThat(said(page, "place.8")).isEqualTo("Place 8: a card is printed here");
+        assertThat(said(page, "place.9")).contains("nothing is printed here");
+        assertThat(canPress(page, "turn.after")).isFalse();
+        assertThat(whichSheet(page.press("turn.before"))).isEqualTo("Sheet 1 of 2");
+    }
+
+    @Test
+    void onlyTheFirstSheetMayBeUsedInPart() {
+        Painted page = page("Ines")
+                .press("choose.all")
+                .press("lay-out")
+                .press("place.1")
+                .press("place.2")
+                .png("cards-first-of-two")
+                .assertFit();
+        assertThat(said(page, "place.2")).contains("used already");
+
+        page.press("turn.after");
+
+        assertThat(said(page, "place.2")).contains("a card is printed here");
+        assertThat(said(page, "place.10")).contains("a card is printed here");
+        assertThat(canPress(page, "place.2")).isFalse();
+        assertThat(page.maybe("all-free")).isEmpty();
+    }
+
+    @Test
+    void whenFewerSheetsAreNeededTheLastOfThemIsLookedAt() {
+        Painted page = page("Ines").press("choose.all").press("lay-out").press("copies.more");
+        for (int sheet = 1; sheet < 4; sheet++) {
+            page.press("turn.after");
+        }
+        assertThat(whichSheet(page)).isEqualTo("Sheet 4 of 4");
+
+        page.press("copies.fewer");
+
+        assertThat(whichSheet(page)).isEqualTo("Sheet 2 of 2");
+        assertThat(said(page, "place.8")).contains("a card is printed here");
+    }
+
+    @Test
+    void whatFitsOnOneSheetHasNothingToTurn() {
+        Painted page = page("Ines").press("choose.none").press("card.A2").press("lay-out");
+
+        assertThat(page.maybe("turn.after")).isEmpty();
+    }
+
+    private static String whichSheet(Painted page) {
+        return page.find("which-sheet", JLabel.class).getText();
+    }
+
+    private static boolean canPress(Painted page, String name) {
+        return page.find(name, javax.swing.AbstractButton.class).isEnabled();
+    }
+
+    @Test
     void aSheetWithoutAFreePlaceIsSaidAndPrintsNothing() {
         Painted page = page("Ines").press("lay-out").press("sheet.roll-100x60").press("place.1");
 
@@ -273,6 +336,20 @@ class CardsScreenTest extends WithBirdroom {
                     .png("cards-print-" + size + "-" + sheet)
                     .assertFit();
         }
+    }
+
+    @ParameterizedTest
+    @EnumSource(TextSize.class)
+    void severalSheetsOfWhichTheFirstIsPartUsedAreFitAtEveryTextSize(TextSize size) {
+        birdroom.painted(size, "Ines", new Destination.Cards(), this::screen)
+                .press("lay-out")
+                .press("sheet.a4-64x38")
+                .press("copies.more")
+                .press("place.1")
+                .png("cards-several-" + size)
+                .assertFit()
+                .press("turn.after")
+                .assertFit();
     }
 
     /** What stands in a place of the first sheet. */
