@@ -39,14 +39,18 @@ public final class Printers {
     /** Where a spooler is fed by a command, Java puts the command in front of what it said. */
     private static final Pattern COMMAND = Pattern.compile("^error=.*?\\blpr?: (Error - )?", Pattern.DOTALL);
 
+    /** Where this is off, Java asks the spooler each time; on, it answers for two minutes with what it knew. */
+    private static final String KEEPS_OLD_ANSWERS = "sun.java2d.print.polling";
+
     private final Supplier<Stream<PrintService>> services;
 
     Printers(Supplier<Stream<PrintService>> services) {
         this.services = services;
     }
 
-    /** The printers that the operating system knows, asked for anew each time. */
+    /** The printers that the operating system knows, asked for anew each time: one that is plugged in now turns up. */
     public static Printers ofThisMachine() {
+        System.setProperty(KEEPS_OLD_ANSWERS, "false");
         return new Printers(() -> Stream.of(PrintServiceLookup.lookupPrintServices(null, null)));
     }
 

@@ -166,12 +166,45 @@ class SpoolerTest {
             long before = desk.room().head();
             live.press("nav.cards").press("lay-out").press("printer." + PdfPrinter.NAME);
             printer.awayDuring(() -> live.press("print")
-                    .read("did not take the cards. It said: The printer or class does not exist. Is it switched on?")
+                    .read(
+                            "The printer Cagewall-PDF is not there now, and no other is. You can save the cards as a PDF.")
                     .picture("cards-printer-gone"));
 
             assertThat(desk.room().head()).isEqualTo(before);
             assertThat(printer.documents()).isEmpty();
         }
+    }
+
+    @Test
+    @RequiresDisplay
+    void aPrinterThatIsPluggedInMeanwhileIsThereWhenThePageIsOpenedAgain() throws Exception {
+        PdfPrinter.need();
+        try (Desk desk = furnished();
+                Live live = Live.kiosk(desk)) {
+            live.press("nav.cards").press("lay-out").see("printer." + PdfPrinter.NAME);
+            live.gone("printer.Shelf").press("back");
+            PdfPrinter.besides(
+                    "Shelf", () -> live.press("lay-out").see("printer.Shelf").press("back"));
+            live.press("lay-out").see("printer." + PdfPrinter.NAME).gone("printer.Shelf");
+        }
+    }
+
+    @Test
+    void aPrinterThatTakesNoMoreSaysWhyInItsOwnWords() throws Exception {
+        PdfPrinter printer = PdfPrinter.need();
+        Printers printers = Printers.ofThisMachine();
+        Sheet sheet = sheet("a6-105x148");
+        byte[] card = CardsPdf.drawn(SampleCards.pairs(1), Order.on(sheet), TestDesk.TODAY, Words.english());
+        assertThat(printers.print(PdfPrinter.NAME, "First", card)).isEqualTo(new Printers.Done());
+        printer.document(1);
+
+        printer.sparedDuring(() -> assertThat(Words.english()
+                        .say(printers.print(PdfPrinter.NAME, "Second", card)
+                                .reason()
+                                .orElseThrow()))
+                .isEqualTo("The printer Cagewall-PDF did not take the cards. It said: Quota limit reached. "
+                        + "Is it switched on? You can save the cards as a PDF."));
+        assertThat(printer.documents()).hasSize(1);
     }
 
     @Test

@@ -81,6 +81,27 @@ public final class PdfPrinter {
         }
     }
 
+    /** Plugs one more printer in while this is done, and takes it out again. */
+    public static void besides(String another, Runnable deed) throws IOException, InterruptedException {
+        String address = lines("lpstat", "-v", NAME).get(0).replaceFirst(".*: ", "");
+        lines("lpadmin", "-p", another, "-v", address, "-E", "-P", PPD);
+        try {
+            deed.run();
+        } finally {
+            lines("lpadmin", "-x", another);
+        }
+    }
+
+    /** Has the spooler hand it no more than it has had already while this is done. */
+    public void sparedDuring(Runnable deed) throws IOException, InterruptedException {
+        lines("lpadmin", "-p", NAME, "-o", "job-quota-period=3600", "-o", "job-k-limit=1");
+        try {
+            deed.run();
+        } finally {
+            lines("lpadmin", "-p", NAME, "-o", "job-quota-period=0", "-o", "job-k-limit=0");
+        }
+    }
+
     private static List<String> lines(String... command) throws IOException, InterruptedException {
         Process process =
                 new ProcessBuilder(command).redirectError(Redirect.DISCARD).start();
