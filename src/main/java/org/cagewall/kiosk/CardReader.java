@@ -210,8 +210,9 @@ final class CardReader implements KeySink, PictureSink {
         }
         answers.add(Answer.leave("later", Message.of("kiosk.later")));
         List<Message> changes = opens.changes();
-        Message settle = Message.of("scan.reading.old-card", cage);
-        Message old = changes.isEmpty() ? settle : Message.of("kiosk.old-card-changes", settle, changes);
+        Message old = changes.isEmpty()
+                ? Message.of("scan.reading.old-card", cage)
+                : Message.of("kiosk.old-card-changes", changes);
         asking.ask(new Question(Message.of("kiosk.old-card", cage), said(old, besides), answers));
     }
 

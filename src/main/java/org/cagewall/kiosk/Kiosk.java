@@ -174,6 +174,11 @@ public final class Kiosk {
         return stage;
     }
 
+    /** Asks for the next picture of the camera, as the pulse of a window does. */
+    void look() {
+        lookout.beat();
+    }
+
     private void begin() {
         desk.listen(recorded);
         pen.listen(this::changed);
@@ -253,7 +258,9 @@ public final class Kiosk {
                         Destination.Cage.class,
                         cage -> new CageScreen(desk, pen, navigator, sheets, stage, words, stage.breadth(), cage))
                 .with(Destination.Scan.class, scan -> new ScanScreen(desk, lookout, small, words, this::paste))
-                .with(Destination.Today.class, today -> new TodayScreen(desk, pen, navigator, sheets, words))
+                .with(
+                        Destination.Today.class,
+                        today -> new TodayScreen(desk, pen, navigator, sheets, words, stage.breadth()))
                 .with(Destination.Birds.class, birds -> new BirdsScreen(desk, pen, navigator, sheets, notices, words))
                 .with(
                         Destination.Setup.class,

@@ -346,7 +346,8 @@ class CardReaderTest {
 
         @Override
         public void ask(Question question) {
-            told.add(Words.english().say(question.text()));
+            told.add(Words.english().say(question.title()) + ". "
+                    + Words.english().say(question.text()));
             offered.clear();
             question.answers().forEach(answer -> offered.put(answer.name(), answer.then()));
         }

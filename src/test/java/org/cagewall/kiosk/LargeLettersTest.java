@@ -18,7 +18,7 @@ class LargeLettersTest extends WithDemo {
 
     @TestFactory
     Stream<DynamicTest> everyDaysScreensFit() {
-        return Stream.of(TextSize.LARGER, TextSize.LARGEST)
+        return Stream.of(TextSize.LARGE, TextSize.LARGER, TextSize.LARGEST)
                 .flatMap(size -> Stream.of("Ines", "Tomas").flatMap(person -> places().entrySet().stream()
                         .map(place -> dynamicTest(
                                 size + ", " + person + ": " + place.getKey(),

@@ -144,6 +144,16 @@ public final class Painted {
         return all().stream().filter(each -> name.equals(each.getName())).findFirst();
     }
 
+    /** What can be read, part by part. */
+    public List<String> texts() {
+        return all().stream()
+                .map(each -> each instanceof JLabel label
+                        ? label.getText()
+                        : each instanceof AbstractButton button ? button.getText() : "")
+                .filter(text -> text != null && !text.isEmpty())
+                .toList();
+    }
+
     public List<String> names() {
         return all().stream()
                 .map(Component::getName)

@@ -73,6 +73,8 @@ class ScanJourneyTest extends InAWindow {
         live.read("This is cage A2. Another code was in view").picture("scan-5-two-cards");
         hold(wall());
         live.press("nav.today")
+                .see("live-small")
+                .press("nav.ahead")
                 .gone("live-small")
                 .press("nav.wall")
                 .press("small-away")

@@ -44,6 +44,7 @@ public final class CageScreen extends Page {
     private static final int COLUMN_WIDTH = 604;
 
     private static final int COLUMN_HEIGHT = 620;
+    private static final int SCREEN_HEIGHT = 800;
     private static final int LEAST_ENTRIES = 178;
 
     /** So many where the whole page is scrolled. */
@@ -85,7 +86,7 @@ public final class CageScreen extends Page {
                 ButtonKind.PLAIN, "scan", words.say("scanscreen.button"), () -> navigator.go(new Destination.Scan())));
         if (breadth.isRoomy()) {
             view.add(left, "wmin 0, hmin 0");
-            view.add(right, "wmin 0");
+            view.add(new TouchScroll(words, "acts", right), "wmin 0, hmin 0");
         } else {
             Stack page = new Stack(24);
             page.add(right);
@@ -142,7 +143,12 @@ public final class CageScreen extends Page {
         int height = parts.stream()
                 .mapToInt(part -> Tall.of(part, width) + Measure.gap())
                 .sum();
-        return height > Measure.px(COLUMN_HEIGHT - LEAST_ENTRIES);
+        return height > columnHeight() - Measure.px(LEAST_ENTRIES);
+    }
+
+    /** What stands above and below the columns grows with the letters, the screen does not. */
+    private static int columnHeight() {
+        return SCREEN_HEIGHT - Measure.px(SCREEN_HEIGHT - COLUMN_HEIGHT);
     }
 
     private List<JComponent> parts(CageState state) {
@@ -174,9 +180,9 @@ public final class CageScreen extends Page {
 
     private Card nest(CageState.Nest nest) {
         Card card = new Card(new MigLayout("insets 16 20 14 20, fillx, wrap 1, gap 0 6", "[grow,fill]"));
-        Pane head = new Pane(new MigLayout("insets 0, fillx", "[]push[]"));
-        head.add(new WrapLabel(nest.title(), Type.BUTTON, Tone.SOFT).lines(1));
-        head.add(new WrapLabel(nest.line(), Type.SECOND, Tone.SOFT).lines(1).toTheRight());
+        Pane head = new Pane(new MigLayout("insets 0, fillx", "[][grow,fill]"));
+        head.add(new WrapLabel(nest.title(), Type.BUTTON, Tone.SOFT).lines(1), "wmin pref");
+        head.add(new WrapLabel(nest.line(), Type.SECOND, Tone.SOFT).toTheRight(), "wmin 0");
         card.add(head);
         for (CageState.Lot lot : nest.lots()) {
             if (!lot.title().isEmpty()) {

@@ -15,6 +15,7 @@ import org.cagewall.kiosk.kit.Row;
 import org.cagewall.kiosk.kit.Segment;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.shell.Asking;
+import org.cagewall.kiosk.shell.Breadth;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.shell.Navigator;
 import org.cagewall.kiosk.shell.Page;
@@ -26,19 +27,21 @@ import org.cagewall.tasks.Audience;
 import org.cagewall.tasks.Urgency;
 import org.cagewall.text.Words;
 
-/** The day's list at the left, when to stop and phone at the right. Used on the event thread. */
+/** The day's list, and when to stop and phone beside it or, where it is narrow, above. Used on the event thread. */
 public final class TodayScreen extends Page {
 
     private final Words words;
+    private final Breadth breadth;
     private final Row choices = new Row();
     private final TodayPresenter presenter;
     private Optional<TodayState> last = Optional.empty();
 
-    public TodayScreen(Desk desk, Pen pen, Navigator navigator, Asking asking, Words words) {
+    public TodayScreen(Desk desk, Pen pen, Navigator navigator, Asking asking, Words words, Breadth breadth) {
         super(new MigLayout(
-                "insets 0, fill, gap 20", Measure.isRoomy() ? "[grow,fill][332!,fill]" : "[grow,fill]", "[grow,fill]"));
+                "insets 0, fill, gap 20", breadth.isRoomy() ? "[grow,fill][332!,fill]" : "[grow,fill]", "[grow,fill]"));
         this.words = words;
-        if (Measure.isRoomy()) {
+        this.breadth = breadth;
+        if (breadth.isRoomy()) {
             heading.beside(choices);
         }
         if (!Measure.isLargest()) {
@@ -49,6 +52,11 @@ public final class TodayScreen extends Page {
                     () -> navigator.go(new Destination.Scan())));
         }
         presenter = new TodayPresenter(desk, pen, navigator, asking, words, this::render);
+    }
+
+    @Override
+    public boolean leavesRoomAside() {
+        return true;
     }
 
     @Override
@@ -63,7 +71,7 @@ public final class TodayScreen extends Page {
         }
         last = Optional.of(state);
         view.removeAll();
-        if (Measure.isRoomy()) {
+        if (breadth.isRoomy()) {
             view.add(page(state), "wmin 0");
             view.add(new StopPanel(words, state.stop(), () -> presenter.safety()));
         } else {
@@ -74,8 +82,8 @@ public final class TodayScreen extends Page {
     }
 
     /** What is touched above the list; in the largest letters the owner, who has more to choose, goes without cautions. */
-    private Pane top(TodayState state) {
-        Pane top = new Pane(new MigLayout("insets 0, gap 12 12"));
+    private Row top(TodayState state) {
+        Row top = new Row();
         top.add(choices);
         top.add(TouchButton.of(
                 ButtonKind.URGENT, "stop", words.say("today.stop"), () -> presenter.phoned(Urgency.PHONE_IF_UNSURE)));

@@ -20,6 +20,7 @@ import org.cagewall.kiosk.shell.Breadth;
 import org.cagewall.kiosk.shell.Navigator;
 import org.cagewall.kiosk.shell.Page;
 import org.cagewall.kiosk.shell.Watch;
+import org.cagewall.kiosk.theme.Measure;
 import org.cagewall.text.Words;
 
 /** Every cage in its place, three short lines each. Used on the event thread. */
@@ -27,6 +28,9 @@ public final class WallScreen extends Page {
 
     /** So many tiles of the normal text size stand side by side and can still be read from a metre and a half. */
     private static final int COLUMNS = 8;
+
+    /** Larger letters have the wall scrolled, and what scrolls it takes the width of one. */
+    private static final int COLUMNS_SCROLLED = COLUMNS - 1;
 
     /** A lower tile, with the gap below it, would not hold two lines of its big word: then the wall is scrolled. */
     private static final int LEAST_HEIGHT = 178;
@@ -47,7 +51,8 @@ public final class WallScreen extends Page {
         if (breadth.isRoomy()) {
             heading.beside(choice);
         }
-        presenter = new WallPresenter(desk, navigator, words, breadth.columns(COLUMNS), this::render);
+        presenter = new WallPresenter(
+                desk, navigator, words, breadth.columns(Measure.isNormal() ? COLUMNS : COLUMNS_SCROLLED), this::render);
         heading.beside(
                 TouchButton.of(ButtonKind.PLAIN, "scan", words.say("scanscreen.button"), () -> presenter.scan()));
     }

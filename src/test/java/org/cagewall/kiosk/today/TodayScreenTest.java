@@ -9,6 +9,7 @@ import javax.swing.JLabel;
 import org.cagewall.kiosk.Painted;
 import org.cagewall.kiosk.Sat;
 import org.cagewall.kiosk.WithDaybook;
+import org.cagewall.kiosk.shell.Breadth;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.theme.Light;
 import org.cagewall.kiosk.theme.TextSize;
@@ -60,7 +61,7 @@ class TodayScreenTest extends WithDaybook {
                         TextSize.NORMAL,
                         "Tomas",
                         new Destination.Today(),
-                        (pen, stage) -> new TodayScreen(book.desk(), pen, stage, stage, WORDS))
+                        (pen, stage) -> new TodayScreen(book.desk(), pen, stage, stage, WORDS, Breadth.WHOLE))
                 .png("today-quiet")
                 .assertFit();
     }
@@ -343,6 +344,6 @@ class TodayScreenTest extends WithDaybook {
                 size,
                 person,
                 new Destination.Today(),
-                (pen, stage) -> new TodayScreen(book.desk(), pen, stage, stage, WORDS));
+                (pen, stage) -> new TodayScreen(book.desk(), pen, stage, stage, WORDS, Breadth.WHOLE));
     }
 }
