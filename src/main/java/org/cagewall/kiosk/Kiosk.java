@@ -1,11 +1,13 @@
 package org.cagewall.kiosk;
 
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import javax.swing.Timer;
 import org.cagewall.desk.DataFolder;
 import org.cagewall.desk.Desk;
@@ -81,7 +83,7 @@ public final class Kiosk {
     private Optional<String> holderBefore = Optional.empty();
     private Optional<LocalDate> reviewOpened = Optional.empty();
 
-    private Kiosk(Desk desk, Stage stage, Words words, Cameras cameras) {
+    private Kiosk(Desk desk, Stage stage, Words words, Cameras cameras, Supplier<LocalTime> time) {
         this.desk = desk;
         this.stage = stage;
         this.words = words;
@@ -89,7 +91,12 @@ public final class Kiosk {
         this.sheets = new Sheets(stage, words);
         this.reader = new CardReader(desk, pen, stage, stage, stage, sheets);
         this.lookout = new Lookout(
-                desk, new Looking(cameras, System::nanoTime), () -> settings().camera(), new Frames(), this::seen);
+                desk,
+                new Looking(cameras, System::nanoTime),
+                time,
+                () -> settings().camera(),
+                new Frames(),
+                this::seen);
     }
 
     /** Begins to have the window ready, while the record is still being opened. Returns at once; any thread. */
@@ -119,7 +126,7 @@ public final class Kiosk {
     private static Kiosk open(Desk desk, WindowAhead ahead, Words words, Runnable onLeft) {
         Light light = lightOf(desk);
         Shell shell = ahead.shellIn(light);
-        Kiosk kiosk = new Kiosk(desk, shell.stage(), words, cameras(desk));
+        Kiosk kiosk = new Kiosk(desk, shell.stage(), words, cameras(desk), desk::time);
         kiosk.shell = Optional.of(shell);
         kiosk.light = light;
         kiosk.begin();
@@ -145,7 +152,12 @@ public final class Kiosk {
 
     /** The same, with these cameras. */
     public static Kiosk on(Stage stage, Desk desk, Words words, Cameras cameras) {
-        Kiosk kiosk = new Kiosk(desk, stage, words, cameras);
+        return on(stage, desk, words, cameras, desk::time);
+    }
+
+    /** The same, at this time of the room's day as far as its camera is concerned. */
+    static Kiosk on(Stage stage, Desk desk, Words words, Cameras cameras, Supplier<LocalTime> time) {
+        Kiosk kiosk = new Kiosk(desk, stage, words, cameras, time);
         kiosk.begin();
         stage.open(kiosk.screens(), kiosk.first());
         return kiosk;

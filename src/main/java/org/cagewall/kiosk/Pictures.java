@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -77,13 +78,14 @@ public final class Pictures {
         at(NestState.CHICKS_IN_BOX).ifPresent(cage -> asOwner("nest", Destination.Cage.byScan(cage.name())));
         at(NestState.SITTING).ifPresent(cage -> asOwner("candling", Destination.Cage.byScan(cage.name()), "do.candle"));
         at(NestState.PARTING).ifPresent(cage -> asOwner("parting", Destination.Cage.byScan(cage.name())));
+        fullest().ifPresent(this::scanning);
         asOwner("today-owner", new Destination.Today());
         asOwner("ahead", new Destination.Ahead());
         asOwner("ahead-days", new Destination.Ahead(), "tab.days");
         asOwner("handover", new Destination.Handover());
         asOwner("review", new Destination.Handover(), "tab.what-happened");
         asOwner("cards", new Destination.Cards());
-        asOwner("cards-paper", new Destination.Cards(), "choose.all", "lay-out");
+        asOwner("cards-paper", new Destination.Cards(), "choose.all", "lay-out", "place.1", "place.2");
         asOwner("birds", new Destination.Birds());
         asOwner("setup", new Destination.Setup());
         asSitter("today-sitter", new Destination.Today());
@@ -92,6 +94,19 @@ public final class Pictures {
         Light.QUIET.start(TextSize.NORMAL);
         asOwner("wall-quiet-hours", new Destination.Wall());
         Light.DAY.start(TextSize.NORMAL);
+    }
+
+    /** By day: the card has opened its cage, and whoever holds it still has touched Scan again. */
+    private void scanning(Cage cage) {
+        Stage stage = new Stage(words);
+        Kiosk kiosk = Kiosk.on(stage, desk, words, InventedCamera.before(desk, cage, words), () -> LocalTime.NOON);
+        as(Role.OWNER, kiosk);
+        for (int look = 0; look < 2; look++) {
+            kiosk.navigator().go(new Destination.Scan());
+            kiosk.look();
+        }
+        write(settled(stage), "scan");
+        kiosk.end();
     }
 
     /** Of the cages that are so far, the one in whose nest most lies. */
@@ -124,20 +139,29 @@ public final class Pictures {
     private void as(Role role, String name, Destination destination, String... presses) {
         Stage stage = new Stage(words);
         Kiosk kiosk = Kiosk.on(stage, desk, words);
-        desk.room().people().stream()
-                .filter(person -> person.role() == role)
-                .findFirst()
-                .map(Person::name)
-                .ifPresent(kiosk.pen()::takenBy);
+        as(role, kiosk);
         kiosk.navigator().go(destination);
-        Floor floor = new Floor(stage);
-        floor.settle();
+        Floor floor = settled(stage);
         for (String press : presses) {
             press(stage, press);
             floor.settle();
         }
         write(floor, name);
         kiosk.end();
+    }
+
+    private void as(Role role, Kiosk kiosk) {
+        desk.room().people().stream()
+                .filter(person -> person.role() == role)
+                .findFirst()
+                .map(Person::name)
+                .ifPresent(kiosk.pen()::takenBy);
+    }
+
+    private static Floor settled(Stage stage) {
+        Floor floor = new Floor(stage);
+        floor.settle();
+        return floor;
     }
 
     private static void press(JComponent part, String name) {

@@ -11,12 +11,15 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import org.cagewall.command.Cli.Ran;
 import org.cagewall.room.CardCode;
+import org.cagewall.scan.BadPictures;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -154,6 +157,46 @@ class CardsCommandTest {
     }
 
     @Test
+    void everyBadPictureHasItsSentenceAndTheGoodOneAfterThemIsRead() throws IOException {
+        Cli cli = Cli.furnished(folder.resolve("birds"));
+        List<String> arguments = new ArrayList<>(List.of("scan"));
+        for (BadPictures.Bad bad : BadPictures.all()) {
+            arguments.add(Files.write(folder.resolve(bad.name()), bad.bytes()).toString());
+        }
+        arguments.add(symbol("good.png", card(cli, "A1")).toString());
+
+        Ran ran = cli.run(arguments.toArray(String[]::new));
+
+        assertThat(ran.code()).isEqualTo(1);
+        assertThat(ran.out()).isEqualTo("-\n".repeat(BadPictures.all().size()) + "A1\n");
+        for (BadPictures.Bad bad : BadPictures.all()) {
+            assertThat(ran.err().lines()).anyMatch(line -> line.contains(bad.name()) && line.contains(bad.said()));
+        }
+    }
+
+    @Test
+    void aWebAddressAWrongLetterAndACardOfAnotherRoomOpenNothingAndSayWhatTheyAre() throws IOException {
+        Cli cli = Cli.furnished(folder.resolve("birds"));
+        String right = card(cli, "A1");
+        String wrong = right.substring(0, 5) + (right.charAt(5) == '7' ? '8' : '7') + right.substring(6);
+        String elsewhere = new CardCode("ZZ1", 1, "11").text();
+
+        Ran ran = cli.run(
+                "scan",
+                symbol("address.png", "https://example.org/seed?a=1").toString(),
+                symbol("wrong.png", wrong).toString(),
+                symbol("elsewhere.png", elsewhere).toString());
+
+        assertThat(ran.code()).isEqualTo(1);
+        assertThat(ran.out()).isEqualTo("-\n-\n-\n");
+        assertThat(ran.err())
+                .contains(
+                        "This is not a cage card. It says: https://example.org/seed?a=1",
+                        "the code does not hold together",
+                        "This card is from another birdroom. Nothing was changed.");
+    }
+
+    @Test
     void ofTheCardsOfTwoRoomsInOnePictureTheOneNearestTheMiddleIsMeantAndTheOtherIsSaid() throws IOException {
         Cli cli = Cli.furnished(folder.resolve("birds"));
         String nearest = new CardCode("ZZ1", 3, "11").text();
@@ -178,6 +221,13 @@ class CardsCommandTest {
                         "This card is from another birdroom. Nothing was changed.",
                         "Another code was in view. The one nearest the middle was read.");
         assertThat(cli.run("scan", "--text", file.toString()).out()).isEqualTo(nearest + "\n");
+    }
+
+    /** What the symbol of this cage's card says. */
+    private String card(Cli cli, String cage) throws IOException {
+        Path pdf = folder.resolve("card.pdf");
+        cli.run("cards", "--out", pdf.toString(), cage);
+        return cli.run("scan", "--text", picture(pdf).toString()).out().strip();
     }
 
     private Path symbol(String name, String says) throws IOException {

@@ -25,6 +25,7 @@ import org.cagewall.room.Cage;
 import org.cagewall.room.CardCode;
 import org.cagewall.room.CardFaces;
 import org.cagewall.room.Room;
+import org.cagewall.scan.BadPictures;
 import org.cagewall.scan.SymbolPictures;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
@@ -32,6 +33,8 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** What a scanner types, and pictures of cards: the right cage opens, or one sentence says why not. */
 class CardReaderTest {
@@ -297,13 +300,27 @@ class CardReaderTest {
         awaited = Optional.of(cage -> chosen.add(cage.name()));
     }
 
-    @Test
-    void aFileThatIsNoPictureSaysSo() throws IOException {
-        Path file = Files.writeString(folder.resolve("notes.png"), "feed the hens");
+    @ParameterizedTest
+    @MethodSource("org.cagewall.scan.BadPictures#all")
+    void aFileThatIsDroppedAndHoldsNoCardSaysWhyAndTheNextOneOpensItsCage(BadPictures.Bad bad) throws IOException {
+        Path file = Files.write(folder.resolve(bad.name()), bad.bytes());
 
         reader.files(List.of(file));
+        assertThat(told).singleElement().asString().contains(bad.said());
+        assertThat(gone).isEmpty();
 
-        assertThat(told).singleElement().asString().contains("no picture");
+        reader.picture(SymbolPictures.of(code("A1").text()));
+        assertThat(gone).containsExactly(Destination.Cage.byHand("A1"));
+    }
+
+    @Test
+    void aPastedPictureOfOnePixelOrOfFarTooManySaysSo() {
+        reader.picture(new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB));
+        reader.picture(new BufferedImage(10_000, 10_000, BufferedImage.TYPE_BYTE_BINARY));
+
+        assertThat(told).hasSize(2);
+        assertThat(told.get(0)).contains("No card code");
+        assertThat(told.get(1)).contains("too large");
     }
 
     private CardCode code(String cage) {

@@ -8,10 +8,16 @@ import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 import javax.imageio.ImageIO;
 import org.cagewall.desk.Desk;
 import org.cagewall.desk.TestDesk;
+import org.cagewall.room.CardCode;
+import org.cagewall.scan.Decoder;
+import org.cagewall.scan.Meaning;
 import org.cagewall.text.Words;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -19,24 +25,70 @@ import org.junit.jupiter.api.io.TempDir;
 class PicturesTest {
 
     @TempDir
-    Path folder;
+    static Path folder;
+
+    private static Desk desk;
+    private static List<Path> painted;
+
+    @BeforeAll
+    static void paint() {
+        desk = TestDesk.demo(folder.resolve("room"));
+        painted = Pictures.paint(desk, Words.english(), folder.resolve("pictures"));
+    }
+
+    @AfterAll
+    static void close() {
+        desk.close();
+    }
 
     @Test
     void everyPictureShowsAWholeScreen() throws IOException {
-        try (Desk desk = TestDesk.demo(folder.resolve("room"))) {
-            List<Path> painted = Pictures.paint(desk, Words.english(), folder.resolve("pictures"));
-
-            assertThat(painted).hasSizeGreaterThan(10);
-            for (Path file : painted) {
-                BufferedImage picture = ImageIO.read(file.toFile());
-                assertThat(picture.getWidth()).isEqualTo(1280);
-                assertThat(picture.getHeight()).isEqualTo(800);
-                assertThat(coloursInTheCorners(picture))
-                        .as("ground and bar of %s", file)
-                        .doesNotContain(0xFF000000);
-                assertThat(colours(picture)).as("parts of %s", file).hasSizeGreaterThan(20);
-            }
+        assertThat(painted).hasSizeGreaterThan(10);
+        for (Path file : painted) {
+            BufferedImage picture = ImageIO.read(file.toFile());
+            assertThat(picture.getWidth()).isEqualTo(1280);
+            assertThat(picture.getHeight()).isEqualTo(800);
+            assertThat(coloursInTheCorners(picture))
+                    .as("ground and bar of %s", file)
+                    .doesNotContain(0xFF000000);
+            assertThat(colours(picture)).as("parts of %s", file).hasSizeGreaterThan(20);
         }
+    }
+
+    @Test
+    void theCameraOnTheScanScreenSeesACardOfTheRoom() {
+        String text = new Decoder()
+                .decode(org.cagewall.scan.Pictures.read(picture("scan")))
+                .text()
+                .orElseThrow();
+
+        assertThat(Meaning.of(CardCode.read(text), desk.room())).isInstanceOf(Meaning.Opens.class);
+    }
+
+    /** Two places are used already, so nothing is printed on the upper row. */
+    @Test
+    void thePaperShowsAPartUsedSheet() throws IOException {
+        BufferedImage paper = ImageIO.read(picture("cards-paper").toFile());
+
+        assertThat(printed(paper)).isNotEmpty().noneMatch(y -> y < 200);
+    }
+
+    /** The rows of the picture in which a printed card's black stands. */
+    private static List<Integer> printed(BufferedImage paper) {
+        return IntStream.range(92, 600)
+                .filter(y -> IntStream.range(24, 504)
+                                .filter(x -> (paper.getRGB(x, y) & 0xFFFFFF) == 0)
+                                .count()
+                        > 20)
+                .boxed()
+                .toList();
+    }
+
+    private static Path picture(String name) {
+        return painted.stream()
+                .filter(file -> file.endsWith(name + ".png"))
+                .findFirst()
+                .orElseThrow();
     }
 
     private static Set<Integer> coloursInTheCorners(BufferedImage picture) {

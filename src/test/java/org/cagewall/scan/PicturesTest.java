@@ -13,13 +13,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Random;
-import java.util.zip.CRC32;
-import java.util.zip.DeflaterOutputStream;
 import javax.imageio.ImageIO;
 import org.cagewall.text.Words;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class PicturesTest {
@@ -30,7 +29,7 @@ class PicturesTest {
     private Path folder;
 
     @ParameterizedTest
-    @ValueSource(strings = {"png", "jpg", "gif", "bmp"})
+    @ValueSource(strings = {"png", "jpg", "gif", "bmp", "tif"})
     void aCardIsReadFromTheUsualKindsOfFile(String kind) throws IOException {
         Path file = folder.resolve("card." + kind);
         Files.write(file, bytes(kind));
@@ -44,26 +43,30 @@ class PicturesTest {
         assertThat(decoder.decode(Pictures.read(file)).text()).isPresent();
     }
 
-    @Test
-    void aTextThatIsCalledAPictureIsNone() throws IOException {
-        Path file = folder.resolve("card.png");
-        Files.writeString(file, "Husks out of the seed dish, then fill.");
-        assertThat(reason(Pictures.read(file)))
-                .isEqualTo("The file card.png is no picture that can be read here. Save it as PNG or JPEG.");
+    @ParameterizedTest
+    @MethodSource("org.cagewall.scan.BadPictures#all")
+    void whatIsNoPictureOrTooLargeOrHoldsNoCardSaysSo(BadPictures.Bad bad) {
+        assertThat(reason(Pictures.read(bad.name(), bad.bytes()))).contains(bad.said());
     }
 
+    /** A picture of 60 million pixels is read with few of them. */
     @Test
-    void aPictureThatWasCutShortIsSaidToBe() throws IOException {
-        byte[] whole = bytes("png");
-        assertThat(reason(Pictures.read("card.png", Arrays.copyOf(whole, whole.length / 2))))
-                .contains("cut short");
-        assertThat(reason(Pictures.read("card.png", Arrays.copyOf(whole, 20)))).contains("cut short");
+    void aSmallFileThatUnfoldsToALargePictureIsReadWithFewerPixels() {
+        BadPictures.Bad large = BadPictures.all().stream()
+                .filter(bad -> bad.name().equals("large.png"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(large.bytes()).hasSizeLessThan(100_000);
+        assertThat(((Frame.Picture) Pictures.read(large.name(), large.bytes()))
+                        .luma()
+                        .width())
+                .isLessThan(4_000);
     }
 
     @Test
     void whateverIsInAFileItGetsAnAnswer() throws IOException {
         Random seeded = new Random(1);
-        for (String kind : new String[] {"png", "jpg", "gif", "bmp"}) {
+        for (String kind : new String[] {"png", "jpg", "gif", "bmp", "tif"}) {
             byte[] whole = bytes(kind);
             for (int i = 0; i < 40; i++) {
                 byte[] spoilt = Arrays.copyOf(whole, 4 + seeded.nextInt(whole.length));
@@ -87,28 +90,10 @@ class PicturesTest {
     /** A file of a few bytes may claim any size: the claim is refused before memory is taken for it. */
     @Test
     void aPictureThatClaimsToBeHugeIsRefusedUnread() throws IOException {
-        assertThat(reason(Pictures.read("huge.png", pngThatClaims(100_000, 100_000))))
+        assertThat(reason(Pictures.read("huge.png", BadPictures.pngThatClaims(100_000, 100_000))))
                 .contains("too large");
-        assertThat(reason(Pictures.read("huge.png", pngThatClaims(Integer.MAX_VALUE, Integer.MAX_VALUE))))
+        assertThat(reason(Pictures.read("huge.png", BadPictures.pngThatClaims(Integer.MAX_VALUE, Integer.MAX_VALUE))))
                 .isNotBlank();
-    }
-
-    @Test
-    void aPictureOfAHundredMegapixelsIsRefusedUnread() throws IOException {
-        assertThat(reason(Pictures.read("wall.png", pngThatClaims(10_000, 10_000))))
-                .contains("too large");
-    }
-
-    /** A few kilobytes that unfold to 60 million pixels: read with few of them, and nothing is in it. */
-    @Test
-    void aSmallFileThatUnfoldsToALargePictureIsReadWithFewerPixels() throws IOException {
-        BufferedImage empty = new BufferedImage(10_000, 6_000, BufferedImage.TYPE_BYTE_BINARY);
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        ImageIO.write(empty, "png", out);
-        assertThat(out.size()).isLessThan(100_000);
-        Frame frame = Pictures.read("bomb.png", out.toByteArray());
-        assertThat(((Frame.Picture) frame).luma().width()).isLessThan(4_000);
-        assertThat(decoder.decode(frame)).isEqualTo(new Decoding.Nothing());
     }
 
     /** A comment of 256 million letters, packed into a quarter of a million bytes, in front of a card. */
@@ -119,23 +104,12 @@ class PicturesTest {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         out.write(card, 0, afterHeader);
         ByteArrayOutputStream comment = new ByteArrayOutputStream();
-        comment.write("zTXtComment\0\0".getBytes(StandardCharsets.ISO_8859_1));
-        try (DeflaterOutputStream packed = new DeflaterOutputStream(comment)) {
-            for (int i = 0; i < 256; i++) {
-                packed.write(new byte[1_000_000]);
-            }
-        }
-        chunk(comment.toByteArray(), new DataOutputStream(out));
+        comment.write("Comment\0\0".getBytes(StandardCharsets.ISO_8859_1));
+        comment.write(BadPictures.packed());
+        BadPictures.chunk("zTXt", comment.toByteArray(), new DataOutputStream(out));
         out.write(card, afterHeader, card.length - afterHeader);
         assertThat(decoder.decode(Pictures.read("card.png", out.toByteArray())).text())
                 .isPresent();
-    }
-
-    @Test
-    void aPictureOfOnePixelHoldsNothing() throws IOException {
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        ImageIO.write(new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB), "png", out);
-        assertThat(decoder.decode(Pictures.read("dot.png", out.toByteArray()))).isEqualTo(new Decoding.Nothing());
     }
 
     @Test
@@ -195,29 +169,6 @@ class PicturesTest {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ImageIO.write(DecoderTest.card(8, 0), kind, out);
         return out.toByteArray();
-    }
-
-    /** The signature and header of a PNG file (W3C, Portable Network Graphics) and nothing after it. */
-    private static byte[] pngThatClaims(int width, int height) throws IOException {
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        DataOutputStream out = new DataOutputStream(bytes);
-        out.writeLong(0x89504E470D0A1A0AL);
-        ByteArrayOutputStream chunk = new ByteArrayOutputStream();
-        DataOutputStream header = new DataOutputStream(chunk);
-        header.write("IHDR".getBytes(StandardCharsets.US_ASCII));
-        header.writeInt(width);
-        header.writeInt(height);
-        header.write(new byte[] {8, 2, 0, 0, 0});
-        chunk(chunk.toByteArray(), out);
-        return bytes.toByteArray();
-    }
-
-    private static void chunk(byte[] kindAndContent, DataOutputStream out) throws IOException {
-        out.writeInt(kindAndContent.length - 4);
-        out.write(kindAndContent);
-        CRC32 check = new CRC32();
-        check.update(kindAndContent);
-        out.writeInt((int) check.getValue());
     }
 
     private static String reason(Frame frame) {

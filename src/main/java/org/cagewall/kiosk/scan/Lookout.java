@@ -2,6 +2,7 @@ package org.cagewall.kiosk.scan;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -24,6 +25,7 @@ public final class Lookout {
 
     private final Desk desk;
     private final Looking looking;
+    private final Supplier<LocalTime> time;
     private final Pulse pulse;
     private final Cards cards;
     private final List<Watcher> watchers = new ArrayList<>();
@@ -93,11 +95,14 @@ public final class Lookout {
     }
 
     /**
+     * @param time the time of day in the room, for its quiet hours
      * @param wanted the camera that was chosen last; empty before any was
      * @param cards gets each card of this birdroom that comes into view
      */
-    public Lookout(Desk desk, Looking looking, Supplier<String> wanted, Pulse pulse, Cards cards) {
+    public Lookout(
+            Desk desk, Looking looking, Supplier<LocalTime> time, Supplier<String> wanted, Pulse pulse, Cards cards) {
         this.desk = desk;
+        this.time = time;
         this.looking = looking;
         this.wanted = wanted;
         this.pulse = pulse;
@@ -262,7 +267,7 @@ public final class Lookout {
         return desk.room()
                 .settings()
                 .quiet()
-                .filter(hours -> hours.holds(desk.time()))
+                .filter(hours -> hours.holds(time.get()))
                 .isPresent();
     }
 }

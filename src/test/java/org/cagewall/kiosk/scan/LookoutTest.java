@@ -53,6 +53,7 @@ class LookoutTest {
         lookout = new Lookout(
                 desk,
                 new Looking(driver.cameras(clock::nanos), clock::nanos),
+                desk::time,
                 () -> KioskSettings.read(desk.folder().kioskProperties())
                         .camera()
                         .camera(),
