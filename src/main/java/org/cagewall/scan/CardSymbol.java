@@ -17,14 +17,6 @@ final class CardSymbol {
 
     private static final int SIDE = 21;
     private static final int BITS = 8 * ReedSolomon.WORDS;
-    private static final int MASKS = 8;
-    private static final int FORMAT_BITS = 15;
-
-    /** Level H is 10, before the mask's three bits. */
-    private static final int LEVEL_H = 0b10_000;
-
-    private static final int FORMAT_GENERATOR = 0b101_0011_0111;
-    private static final int FORMAT_MASK = 0b101_0100_0001_0010;
 
     /** How many of the masks are tried that the format information tells of most clearly; measured. */
     private static final int LIKELY_MASKS = 3;
@@ -47,7 +39,6 @@ final class CardSymbol {
     private static final double PATCH = 1;
 
     private static final int[] DATA = dataModules();
-    private static final int[][] FORMAT = {formatModules(true), formatModules(false)};
 
     private CardSymbol() {}
 
@@ -57,41 +48,12 @@ final class CardSymbol {
      * @param darkness of each module, numbered as {@link KnownModules}: 1 as dark as ink, -1 as light as paper, 0 unsure
      */
     static Optional<CardCode> read(double[] darkness) {
-        return likelyMasks(darkness)
-                .mapToObj(mask -> read(darkness, mask))
+        return Format.likeliest(darkness, MODULES).stream()
+                .filter(format -> format.level() == Format.LEVEL_H)
+                .limit(LIKELY_MASKS)
+                .map(format -> read(darkness, format.mask()))
                 .flatMap(Optional::stream)
                 .findFirst();
-    }
-
-    private static IntStream likelyMasks(double[] darkness) {
-        return IntStream.range(0, MASKS)
-                .boxed()
-                .sorted(Comparator.comparingDouble(mask -> -likelihood(darkness, mask)))
-                .limit(LIKELY_MASKS)
-                .mapToInt(Integer::intValue);
-    }
-
-    private static double likelihood(double[] darkness, int mask) {
-        int format = format(mask);
-        double sum = 0;
-        for (int[] copy : FORMAT) {
-            for (int i = 0; i < FORMAT_BITS; i++) {
-                double value = Math.max(-1, Math.min(1, darkness[copy[i]]));
-                sum += (format >> (FORMAT_BITS - 1 - i) & 1) == 1 ? value : -value;
-            }
-        }
-        return sum;
-    }
-
-    private static int format(int mask) {
-        int data = LEVEL_H | mask;
-        int rest = data << 10;
-        for (int bit = 14; bit >= 10; bit--) {
-            if ((rest >> bit & 1) == 1) {
-                rest ^= FORMAT_GENERATOR << (bit - 10);
-            }
-        }
-        return (data << 10 | rest) ^ FORMAT_MASK;
     }
 
     private static Optional<CardCode> read(double[] darkness, int mask) {
@@ -185,9 +147,7 @@ final class CardSymbol {
     /** The modules of the words, bit by bit: up and down in columns of two, from the right. */
     private static int[] dataModules() {
         boolean[] format = new boolean[MODULES.count()];
-        for (boolean first : new boolean[] {true, false}) {
-            Arrays.stream(formatModules(first)).forEach(module -> format[module] = true);
-        }
+        Arrays.stream(Format.modules(MODULES)).forEach(module -> format[module] = true);
         int[] modules = new int[BITS];
         int count = 0;
         boolean up = true;
@@ -207,19 +167,5 @@ final class CardSymbol {
             up = !up;
         }
         return modules;
-    }
-
-    /** Where the format information stands, the highest bit first: around the upper left corner, or in two parts. */
-    private static int[] formatModules(boolean upperLeft) {
-        IntStream columns = upperLeft
-                ? IntStream.of(0, 1, 2, 3, 4, 5, 7, 8, 8, 8, 8, 8, 8, 8, 8)
-                : IntStream.of(8, 8, 8, 8, 8, 8, 8, 13, 14, 15, 16, 17, 18, 19, 20);
-        int[] rows = upperLeft
-                ? new int[] {8, 8, 8, 8, 8, 8, 8, 8, 7, 5, 4, 3, 2, 1, 0}
-                : new int[] {20, 19, 18, 17, 16, 15, 14, 8, 8, 8, 8, 8, 8, 8, 8};
-        int[] across = columns.toArray();
-        return IntStream.range(0, FORMAT_BITS)
-                .map(i -> MODULES.number(across[i], rows[i]))
-                .toArray();
     }
 }

@@ -19,8 +19,8 @@ final class Fit {
     private static final double SPREAD = 0.3;
     private static final double PLAIN = 0.5;
 
-    /** How far the fourth corner is moved at first, of the way between two corners; measured. */
-    private static final double LAST_CORNER = 0.17;
+    /** How far the fourth corner is moved at first, in modules; measured. */
+    private static final double LAST_CORNER = 2.4;
 
     /** Less is no symbol but the noise of a flat surface; of 255. */
     private static final double LEAST_STEP = 12;
@@ -40,11 +40,15 @@ final class Fit {
         this.luma = luma;
         this.known = known;
         this.marks = known.marks();
-        this.data = known.everySecondOfData();
+        this.data = known.someOfData();
         this.lights = (int) Arrays.stream(marks)
                 .filter(mark -> known.kind(mark) == KnownModules.LIGHT)
                 .count();
         this.seen = new double[known.count()];
+    }
+
+    KnownModules known() {
+        return known;
     }
 
     /** A pose and how well it fits: 1 is a sharp and clean symbol, 0 is chance. */
@@ -66,8 +70,7 @@ final class Fit {
     Fitted near(Pose start) {
         Fitted best = of(start);
         double module = start.module();
-        double farthest = LAST_CORNER * (known.side() - 2 * Pose.INSET);
-        for (double step = farthest; step > 0.5; step /= 2) {
+        for (double step = LAST_CORNER; step > 0.5; step /= 2) {
             best = climbed(best, step * module, 4, 6);
         }
         for (double step = 0.5; step > 0.1; step /= 2) {

@@ -18,14 +18,25 @@ final class KnownModules {
     static final int DARK = 1;
     static final int LIGHT = -1;
 
+    /** More tell no more about how a symbol lies; measured. */
+    private static final int MOST_OF_DATA = 400;
+
+    /** ISO/IEC 18004, 7.10: from this version on a symbol says its version. */
+    private static final int LEAST_TOLD = 7;
+
+    private static final int VERSION_BITS = 18;
+    private static final int VERSION_GENERATOR = 0b1_1111_0010_0101;
+
+    private final Version version;
     private final int side;
     private final int[] kinds;
     private final int[] columns;
     private final int[] rows;
     private final int[] pairs;
 
-    private KnownModules(int version) {
-        side = 17 + 4 * version;
+    private KnownModules(int number) {
+        version = Version.getVersionForNumber(number);
+        side = version.getDimensionForVersion();
         kinds = new int[stride() * stride()];
         columns = IntStream.range(0, kinds.length)
                 .map(module -> module % stride() - RIM)
@@ -35,11 +46,14 @@ final class KnownModules {
                 .toArray();
         drawRim();
         drawTiming();
-        drawAlignments(Version.getVersionForNumber(version));
+        drawAlignments();
         drawCorner(0, 0);
         drawCorner(side - 7, 0);
         drawCorner(0, side - 7);
         set(8, side - 8, DARK);
+        if (number >= LEAST_TOLD) {
+            drawVersion(number);
+        }
         pairs = neighbours();
     }
 
@@ -47,8 +61,17 @@ final class KnownModules {
         return new KnownModules(version);
     }
 
+    Version version() {
+        return version;
+    }
+
     int side() {
         return side;
+    }
+
+    /** The columns, and rows, in which the middles of the alignment patterns lie; none in version 1. */
+    int[] alignments() {
+        return version.getAlignmentPatternCenters();
     }
 
     /** How many modules are looked at in a row, the rim with them. */
@@ -79,10 +102,14 @@ final class KnownModules {
                 .toArray();
     }
 
-    /** Every second module of data, as the black squares of a chessboard. */
-    int[] everySecondOfData() {
-        return IntStream.range(0, kinds.length)
+    /** Every second module of data, as the black squares of a chessboard; of large symbols fewer, as evenly spread. */
+    int[] someOfData() {
+        int[] squares = IntStream.range(0, kinds.length)
                 .filter(module -> kinds[module] == DATA && (column(module) + row(module)) % 2 != 0)
+                .toArray();
+        int step = 1 + squares.length / MOST_OF_DATA;
+        return IntStream.range(0, squares.length / step)
+                .map(i -> squares[i * step])
                 .toArray();
     }
 
@@ -123,8 +150,8 @@ final class KnownModules {
         }
     }
 
-    private void drawAlignments(Version version) {
-        int[] centres = version.getAlignmentPatternCenters();
+    private void drawAlignments() {
+        int[] centres = alignments();
         for (int column : centres) {
             for (int row : centres) {
                 boolean inCorner =
@@ -133,6 +160,22 @@ final class KnownModules {
                     drawSquares(column, row, 2);
                 }
             }
+        }
+    }
+
+    /** Twice, in three columns beside a corner square and in three rows above another; the least bit first. */
+    private void drawVersion(int number) {
+        int rest = number << 12;
+        for (int bit = VERSION_BITS - 1; bit >= 12; bit--) {
+            if ((rest >> bit & 1) == 1) {
+                rest ^= VERSION_GENERATOR << (bit - 12);
+            }
+        }
+        int word = number << 12 | rest;
+        for (int i = 0; i < VERSION_BITS; i++) {
+            int kind = (word >> i & 1) == 1 ? DARK : LIGHT;
+            set(side - 11 + i % 3, i / 3, kind);
+            set(i / 3, side - 11 + i % 3, kind);
         }
     }
 

@@ -84,6 +84,15 @@ public final class Luma {
         return new Luma(partWidth, partHeight, part);
     }
 
+    /** The picture with light for dark. */
+    Luma inverted() {
+        byte[] inverted = new byte[brightness.length];
+        for (int i = 0; i < inverted.length; i++) {
+            inverted[i] = (byte) ~brightness[i];
+        }
+        return new Luma(width, height, inverted);
+    }
+
     /** The picture at half its size. */
     Luma half() {
         return averaged(Math.max(1, width / 2), Math.max(1, height / 2));

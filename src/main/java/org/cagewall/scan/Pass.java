@@ -51,6 +51,15 @@ enum Pass {
         }
     },
 
+    /** Light codes on dark, as on a screen; no card is. */
+    INVERTED {
+        @Override
+        List<Sighting> look(Luma luma) {
+            Luma other = luma.inverted();
+            return SymbolSearch.in(other, Dark.belowMean(other, shortSide(other) / 16, 0.05));
+        }
+    },
+
     PLAIN {
         @Override
         List<Sighting> look(Luma luma) {

@@ -4,7 +4,7 @@ package org.cagewall.scan;
  * How a symbol lies in a picture: where four of its points are seen, the middles of its three corner squares and the like
  * point of the fourth corner, and how far the paper between them is bent. Immutable; any thread.
  */
-final class Pose {
+final class Pose implements View {
 
     /** The points' distance from the symbol's edge, in modules: the middle of a corner square. */
     static final double INSET = 3.5;
@@ -14,6 +14,8 @@ final class Pose {
 
     /** After the corners: how far the middle of a row is pushed aside, then the middle of a column. */
     static final int PARTS = 12;
+
+    private static final int ROUNDS = 3;
 
     private final double[] parts;
     private final int side;
@@ -63,6 +65,28 @@ final class Pose {
         return new Pose(others, side);
     }
 
+    /** The pose with its fourth corner moved so that a spot of the symbol is seen there. */
+    Pose lastCornerBy(double column, double row, double x, double y) {
+        Pose pose = this;
+        double[] here = new double[2];
+        double[] across = new double[2];
+        double[] down = new double[2];
+        for (int round = 0; round < ROUNDS; round++) {
+            pose.see(column, row, here);
+            pose.moved(4, 1).see(column, row, across);
+            pose.moved(5, 1).see(column, row, down);
+            double a = across[0] - here[0];
+            double b = down[0] - here[0];
+            double c = across[1] - here[1];
+            double d = down[1] - here[1];
+            double area = a * d - b * c;
+            double offX = x - here[0];
+            double offY = y - here[1];
+            pose = pose.moved(4, (offX * d - offY * b) / area).moved(5, (offY * a - offX * c) / area);
+        }
+        return pose;
+    }
+
     /** The pose in a picture that is that many times as large, pixel middles being at whole numbers. */
     Pose scaled(double times) {
         double[] larger = parts.clone();
@@ -93,13 +117,8 @@ final class Pose {
         return true;
     }
 
-    /**
-     * Where a spot of the symbol is seen.
-     *
-     * @param column modules from the left edge; the middle of the first module is at 0.5
-     * @param spot gets x and y, in pixels
-     */
-    void see(double column, double row, double[] spot) {
+    @Override
+    public void see(double column, double row, double[] spot) {
         double u = (column - INSET) / (side - 2 * INSET);
         double v = (row - INSET) / (side - 2 * INSET);
         double depth = g * u + h * v + 1;

@@ -17,7 +17,7 @@ final class Samples {
         this.values = values;
     }
 
-    static Samples of(Luma luma, Pose pose, KnownModules known) {
+    static Samples of(Luma luma, View view, KnownModules known) {
         double[] values = new double[known.count()];
         double[] spot = new double[2];
         int module = 0;
@@ -25,7 +25,7 @@ final class Samples {
             for (int column = -KnownModules.RIM; column < known.side() + KnownModules.RIM; column++) {
                 double sum = 0;
                 for (double[] aside : SPOTS) {
-                    pose.see(column + 0.5 + aside[0], row + 0.5 + aside[1], spot);
+                    view.see(column + 0.5 + aside[0], row + 0.5 + aside[1], spot);
                     sum += luma.between(spot[0], spot[1]);
                 }
                 values[module++] = sum / SPOTS.length;

@@ -21,18 +21,21 @@ final class SymbolSearch {
     private static final int FOLLOWED = 3;
 
     private static final int MOST_TRIPLES = 40;
+    private static final int MOST_OTHERS = 3;
     private static final int MOST_FOR_PAIRS = 6;
     private static final int MOST_ALONE = 4;
 
     private final Luma luma;
     private final Dark dark;
     private final Fit cards;
+    private final OtherSearch others;
     private final List<Sighting> seen = new ArrayList<>();
 
     private SymbolSearch(Luma luma, Dark dark) {
         this.luma = luma;
         this.dark = dark;
         this.cards = new Fit(luma, CardSymbol.MODULES);
+        this.others = new OtherSearch(luma);
     }
 
     /** All symbols that can be read; what was seen lies in the pixels of this picture. */
@@ -44,13 +47,19 @@ final class SymbolSearch {
 
     private void search(List<Finder> finders) {
         List<Triple> triples = Triple.of(finders, dark);
-        triples = triples.subList(0, Math.min(MOST_TRIPLES, triples.size()));
         follow(triples.stream()
+                .limit(MOST_TRIPLES)
                 .filter(Triple::mayBeCard)
                 .map(triple -> cards.best(triple.poses(CardSymbol.MODULES.side())))
                 .toList());
         if (seen.isEmpty()) {
-            triples.stream().limit(FOLLOWED).forEach(this::readAny);
+            triples.stream()
+                    .sorted(Comparator.comparingDouble(Triple::oddness))
+                    .limit(MOST_OTHERS)
+                    .map(others::read)
+                    .flatMap(Optional::stream)
+                    .limit(1)
+                    .forEach(read -> seen.add(sighting(read.text(), read.pose())));
         }
         if (seen.isEmpty()) {
             List<Outlined> outlined = finders.stream()
@@ -112,24 +121,6 @@ final class SymbolSearch {
 
     private static Optional<String> card(double[] darkness) {
         return CardSymbol.read(darkness).map(code -> code.text());
-    }
-
-    private void readAny(Triple triple) {
-        for (int version : triple.versions()) {
-            KnownModules known = KnownModules.of(version);
-            Fit fit = new Fit(luma, known);
-            Fit.Fitted start = fit.best(triple.poses(known.side()));
-            if (start.worth() < LEAST_WORTH || !seen.isEmpty() || isSeen(start.pose())) {
-                continue;
-            }
-            Fit.Fitted fitted = fit.near(start.pose());
-            if (fitted.worth() > SURE_WORTH) {
-                Samples samples = Samples.of(luma, fitted.pose(), known);
-                AnySymbol.read(samples.darkness(), known)
-                        .or(() -> AnySymbol.read(Equaliser.darkness(samples), known))
-                        .ifPresent(text -> seen.add(sighting(text, fitted.pose())));
-            }
-        }
     }
 
     private static Sighting sighting(String text, Pose pose) {

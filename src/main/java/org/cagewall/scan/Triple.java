@@ -10,6 +10,9 @@ final class Triple {
     /** Between the middles of two corner squares of version 1. */
     private static final double MODULES = 14;
 
+    /** How much it counts that a corner square is seen on few rows; measured. */
+    private static final double SELDOM = 0.3;
+
     private final Finder corner;
     private final Finder right;
     private final Finder below;
@@ -77,8 +80,16 @@ final class Triple {
         return count == 0 ? Double.NaN : distance * Pose.INSET * count / sum;
     }
 
-    /** How far the sides are from being of one length with a right angle between them. */
+    /** How far it is from what a card shows. */
     private double oddity() {
+        return oddness() + Math.abs(Math.log(modules / MODULES));
+    }
+
+    /**
+     * How far the sides are from being of one length with a right angle between them, the squares from being of one size,
+     * and from being seen on as many rows as they have.
+     */
+    double oddness() {
         double one = corner.distance(right);
         double other = corner.distance(below);
         double cosine = ((right.x() - corner.x()) * (below.x() - corner.x())
@@ -89,7 +100,11 @@ final class Triple {
         return Math.abs(cosine)
                 + Math.abs(Math.log(one / other))
                 + Math.log(sizes)
-                + Math.abs(Math.log(modules / MODULES));
+                + SELDOM * (seldom(corner) + seldom(right) + seldom(below));
+    }
+
+    private static double seldom(Finder finder) {
+        return Math.log(Math.max(1, 2 * finder.size() / finder.seen()));
     }
 
     /** Whether it may be version 1, as a card's; measured, so many modules may be told wrongly. */
@@ -97,12 +112,12 @@ final class Triple {
         return modules > 8 && modules < 22;
     }
 
-    /** The versions that it may be of (ISO/IEC 18004: four modules more each), the likeliest first. */
-    int[] versions() {
+    /** The versions that it may be of (ISO/IEC 18004: four modules more each); measured, so many may be told wrongly. */
+    IntStream versions() {
         double version = (modules - 10) / 4;
-        int nearest = (int) Math.round(version);
-        int next = version > nearest ? nearest + 1 : nearest - 1;
-        return IntStream.of(nearest, next).filter(it -> it >= 1 && it <= 40).toArray();
+        double off = 0.75 + 0.1 * version;
+        return IntStream.rangeClosed(
+                Math.max(1, (int) Math.ceil(version - off)), Math.min(40, (int) Math.floor(version + off)));
     }
 
     /**

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import com.google.zxing.BarcodeFormat;
+import com.google.zxing.EncodeHintType;
 import com.google.zxing.WriterException;
 import com.google.zxing.common.BitMatrix;
 import com.google.zxing.qrcode.QRCodeWriter;
@@ -13,6 +14,7 @@ import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import org.cagewall.cards.Symbol;
 import org.cagewall.cards.Symbols;
@@ -138,6 +140,33 @@ class DecoderTest {
         for (int y = 0; y < 300; y++) {
             for (int x = 0; x < 300; x++) {
                 picture.setRGB(x, y, (bits.get(x, y) ? Color.BLACK : Color.WHITE).getRGB());
+            }
+        }
+        assertThat(decoder.decode(Luma.of(picture)).text()).contains(text);
+    }
+
+    /** ISO/IEC 18004: a symbol says the same light on dark and in a mirror; from version 7 on it says its version. */
+    @ParameterizedTest
+    @CsvSource({
+        "2, false, false",
+        "2, true, false",
+        "2, false, true",
+        "7, false, false",
+        "14, true, false",
+        "25, false, true"
+    })
+    void aCodeOfAnyVersionIsReadAlsoInvertedAndInAMirror(int version, boolean inverted, boolean mirrored)
+            throws WriterException {
+        String text = "seed.".repeat(version);
+        int pixels = version < 10 ? 6 : 4;
+        BitMatrix bits = new QRCodeWriter()
+                .encode(text, BarcodeFormat.QR_CODE, 1, 1, Map.of(EncodeHintType.QR_VERSION, version));
+        int side = bits.getWidth() * pixels;
+        BufferedImage picture = blank(side + 60, side + 40, inverted ? Color.BLACK : Color.WHITE);
+        for (int y = 0; y < side; y++) {
+            for (int x = 0; x < side; x++) {
+                boolean dark = bits.get(x / pixels, y / pixels) != inverted;
+                picture.setRGB(20 + (mirrored ? side - 1 - x : x), 20 + y, (dark ? Color.BLACK : Color.WHITE).getRGB());
             }
         }
         assertThat(decoder.decode(Luma.of(picture)).text()).contains(text);

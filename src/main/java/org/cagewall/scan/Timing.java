@@ -1,0 +1,76 @@
+package org.cagewall.scan;
+
+/**
+ * Tells by the two timing patterns, dark and light in turn between the corner squares (ISO/IEC 18004, 6.3.5), how far the
+ * paper between them is bent. One thread.
+ */
+final class Timing {
+
+    /** Where the patterns run, and how far from them a pattern is looked for, of the symbol's side; measured. */
+    private static final double LINE = 6.5;
+
+    private static final double FAR = 0.12;
+    private static final double STEP = 0.5;
+
+    /** A bend must show the pattern so much better than none; measured. */
+    private static final double GAIN = 0.15;
+
+    /** Smaller differences in brightness are noise, squared. */
+    private static final double LEAST = 30;
+
+    private final Luma luma;
+    private final int side;
+    private final double[] spot = new double[2];
+
+    Timing(Luma luma, KnownModules known) {
+        this.luma = luma;
+        this.side = known.side();
+    }
+
+    /** The pose with the bend with which both patterns are seen best. */
+    Pose bent(Pose pose) {
+        return bent(bent(pose, Way.ROW), Way.COLUMN);
+    }
+
+    private enum Way {
+        ROW,
+        COLUMN
+    }
+
+    private Pose bent(Pose pose, Way way) {
+        double module = pose.module();
+        int steps = (int) Math.round(FAR * side / STEP);
+        int part = Pose.CORNER_PARTS + (way == Way.ROW ? 0 : 2);
+        Pose best = pose;
+        double most = likeness(pose, way) + GAIN;
+        for (int down = -steps; down <= steps; down++) {
+            for (int across = -steps; across <= steps; across++) {
+                Pose moved = pose.moved(part, across * STEP * module).moved(part + 1, down * STEP * module);
+                double likeness = likeness(moved, way);
+                if (likeness > most) {
+                    best = moved;
+                    most = likeness;
+                }
+            }
+        }
+        return best;
+    }
+
+    private double likeness(Pose pose, Way way) {
+        double sum = 0;
+        double squares = 0;
+        double product = 0;
+        int count = 0;
+        for (int i = 7; i < side - 7; i++) {
+            pose.see(way == Way.ROW ? i + 0.5 : LINE, way == Way.ROW ? LINE : i + 0.5, spot);
+            double value = luma.between(spot[0], spot[1]);
+            sum += value;
+            squares += value * value;
+            product += i % 2 == 0 ? -value : value;
+            count++;
+        }
+        double spread = squares - sum * sum / count;
+        double light = product + sum / count;
+        return light / Math.sqrt(count * Math.max(spread, LEAST * count));
+    }
+}
