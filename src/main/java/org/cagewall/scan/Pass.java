@@ -51,12 +51,35 @@ enum Pass {
         }
     },
 
+    /** Codes that are no cards: they take longer, since nothing is known of them. */
+    OTHERS {
+        @Override
+        List<Sighting> look(Luma luma) {
+            return SymbolSearch.others(luma, Dark.belowMean(luma, shortSide(luma) / 32, 0.05));
+        }
+    },
+
+    OTHERS_HALF {
+        @Override
+        List<Sighting> look(Luma luma) {
+            Luma half = luma.half();
+            return doubled(SymbolSearch.others(half, Dark.belowMean(half, shortSide(half) / 16, 0.05)));
+        }
+    },
+
+    OTHERS_SHARP {
+        @Override
+        List<Sighting> look(Luma luma) {
+            return SymbolSearch.others(luma, Dark.belowMean(luma.sharpened(8, 5), shortSide(luma) / 8, 0.1));
+        }
+    },
+
     /** Light codes on dark, as on a screen; no card is. */
     INVERTED {
         @Override
         List<Sighting> look(Luma luma) {
             Luma other = luma.inverted();
-            return SymbolSearch.in(other, Dark.belowMean(other, shortSide(other) / 16, 0.05));
+            return SymbolSearch.others(other, Dark.belowMean(other, shortSide(other) / 16, 0.05));
         }
     },
 

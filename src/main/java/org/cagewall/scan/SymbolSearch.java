@@ -28,17 +28,22 @@ final class SymbolSearch {
     private final Luma luma;
     private final Dark dark;
     private final Fit cards;
-    private final OtherSearch others;
     private final List<Sighting> seen = new ArrayList<>();
 
     private SymbolSearch(Luma luma, Dark dark) {
         this.luma = luma;
         this.dark = dark;
         this.cards = new Fit(luma, CardSymbol.MODULES);
-        this.others = new OtherSearch(luma);
     }
 
-    /** All symbols that can be read; what was seen lies in the pixels of this picture. */
+    /** A code that is no card, whatever its version; what was seen lies in the pixels of this picture. */
+    static List<Sighting> others(Luma luma, Dark dark) {
+        SymbolSearch search = new SymbolSearch(luma, dark);
+        search.searchOthers(FinderSearch.in(dark));
+        return List.copyOf(search.seen);
+    }
+
+    /** All cards that can be read; what was seen lies in the pixels of this picture. */
     static List<Sighting> in(Luma luma, Dark dark) {
         SymbolSearch search = new SymbolSearch(luma, dark);
         search.search(FinderSearch.in(dark));
@@ -53,15 +58,6 @@ final class SymbolSearch {
                 .map(triple -> cards.best(triple.poses(CardSymbol.MODULES.side())))
                 .toList());
         if (seen.isEmpty()) {
-            triples.stream()
-                    .sorted(Comparator.comparingDouble(Triple::oddness))
-                    .limit(MOST_OTHERS)
-                    .map(others::read)
-                    .flatMap(Optional::stream)
-                    .limit(1)
-                    .forEach(read -> seen.add(sighting(read.text(), read.pose())));
-        }
-        if (seen.isEmpty()) {
             List<Outlined> outlined = finders.stream()
                     .limit(MOST_FOR_PAIRS)
                     .flatMap(finder -> Shape.of(finder, dark).map(shape -> new Outlined(finder, shape)).stream())
@@ -73,6 +69,17 @@ final class SymbolSearch {
                         .toList());
             }
         }
+    }
+
+    private void searchOthers(List<Finder> finders) {
+        OtherSearch others = new OtherSearch(luma);
+        Triple.of(finders, dark).stream()
+                .sorted(Comparator.comparingDouble(Triple::oddness))
+                .limit(MOST_OTHERS)
+                .map(others::read)
+                .flatMap(Optional::stream)
+                .limit(1)
+                .forEach(read -> seen.add(sighting(read.text(), read.pose())));
     }
 
     private void follow(List<Fit.Fitted> starts) {
