@@ -3,6 +3,7 @@ package org.cagewall.kiosk;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 
+import java.awt.Component;
 import java.awt.image.BufferedImage;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -13,6 +14,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
+import javax.swing.JComponent;
+import javax.swing.SwingUtilities;
 import org.cagewall.desk.Clocks;
 import org.cagewall.desk.DataFolder;
 import org.cagewall.desk.Desk;
@@ -76,7 +79,15 @@ class ScanScreenTest {
                     painted.png("scan-" + size + "-" + each.getKey()).assertFit();
                     assertThat(painted.texts())
                             .anyMatch(text -> text.contains(each.getValue().said()));
+                    painted.maybe("look").ifPresent(button -> assertIsInSight(painted, button));
                 })));
+    }
+
+    /** What mends it needs no scrolling. */
+    private static void assertIsInSight(Painted painted, Component button) {
+        JComponent side = painted.find("side", JComponent.class);
+        assertThat(SwingUtilities.convertPoint(button, 0, button.getHeight(), side).y)
+                .isLessThanOrEqualTo(side.getHeight());
     }
 
     private Map<String, Case> cases() {

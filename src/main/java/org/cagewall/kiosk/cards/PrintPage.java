@@ -19,6 +19,7 @@ import org.cagewall.kiosk.kit.Stack;
 import org.cagewall.kiosk.kit.Stepper;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.kit.TouchScroll;
+import org.cagewall.kiosk.kit.Turner;
 import org.cagewall.kiosk.kit.WrapLabel;
 import org.cagewall.kiosk.theme.Measure;
 import org.cagewall.kiosk.theme.Tone;
@@ -41,10 +42,7 @@ final class PrintPage {
             Measure.isRoomy() ? "[0:0,grow,fill][][]" : "[][][]"));
     private final DrawnSheet drawn =
             new DrawnSheet("sheet-drawn", index -> presenter().place(index));
-    private final WrapLabel which =
-            new WrapLabel("", Type.LEAD, Tone.INK).lines(1).centred();
-    private final TouchButton sheetBefore;
-    private final TouchButton sheetAfter;
+    private final Turner turner;
     private final TouchButton allFree;
     private final Pane below = new Pane(new MigLayout("insets 0, fillx, gap 8, hidemode 3"));
     private final WrapLabel hint = new WrapLabel("", Type.SECOND, Tone.SOFT);
@@ -56,15 +54,13 @@ final class PrintPage {
 
     PrintPage(Words words) {
         this.words = words;
-        sheetBefore = turn(TouchButton.Arrow.BACK, "turn.before", -1);
-        sheetAfter = turn(TouchButton.Arrow.ON, "turn.after", 1);
-        which.setName("which-sheet");
+        turner = new Turner(
+                "turn", words.say("cardscreen.sheet-before"), words.say("cardscreen.sheet-after"), by -> presenter()
+                        .turn(by));
         allFree = TouchButton.of(ButtonKind.OUTLINED, "all-free", words.say("cardscreen.all-free"), () -> presenter()
                         .allFree())
                 .tall(48);
-        below.add(sheetBefore, "w 56!");
-        below.add(which, "wmin pref, pushx 100, growx");
-        below.add(sheetAfter, "w 56!");
+        below.add(turner, "wmin pref, pushx 100, growx");
         below.add(allFree, "wmin 0, pushx 1, growx");
         sheetSide.add(drawn, Measure.isRoomy() ? "grow, wmin 0, hmin 0" : "wmin 0");
         sheetSide.add(below, "wmin 0");
@@ -81,15 +77,6 @@ final class PrintPage {
             view = new Pane(new MigLayout("insets 0, fill", "[grow,fill]", "[0:0,grow,fill]"));
             view.add(scroll, "wmin 0, hmin 0");
         }
-    }
-
-    private TouchButton turn(TouchButton.Arrow way, String name, int by) {
-        return TouchButton.arrow(
-                        way,
-                        name,
-                        words.say(by < 0 ? "cardscreen.sheet-before" : "cardscreen.sheet-after"),
-                        () -> presenter().turn(by))
-                .tall(48);
     }
 
     JComponent view() {
@@ -168,12 +155,8 @@ final class PrintPage {
         boolean turns = state.pages() > 1;
         boolean isUsed = !state.usedHere().isEmpty();
         boolean several = state.theSheet().map(Sheet::cards).orElse(1) > 1;
-        sheetBefore.setVisible(turns);
-        which.setVisible(turns);
-        sheetAfter.setVisible(turns);
-        which.setText(words.say("cardscreen.which-sheet", state.at() + 1, state.pages()));
-        sheetBefore.setEnabled(state.at() > 0);
-        sheetAfter.setEnabled(state.at() + 1 < state.pages());
+        turner.setVisible(turns);
+        turner.show(words.say("cardscreen.which-sheet", state.at() + 1, state.pages()), state.at(), state.pages());
         allFree.setVisible(isUsed);
         below.setVisible(turns || isUsed);
         hint.setVisible(several && !isUsed);

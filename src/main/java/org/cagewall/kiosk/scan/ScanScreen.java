@@ -34,6 +34,7 @@ public final class ScanScreen implements Screen {
             "[0:0,grow,fill]"));
     private final LiveView live = new LiveView("live");
     private final Stack side = new Stack(16);
+    private final TouchScroll scroll;
     private final ScanPresenter presenter;
 
     /** @param paste reads the picture that is on the clipboard, if there is one */
@@ -41,8 +42,7 @@ public final class ScanScreen implements Screen {
         this.words = words;
         this.paste = paste;
         this.heading = new Heading(words.say("scanscreen.title"), words.say("scanscreen.subtitle"));
-        view.add(live, "wmin 0, hmin 0");
-        view.add(new TouchScroll(words, "side", side), "wmin 0, hmin 0");
+        this.scroll = new TouchScroll(words, "side", side);
         presenter = new ScanPresenter(desk, lookout, small, words, this::render, live::show);
     }
 
@@ -71,6 +71,7 @@ public final class ScanScreen implements Screen {
         if (!state.picture()) {
             live.clear();
         }
+        place(state);
         side.removeAll();
         side.add(line(state));
         if (state.mayLook()) {
@@ -88,6 +89,18 @@ public final class ScanScreen implements Screen {
                 words.say(Measure.isLargest() ? "scanscreen.drop" : "scanscreen.also"), Type.SECOND, Tone.SOFT));
         view.revalidate();
         view.repaint();
+    }
+
+    /** In the largest letters what is wrong, and the touch that mends it, take the place of the picture that is none. */
+    private void place(ScanState state) {
+        boolean alone = Measure.isLargest() && state.mayLook();
+        if (view.getComponentCount() != (alone ? 1 : 2)) {
+            view.removeAll();
+            if (!alone) {
+                view.add(live, "wmin 0, hmin 0");
+            }
+            view.add(scroll, alone ? "span, wmin 0, hmin 0" : "wmin 0, hmin 0");
+        }
     }
 
     private TouchButton small(ScanState state) {

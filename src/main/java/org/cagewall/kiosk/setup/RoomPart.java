@@ -20,6 +20,7 @@ import org.cagewall.kiosk.kit.WrapLabel;
 import org.cagewall.kiosk.shell.Leaving;
 import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.Watch;
+import org.cagewall.kiosk.theme.Measure;
 import org.cagewall.kiosk.theme.Tone;
 import org.cagewall.kiosk.theme.Type;
 import org.cagewall.text.Words;
@@ -118,9 +119,9 @@ final class RoomPart extends Part {
         columns.add(right, "wmin 0");
         view.add(new TouchScroll(words, "settings", columns), "grow, wmin 0, hmin 0");
         view.add(problem, "wmin 0");
-        Pane foot = new Pane(new MigLayout("insets 0, fillx", "[]push[420:,fill]"));
+        Pane foot = new Pane(new MigLayout("insets 0, fillx", "[]16:push[240:420:,fill]"));
         foot.add(TouchButton.of(ButtonKind.QUIET, "close-kiosk", words.say("setup.close"), leaving::askToLeave)
-                .tall(72));
+                .tall(Measure.isLargest() ? 56 : 72));
         foot.add(TouchButton.of(
                         ButtonKind.MAIN,
                         "save",
@@ -141,7 +142,7 @@ final class RoomPart extends Part {
                                 month.value(),
                                 Optional.empty())))
                 .type(Type.LEAD)
-                .tall(72));
+                .tall(Measure.isLargest() ? 56 : 72));
         view.add(foot, "wmin 0");
     }
 

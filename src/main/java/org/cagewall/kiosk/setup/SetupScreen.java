@@ -12,6 +12,7 @@ import org.cagewall.kiosk.kit.EmptyState;
 import org.cagewall.kiosk.kit.Pane;
 import org.cagewall.kiosk.kit.Segment;
 import org.cagewall.kiosk.kit.TouchButton;
+import org.cagewall.kiosk.kit.Turner;
 import org.cagewall.kiosk.shell.Asking;
 import org.cagewall.kiosk.shell.Leaving;
 import org.cagewall.kiosk.shell.Navigator;
@@ -19,6 +20,7 @@ import org.cagewall.kiosk.shell.Notices;
 import org.cagewall.kiosk.shell.Page;
 import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.Watch;
+import org.cagewall.kiosk.theme.Measure;
 import org.cagewall.text.Words;
 
 /** Setting the birdroom up, part by part; an empty room is led through its first steps. Used on the event thread. */
@@ -37,6 +39,7 @@ public final class SetupScreen extends Page {
     private final Words words;
     private final Pane tabs = new Pane(new MigLayout("insets 0, hidemode 3"));
     private final Segment<SetupState.Tab> segment;
+    private final Turner turner;
     private final SetupPresenter presenter;
     private Optional<SetupState> before = Optional.empty();
     private Presence presence = Presence.AWAY;
@@ -53,7 +56,8 @@ public final class SetupScreen extends Page {
         this.notices = notices;
         this.words = words;
         segment = new Segment<>("tab", choices(), tab -> turnTo(tab));
-        tabs.add(segment);
+        turner = new Turner("turn", words.say("setup.tab-before"), words.say("setup.tab-after"), by -> turn(by));
+        tabs.add(Measure.isRoomy() ? segment : turner);
         heading.beside(tabs);
         presenter = new SetupPresenter(desk, pen, navigator, words, this::render);
     }
@@ -77,6 +81,11 @@ public final class SetupScreen extends Page {
         super.hidden();
     }
 
+    /** Larger letters leave room for the name of one part only. */
+    private void turn(int by) {
+        before.ifPresent(now -> turnTo(SetupState.Tab.values()[now.tab().ordinal() + by]));
+    }
+
     private void turnTo(SetupState.Tab tab) {
         presenter.turnTo(tab);
     }
@@ -92,6 +101,8 @@ public final class SetupScreen extends Page {
         heading.say(words.say(title(state.stage())), state.subtitle());
         segment.setVisible(open);
         segment.choose(state.tab());
+        turner.setVisible(open);
+        turner.show(words.say("setup.tab." + state.tab().key()), state.tab().ordinal(), SetupState.Tab.values().length);
         boolean turned = before.filter(old -> old.stage() == state.stage() && old.tab() == state.tab())
                 .isEmpty();
         if (turned) {

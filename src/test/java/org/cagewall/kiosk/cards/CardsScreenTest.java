@@ -271,7 +271,7 @@ class CardsScreenTest extends WithBirdroom {
     }
 
     private static String whichSheet(Painted page) {
-        return page.find("which-sheet", JLabel.class).getText();
+        return page.find("turn.shown", JLabel.class).getText();
     }
 
     private static boolean canPress(Painted page, String name) {

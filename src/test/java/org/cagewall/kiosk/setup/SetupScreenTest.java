@@ -6,6 +6,7 @@ import java.awt.Component;
 import java.nio.file.Path;
 import java.time.LocalTime;
 import java.time.MonthDay;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
 import javax.swing.JComponent;
@@ -34,6 +35,8 @@ import org.cagewall.room.Role;
 import org.cagewall.room.Room;
 import org.cagewall.room.Use;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /** Sets a birdroom up by touch and reads back what was recorded. */
 class SetupScreenTest extends WithBirdroom {
@@ -491,6 +494,48 @@ class SetupScreenTest extends WithBirdroom {
 
     private String free(String wall, int row, int column) {
         return "place.free-" + room().wall(wall).orElseThrow().id() + "-" + row + "-" + column;
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void theRoomsPageIsWholeToItsLowestCardInAllLetters(TextSize size) {
+        Painted page = birdroom.painted(size, "Ines", new Destination.Setup(), this::screen);
+        if (page.maybe("turn.after").isPresent()) {
+            page.press("turn.after").press("turn.after").press("turn.after");
+        } else {
+            page.press("tab.room");
+        }
+        page.png("setup-room-" + size).assertFit();
+
+        for (int turn = 1; canBePressed(page, "settings.down") && turn < 12; turn++) {
+            page.press("settings.down").png("setup-room-" + size + "-" + turn);
+        }
+
+        page.assertFit();
+        assertThat(page.names()).contains("most-rounds.more", "rest-months.more");
+    }
+
+    @ParameterizedTest
+    @EnumSource(names = {"LARGER", "LARGEST"})
+    void everyPartOfTheSetupIsReachedInLargerLetters(TextSize size) {
+        Painted page = birdroom.painted(size, "Ines", new Destination.Setup(), this::screen);
+        List<String> parts = new ArrayList<>();
+        for (int part = 0; part < 7; part++) {
+            parts.add(page.find("turn.shown", JLabel.class).getText());
+            page.png("setup-" + size + "-" + parts.get(part));
+            if (part < 6) {
+                page.press("turn.after");
+            }
+        }
+
+        assertThat(parts).containsExactly("Walls", "People", "Food", "Room", "Rings", "Days", "Backup");
+        assertThat(canBePressed(page, "turn.after")).isFalse();
+        assertThat(page.press("turn.before").find("turn.shown", JLabel.class).getText())
+                .isEqualTo("Days");
+    }
+
+    private static boolean canBePressed(Painted page, String name) {
+        return page.maybe(name).filter(java.awt.Component::isEnabled).isPresent();
     }
 
     private Painted emptyRoom() {
