@@ -3,6 +3,7 @@ package org.cagewall.scan;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Looks for an alignment pattern, a dark square in a light ring in a dark one (ISO/IEC 18004, 6.3.6), around where it
@@ -11,18 +12,18 @@ import java.util.List;
 final class AlignmentSearch {
 
     private static final int REACH = 2;
-    private static final int MODULES = (2 * REACH + 1) * (2 * REACH + 1);
+    private static final int WIDTH = 2 * REACH + 1;
+    private static final Likeness PATTERN = new Likeness(IntStream.range(0, WIDTH * WIDTH)
+            .mapToDouble(i -> Math.max(Math.abs(i % WIDTH - REACH), Math.abs(i / WIDTH - REACH)) == 1 ? 1 : 0)
+            .toArray());
     private static final double STEP = 0.5;
     private static final double APART = 1.5;
     private static final double FINEST = 0.1;
 
-    /** Differences of less than about five in brightness are noise: the sum of their squares. */
-    private static final double LEAST = 600;
-
     private final Luma luma;
     private final View view;
     private final double[] spot = new double[2];
-    private final double[] values = new double[MODULES];
+    private final double[] values = new double[PATTERN.spots()];
 
     AlignmentSearch(Luma luma, View view) {
         this.luma = luma;
@@ -77,22 +78,10 @@ final class AlignmentSearch {
     }
 
     private Found at(double column, double row) {
-        double mean = 0;
-        for (int i = 0; i < MODULES; i++) {
-            view.see(column + i % 5 - REACH, row + i / 5 - REACH, spot);
+        for (int i = 0; i < values.length; i++) {
+            view.see(column + i % WIDTH - REACH, row + i / WIDTH - REACH, spot);
             values[i] = luma.between(spot[0], spot[1]);
-            mean += values[i] / MODULES;
         }
-        double product = 0;
-        double squares = 0;
-        double own = 0;
-        for (int i = 0; i < MODULES; i++) {
-            boolean light = Math.max(Math.abs(i % 5 - REACH), Math.abs(i / 5 - REACH)) == 1;
-            double aim = light ? 17.0 / MODULES : -8.0 / MODULES;
-            product += aim * (values[i] - mean);
-            squares += (values[i] - mean) * (values[i] - mean);
-            own += aim * aim;
-        }
-        return new Found(column, row, product / Math.sqrt(own * Math.max(squares, LEAST)));
+        return new Found(column, row, PATTERN.of(values));
     }
 }

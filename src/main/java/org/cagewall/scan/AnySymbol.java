@@ -69,11 +69,11 @@ final class AnySymbol {
 
     private static void print(Format format, KnownModules known, BitMatrix bits) {
         int[] modules = Format.modules(known);
-        int word = format.word();
+        boolean[] dark = format.dark();
         for (int i = 0; i < modules.length; i++) {
             int column = known.column(modules[i]);
             int row = known.row(modules[i]);
-            if (Format.isDark(word, Format.place(i)) != bits.get(column, row)) {
+            if (dark[i] != bits.get(column, row)) {
                 bits.flip(column, row);
             }
         }

@@ -13,6 +13,9 @@ public final class Decoder {
     /** Measured: with more pixels the plain passes read less, and all take longer. */
     static final int LONGEST_SIDE = 1280;
 
+    /** What is worth looking for with more. */
+    private static final List<Pass> CLOSER = List.of(Pass.NEAR, Pass.OTHERS);
+
     /** ISO/IEC 18004: the smallest symbol has 21 modules on a side. */
     private static final int SMALLEST_SIDE = 21;
 
@@ -30,7 +33,7 @@ public final class Decoder {
             return new Decoding.Nothing();
         }
         return found(picture, LONGEST_SIDE, Pass.IN_ORDER)
-                .or(() -> isLarge(picture) ? found(picture, 2 * LONGEST_SIDE, List.of(Pass.NEAR)) : Optional.empty())
+                .or(() -> isLarge(picture) ? found(picture, 2 * LONGEST_SIDE, CLOSER) : Optional.empty())
                 .<Decoding>map(found -> found)
                 .orElseGet(Decoding.Nothing::new);
     }

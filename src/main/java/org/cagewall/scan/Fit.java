@@ -52,7 +52,13 @@ final class Fit {
     }
 
     /** A pose and how well it fits: 1 is a sharp and clean symbol, 0 is chance. */
-    record Fitted(Pose pose, double worth) {}
+    record Fitted(Pose pose, double worth) {
+
+        /** Measured: what is worth less is none. */
+        boolean isSymbol() {
+            return worth > 0.2;
+        }
+    }
 
     Fitted of(Pose pose) {
         return new Fitted(pose, worth(pose));

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * The format information of a symbol (ISO/IEC 18004, 7.9): which of four levels and of eight masks. Told by how its fifteen
- * modules look in both their places, not by a threshold. Immutable; any thread.
+ * The format information of a symbol (ISO/IEC 18004, 7.9): which of four levels and of eight masks. It is told by how all
+ * thirty modules look that show it, not by a threshold. Immutable; any thread.
  *
  * @param level the two bits of the level of correction
  * @param mask 0 to 7
@@ -25,39 +25,27 @@ record Format(int level, int mask) {
     private static final int[] FIRST_ROWS = {8, 8, 8, 8, 8, 8, 8, 8, 7, 5, 4, 3, 2, 1, 0};
     private static final int IN_COLUMN = 7;
 
+    private record Told(Format format, double likelihood) {}
+
     /** All there are, the likeliest first. */
     static List<Format> likeliest(double[] darkness, KnownModules known) {
+        int[] modules = modules(known);
         return IntStream.range(0, LEVELS * MASKS)
                 .mapToObj(bits -> new Format(bits / MASKS, bits % MASKS))
-                .sorted(Comparator.comparingDouble(format -> -format.likelihood(darkness, known)))
+                .map(format -> new Told(format, format.likelihood(darkness, modules)))
+                .sorted(Comparator.comparingDouble(Told::likelihood).reversed())
+                .map(Told::format)
                 .toList();
     }
 
-    /** The fifteen bits as they are printed, the highest first. */
-    int word() {
-        int data = level << 3 | mask;
-        int rest = data << 10;
-        for (int bit = BITS - 1; bit >= 10; bit--) {
-            if ((rest >> bit & 1) == 1) {
-                rest ^= GENERATOR << (bit - 10);
-            }
-        }
-        return (data << 10 | rest) ^ SCRAMBLE;
-    }
-
-    private double likelihood(double[] darkness, KnownModules known) {
-        int word = word();
-        int[] modules = modules(known);
+    private double likelihood(double[] darkness, int[] modules) {
+        boolean[] dark = dark();
         double sum = 0;
         for (int i = 0; i < modules.length; i++) {
             double value = Math.max(-1, Math.min(1, darkness[modules[i]]));
-            sum += isDark(word, i % BITS) ? value : -value;
+            sum += dark[i] ? value : -value;
         }
         return sum;
-    }
-
-    static boolean isDark(int word, int place) {
-        return (word >> (BITS - 1 - place) & 1) == 1;
     }
 
     /** Where the bits stand, the highest first: around the upper left corner, and once more in two parts. */
@@ -71,8 +59,13 @@ record Format(int level, int mask) {
         return modules;
     }
 
-    /** Which module of a symbol shows this place of the word. */
-    static int place(int i) {
-        return i % BITS;
+    /** Which of these modules are dark. */
+    boolean[] dark() {
+        int word = CheckedWord.of(level << 3 | mask, GENERATOR) ^ SCRAMBLE;
+        boolean[] dark = new boolean[2 * BITS];
+        for (int i = 0; i < dark.length; i++) {
+            dark[i] = (word >> (BITS - 1 - i % BITS) & 1) == 1;
+        }
+        return dark;
     }
 }

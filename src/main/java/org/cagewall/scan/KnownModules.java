@@ -165,13 +165,7 @@ final class KnownModules {
 
     /** Twice, in three columns beside a corner square and in three rows above another; the least bit first. */
     private void drawVersion(int number) {
-        int rest = number << 12;
-        for (int bit = VERSION_BITS - 1; bit >= 12; bit--) {
-            if ((rest >> bit & 1) == 1) {
-                rest ^= VERSION_GENERATOR << (bit - 12);
-            }
-        }
-        int word = number << 12 | rest;
+        int word = CheckedWord.of(number, VERSION_GENERATOR);
         for (int i = 0; i < VERSION_BITS; i++) {
             int kind = (word >> i & 1) == 1 ? DARK : LIGHT;
             set(side - 11 + i % 3, i / 3, kind);

@@ -1,19 +1,21 @@
 package org.cagewall.scan;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * Finds how a symbol that is no card lies, of whatever version it may be, from its three corner squares, and reads it. One
- * thread.
+ * Finds and reads the codes that are no cards, of whatever version, in a picture of which dark and light have been told
+ * apart: by their three corner squares. One thread.
  */
 final class OtherSearch {
 
-    /** A pose worth less is none; measured. */
-    private static final double LEAST_WORTH = 0.2;
+    /** So many of the threes of corner squares are tried; measured. */
+    private static final int MOST = 3;
 
     /** So many of the versions that it may be, and of the ways in which it may lie, are followed up; measured. */
     private static final int FOLLOWED = 4;
@@ -32,20 +34,31 @@ final class OtherSearch {
     private final Luma luma;
     private final Map<Integer, Fit> fits = new HashMap<>();
 
-    OtherSearch(Luma luma) {
+    private OtherSearch(Luma luma) {
         this.luma = luma;
     }
 
-    /** What a symbol says, and how it lies. */
-    record Read(String text, Pose pose) {}
+    /** All codes that can be read; what was seen lies in the pixels of this picture. */
+    static List<Sighting> in(Luma luma, Dark dark) {
+        OtherSearch search = new OtherSearch(luma);
+        List<Sighting> seen = new ArrayList<>();
+        Triple.of(FinderSearch.in(dark), dark).stream()
+                .sorted(Comparator.comparingDouble(Triple::oddness))
+                .limit(MOST)
+                .filter(triple -> seen.stream().noneMatch(triple::isWithin))
+                .map(search::read)
+                .flatMap(Optional::stream)
+                .forEach(seen::add);
+        return List.copyOf(seen);
+    }
 
     private record Start(Fit fit, Fit.Fitted fitted) {}
 
-    Optional<Read> read(Triple triple) {
+    private Optional<Sighting> read(Triple triple) {
         return triple.versions()
                 .boxed()
                 .flatMap(version -> starts(triple, version))
-                .filter(start -> start.fitted.worth() > LEAST_WORTH)
+                .filter(start -> start.fitted.isSymbol())
                 .sorted(Comparator.comparingDouble(start -> -start.fitted.worth()))
                 .limit(FOLLOWED)
                 .map(this::read)
@@ -82,14 +95,14 @@ final class OtherSearch {
                                 .filter(Pose::isConvex));
     }
 
-    private Optional<Read> read(Start start) {
+    private Optional<Sighting> read(Start start) {
         KnownModules known = start.fit.known();
         Pose pose = start.fit.near(start.fitted.pose()).pose();
         return text(pose, known)
                 .or(() -> known.version().getVersionNumber() < LEAST_FOR_MESH
                         ? Optional.empty()
                         : text(Mesh.of(luma, pose, known), known))
-                .map(text -> new Read(text, pose));
+                .map(text -> Sighting.of(text, pose));
     }
 
     private Optional<String> text(View view, KnownModules known) {

@@ -11,6 +11,12 @@ package org.cagewall.scan;
  */
 public record Sighting(String text, double x, double y, double side) {
 
+    static Sighting of(String text, Pose pose) {
+        double[] middle = new double[2];
+        pose.see(pose.side() / 2.0, pose.side() / 2.0, middle);
+        return new Sighting(text, middle[0], middle[1], pose.module() * pose.side());
+    }
+
     Sighting scaled(double times) {
         return new Sighting(text, x * times, y * times, side * times);
     }

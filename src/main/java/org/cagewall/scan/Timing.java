@@ -1,30 +1,39 @@
 package org.cagewall.scan;
 
+import java.util.stream.IntStream;
+
 /**
  * Tells by the two timing patterns, dark and light in turn between the corner squares (ISO/IEC 18004, 6.3.5), how far the
  * paper between them is bent. One thread.
  */
 final class Timing {
 
-    /** Where the patterns run, and how far from them a pattern is looked for, of the symbol's side; measured. */
+    /** Where the patterns run: in the seventh row and column, between two corner squares. */
     private static final double LINE = 6.5;
 
+    private static final int FIRST = 7;
+
+    /** How far from there a pattern is looked for, of the symbol's side; measured. */
     private static final double FAR = 0.12;
+
     private static final double STEP = 0.5;
 
     /** A bend must show the pattern so much better than none; measured. */
     private static final double GAIN = 0.15;
 
-    /** Smaller differences in brightness are noise, squared. */
-    private static final double LEAST = 30;
-
     private final Luma luma;
     private final int side;
+    private final Likeness pattern;
+    private final double[] values;
     private final double[] spot = new double[2];
 
     Timing(Luma luma, KnownModules known) {
         this.luma = luma;
         this.side = known.side();
+        this.pattern = new Likeness(IntStream.range(FIRST, side - FIRST)
+                .mapToDouble(module -> module % 2)
+                .toArray());
+        this.values = new double[pattern.spots()];
     }
 
     /** The pose with the bend with which both patterns are seen best. */
@@ -57,20 +66,11 @@ final class Timing {
     }
 
     private double likeness(Pose pose, Way way) {
-        double sum = 0;
-        double squares = 0;
-        double product = 0;
-        int count = 0;
-        for (int i = 7; i < side - 7; i++) {
-            pose.see(way == Way.ROW ? i + 0.5 : LINE, way == Way.ROW ? LINE : i + 0.5, spot);
-            double value = luma.between(spot[0], spot[1]);
-            sum += value;
-            squares += value * value;
-            product += i % 2 == 0 ? -value : value;
-            count++;
+        for (int i = 0; i < values.length; i++) {
+            double along = FIRST + i + 0.5;
+            pose.see(way == Way.ROW ? along : LINE, way == Way.ROW ? LINE : along, spot);
+            values[i] = luma.between(spot[0], spot[1]);
         }
-        double spread = squares - sum * sum / count;
-        double light = product + sum / count;
-        return light / Math.sqrt(count * Math.max(spread, LEAST * count));
+        return pattern.of(values);
     }
 }

@@ -112,6 +112,11 @@ final class Triple {
         return modules > 8 && modules < 22;
     }
 
+    /** Whether its symbol is one that was seen. */
+    boolean isWithin(Sighting seen) {
+        return seen.covers((right.x() + below.x()) / 2, (right.y() + below.y()) / 2);
+    }
+
     /** The versions that it may be of (ISO/IEC 18004: four modules more each); measured, so many may be told wrongly. */
     IntStream versions() {
         double version = (modules - 10) / 4;

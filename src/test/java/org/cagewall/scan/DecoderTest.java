@@ -61,6 +61,19 @@ class DecoderTest {
     }
 
     @Test
+    void aSmallCodeThatIsNoCardInALargePictureIsRead() throws WriterException {
+        BitMatrix bits = new QRCodeWriter().encode("https://example.org/feed", BarcodeFormat.QR_CODE, 1, 1);
+        BufferedImage photograph = blank(4000, 3000, new Color(180, 170, 150));
+        for (int y = 0; y < 3 * bits.getHeight(); y++) {
+            for (int x = 0; x < 3 * bits.getWidth(); x++) {
+                Color ink = bits.get(x / 3, y / 3) ? Color.BLACK : Color.WHITE;
+                photograph.setRGB(2800 + x, 2100 + y, ink.getRGB());
+            }
+        }
+        assertThat(decoder.decode(Luma.of(photograph)).text()).contains("https://example.org/feed");
+    }
+
+    @Test
     void aGreyNoisyCardIsRead() {
         BufferedImage card = card(8, 3);
         Random seeded = new Random(25);

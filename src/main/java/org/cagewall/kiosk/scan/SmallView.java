@@ -13,7 +13,10 @@ import org.cagewall.kiosk.theme.Tone;
 import org.cagewall.kiosk.theme.Type;
 import org.cagewall.text.Words;
 
-/** The small view of the camera that stays on beside the wall, the day's list and the pages of the cages. Used on the event thread. */
+/**
+ * The small view of the camera that stays on beside the wall, the day's list and the pages of the cages. Used on the event
+ * thread.
+ */
 public final class SmallView implements Aside {
 
     private final Words words;

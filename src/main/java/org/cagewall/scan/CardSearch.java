@@ -6,22 +6,18 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Finds and reads the symbols in a picture of which dark and light have been told apart: by three corner squares, and a
- * card's by two, or by one, when the others are under dirt. One thread.
+ * Finds and reads the cards in a picture of which dark and light have been told apart: by three corner squares, or by two,
+ * or by one, when the others are under dirt. One thread.
  */
-final class SymbolSearch {
+final class CardSearch {
 
-    /** A pose worth less is none; measured. */
-    private static final double LEAST_WORTH = 0.2;
-
-    /** A symbol that is no card must fit so well, since nothing else tells it from chance; measured. */
+    /** A pose worth more is that of a symbol, and need not be bettered first; measured. */
     private static final double SURE_WORTH = 0.9;
 
     /** So many of the best poses are followed up; measured. */
     private static final int FOLLOWED = 3;
 
     private static final int MOST_TRIPLES = 40;
-    private static final int MOST_OTHERS = 3;
     private static final int MOST_FOR_PAIRS = 6;
     private static final int MOST_ALONE = 4;
 
@@ -30,22 +26,15 @@ final class SymbolSearch {
     private final Fit cards;
     private final List<Sighting> seen = new ArrayList<>();
 
-    private SymbolSearch(Luma luma, Dark dark) {
+    private CardSearch(Luma luma, Dark dark) {
         this.luma = luma;
         this.dark = dark;
         this.cards = new Fit(luma, CardSymbol.MODULES);
     }
 
-    /** A code that is no card, whatever its version; what was seen lies in the pixels of this picture. */
-    static List<Sighting> others(Luma luma, Dark dark) {
-        SymbolSearch search = new SymbolSearch(luma, dark);
-        search.searchOthers(FinderSearch.in(dark));
-        return List.copyOf(search.seen);
-    }
-
     /** All cards that can be read; what was seen lies in the pixels of this picture. */
     static List<Sighting> in(Luma luma, Dark dark) {
-        SymbolSearch search = new SymbolSearch(luma, dark);
+        CardSearch search = new CardSearch(luma, dark);
         search.search(FinderSearch.in(dark));
         return List.copyOf(search.seen);
     }
@@ -71,20 +60,9 @@ final class SymbolSearch {
         }
     }
 
-    private void searchOthers(List<Finder> finders) {
-        OtherSearch others = new OtherSearch(luma);
-        Triple.of(finders, dark).stream()
-                .sorted(Comparator.comparingDouble(Triple::oddness))
-                .limit(MOST_OTHERS)
-                .map(others::read)
-                .flatMap(Optional::stream)
-                .limit(1)
-                .forEach(read -> seen.add(sighting(read.text(), read.pose())));
-    }
-
     private void follow(List<Fit.Fitted> starts) {
         List<Fit.Fitted> best = starts.stream()
-                .filter(fitted -> fitted.worth() > LEAST_WORTH)
+                .filter(Fit.Fitted::isSymbol)
                 .sorted(Comparator.comparingDouble(Fit.Fitted::worth).reversed())
                 .toList();
         int missed = 0;
@@ -102,7 +80,7 @@ final class SymbolSearch {
     }
 
     private boolean isSeen(Pose pose) {
-        Sighting here = sighting("", pose);
+        Sighting here = Sighting.of("", pose);
         return seen.stream().anyMatch(sighting -> sighting.covers(here.x(), here.y()));
     }
 
@@ -113,26 +91,15 @@ final class SymbolSearch {
             text = card(Samples.of(luma, pose, CardSymbol.MODULES).darkness());
         }
         if (text.isEmpty()) {
-            Fit.Fitted fitted = cards.near(pose);
-            pose = fitted.pose();
+            pose = cards.near(pose).pose();
             Samples samples = Samples.of(luma, pose, CardSymbol.MODULES);
-            double[] darkness = samples.darkness();
-            text = card(darkness).or(() -> card(Equaliser.darkness(samples)));
-            if (text.isEmpty() && fitted.worth() > SURE_WORTH) {
-                text = AnySymbol.read(darkness, CardSymbol.MODULES);
-            }
+            text = card(samples.darkness()).or(() -> card(Equaliser.darkness(samples)));
         }
         Pose there = pose;
-        return text.map(it -> sighting(it, there));
+        return text.map(it -> Sighting.of(it, there));
     }
 
     private static Optional<String> card(double[] darkness) {
         return CardSymbol.read(darkness).map(code -> code.text());
-    }
-
-    private static Sighting sighting(String text, Pose pose) {
-        double[] middle = new double[2];
-        pose.see(pose.side() / 2.0, pose.side() / 2.0, middle);
-        return new Sighting(text, middle[0], middle[1], pose.module() * pose.side());
     }
 }
