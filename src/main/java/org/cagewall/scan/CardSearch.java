@@ -11,7 +11,7 @@ import java.util.Optional;
  */
 final class CardSearch {
 
-    /** A pose worth more is that of a symbol, and need not be bettered first; measured. */
+    /** A pose worth more is surely that of a symbol, and if of no card, then of another code as large; measured. */
     private static final double SURE_WORTH = 0.9;
 
     /** So many of the best poses are followed up; measured. */
@@ -91,9 +91,14 @@ final class CardSearch {
             text = card(Samples.of(luma, pose, CardSymbol.MODULES).darkness());
         }
         if (text.isEmpty()) {
-            pose = cards.near(pose).pose();
+            Fit.Fitted fitted = cards.near(pose);
+            pose = fitted.pose();
             Samples samples = Samples.of(luma, pose, CardSymbol.MODULES);
-            text = card(samples.darkness()).or(() -> card(Equaliser.darkness(samples)));
+            double[] darkness = samples.darkness();
+            text = card(darkness).or(() -> card(Equaliser.darkness(samples)));
+            if (text.isEmpty() && fitted.worth() > SURE_WORTH) {
+                text = AnySymbol.read(darkness, CardSymbol.MODULES);
+            }
         }
         Pose there = pose;
         return text.map(it -> Sighting.of(it, there));
