@@ -8,6 +8,7 @@ import java.awt.image.BufferedImage;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.LocalTime;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,6 +24,7 @@ import org.cagewall.desk.HandClock;
 import org.cagewall.desk.Lanes;
 import org.cagewall.desk.TestDesk;
 import org.cagewall.kiosk.shell.Destination;
+import org.cagewall.kiosk.shell.EventThread;
 import org.cagewall.kiosk.shell.Stage;
 import org.cagewall.kiosk.theme.Light;
 import org.cagewall.kiosk.theme.TextSize;
@@ -49,6 +51,7 @@ class ScanScreenTest {
     private HandClock clock;
     private ScriptedDriver driver;
     private Desk desk;
+    private final List<Kiosk> kiosks = new ArrayList<>();
     private int rooms;
 
     @BeforeEach
@@ -61,8 +64,11 @@ class ScanScreenTest {
         clock.to(LocalTime.of(9, 0), desk.room().settings().zone());
     }
 
+    /** A kiosk that is not ended would look through its camera for as long as other tests run. */
     @AfterEach
     void close() {
+        new EventThread().finish(() -> kiosks.forEach(Kiosk::end));
+        kiosks.clear();
         desk.close();
     }
 
@@ -218,15 +224,15 @@ class ScanScreenTest {
     }
 
     private Painted painted(TextSize size, Cameras cameras, Consumer<Kiosk> happens) {
-        Kiosk[] kiosk = new Kiosk[1];
         return Painted.of(Light.DAY, size, 1280, 800, () -> {
                     Stage stage = new Stage(Words.english());
-                    kiosk[0] = Kiosk.on(stage, desk, Words.english(), cameras);
-                    kiosk[0].pen().takenBy("Ines");
-                    kiosk[0].navigator().go(new Destination.Scan());
+                    Kiosk kiosk = Kiosk.on(stage, desk, Words.english(), cameras);
+                    kiosks.add(kiosk);
+                    kiosk.pen().takenBy("Ines");
+                    kiosk.navigator().go(new Destination.Scan());
                     return stage;
                 })
-                .after(() -> happens.accept(kiosk[0]));
+                .after(() -> happens.accept(kiosks.get(0)));
     }
 
     /** The screen is opened again, so that the cameras are found anew, and the first picture comes. */
