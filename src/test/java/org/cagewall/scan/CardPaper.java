@@ -55,6 +55,11 @@ final class CardPaper {
                     || touches(x - left, y - top - far, reach);
         }
 
+        boolean isFinder(int column, int row) {
+            int far = modules - 7;
+            return column < 7 && (row < 7 || row >= far) || row < 7 && column >= far;
+        }
+
         private boolean touches(double x, double y, double reach) {
             double square = 7 * module;
             double outX = Math.max(0, Math.max(-x, x - square));
@@ -81,6 +86,16 @@ final class CardPaper {
         CardPaper paper = withOne(symbol, dots, chance);
         double white = (symbol.side() + 2 * QUIET_ZONE) * dots * DOT;
         paper.print(symbol, dots * DOT, EDGE, HEIGHT - EDGE - white);
+        return paper;
+    }
+
+    /** A label with one symbol in its middle, as large as there is room for, but no larger than a card's. */
+    static CardPaper label(Symbol symbol, SplittableRandom chance) {
+        CardPaper paper = new CardPaper();
+        paper.write(chance);
+        int modules = symbol.side() + 2 * QUIET_ZONE;
+        double module = Math.min(MODULE, (HEIGHT - 2 * EDGE) / modules);
+        paper.print(symbol, module, (WIDTH - modules * module) / 2, (HEIGHT - modules * module) / 2);
         return paper;
     }
 
@@ -174,6 +189,48 @@ final class CardPaper {
                     INK);
         }
         tiles.add(tile);
+    }
+
+    /** Prints the only symbol anew, the dark modules outside of its corner squares so much narrower. */
+    void dot(Symbol symbol, double share) {
+        Tile tile = tiles.get(0);
+        fill(tile.left(), tile.top(), tile.side(), tile.side(), PAPER);
+        for (int module = 0; module < tile.modules() * tile.modules(); module++) {
+            int column = module % tile.modules();
+            int row = module / tile.modules();
+            if (symbol.isDark(column, row)) {
+                double size = tile.module() * (tile.isFinder(column, row) ? 1 : share);
+                double gap = (tile.module() - size) / 2;
+                fill(
+                        tile.left() + column * tile.module() + gap,
+                        tile.top() + row * tile.module() + gap,
+                        size,
+                        size,
+                        INK);
+            }
+        }
+    }
+
+    /** A picture over the middle of the only symbol, with white around it. */
+    void cover(double share, float shade) {
+        Tile tile = tiles.get(0);
+        fillAround(tile, share * tile.side(), 1, PAPER);
+        fillAround(tile, share * tile.side() * 0.67, 0.6, shade);
+    }
+
+    private void fillAround(Tile tile, double width, double flat, float shade) {
+        fill(tile.middleX() - width / 2, tile.middleY() - width * flat / 2, width, width * flat, shade);
+    }
+
+    /** Leaves only so much white around the only symbol. */
+    void surround(double white, float shade) {
+        Tile tile = tiles.get(0);
+        double right = tile.left() + tile.side() + white;
+        double below = tile.top() + tile.side() + white;
+        fill(0, 0, WIDTH, tile.top() - white, shade);
+        fill(0, below, WIDTH, HEIGHT - below, shade);
+        fill(0, 0, tile.left() - white, HEIGHT, shade);
+        fill(right, 0, WIDTH - right, HEIGHT, shade);
     }
 
     /** Strokes in the place of letters, so that the print does not lean on a machine's fonts. */

@@ -70,8 +70,7 @@ public final class WornCards {
 
     private Luma picture(Symbol symbol, Wear wear, SplittableRandom chance) {
         CardPaper paper = layout.paper(symbol, chance);
-        Shot shot = new Shot(chance);
-        shot.suffer(wear);
+        Shot shot = Shot.of(wear, chance);
         shot.dirty(paper);
         double lookX = paper.tiles().stream()
                 .mapToDouble(CardPaper.Tile::middleX)
@@ -82,7 +81,7 @@ public final class WornCards {
                 .average()
                 .orElseThrow();
         double aside = layout == Layout.ONE_SYMBOL ? 12 : 4;
-        return shot.camera()
+        return shot.camera(CardPaper.MODULE)
                 .picture(
                         paper,
                         lookX + (chance.nextDouble() - 0.5) * aside,
@@ -100,128 +99,5 @@ public final class WornCards {
             letters.append(LETTERS.charAt(chance.nextInt(LETTERS.length())));
         }
         return letters.toString();
-    }
-
-    /** One picture's share of every cause: a little of each, and much of what it is to suffer from. */
-    private static final class Shot {
-
-        private final SplittableRandom chance;
-
-        private int width = 640;
-        private int height = 480;
-        private double pixels;
-        private double tilt;
-        private double roll;
-        private double bend;
-        private double blur;
-        private double motion;
-        private double exposure;
-        private double noise;
-        private double glare;
-        private double glareRadius = 6;
-        private double dirt;
-        private CardPaper.Dirt where = CardPaper.Dirt.ANYWHERE;
-
-        Shot(SplittableRandom chance) {
-            this.chance = chance;
-            pixels = from(4, 6);
-            tilt = from(0, 10);
-            roll = from(-8, 8);
-            blur = from(0.1, 0.25);
-            exposure = from(0.7, 1);
-            noise = from(0.005, 0.02);
-        }
-
-        void suffer(Wear wear) {
-            switch (wear) {
-                case BLUR -> blur = from(0.3, 1.1);
-                case TILT -> tilt = from(15, 62);
-                case ROLL -> {
-                    roll = from(-180, 180);
-                    tilt = from(0, 25);
-                }
-                case DIRT -> dirt = from(0.01, 0.2);
-                case DIRT_OFF_FINDERS -> {
-                    dirt = from(0.03, 0.35);
-                    where = CardPaper.Dirt.OFF_FINDERS;
-                }
-                case LOW_LIGHT -> {
-                    exposure = from(0.04, 0.35);
-                    noise = from(0.015, 0.08);
-                }
-                case GLARE -> {
-                    glare = from(0.2, 1.2);
-                    glareRadius = from(2, 6);
-                }
-                case CURL -> bend = 1 / from(8, 60) * (chance.nextBoolean() ? 1 : -1);
-                case DISTANCE -> pixels = from(1.3, 3.5);
-                case MOTION -> motion = from(0.6, 3);
-                case FILTHY -> dirt = from(0.2, 0.7);
-                case MIXED -> mixed();
-                case HARD -> hard();
-                default -> throw new IllegalArgumentException(wear.name());
-            }
-        }
-
-        private void mixed() {
-            pixels = from(2.5, 6);
-            tilt = from(0, 30);
-            roll = from(-25, 25);
-            blur = from(0.1, 0.45);
-            motion = sometimes(0.3, from(0.2, 0.9));
-            dirt = sometimes(0.4, from(0.005, 0.06));
-            bend = sometimes(0.3, from(0.002, 0.012));
-            glare = sometimes(0.2, from(0.1, 0.5));
-            exposure = from(0.3, 1);
-            noise = from(0.01, 0.03);
-        }
-
-        private void hard() {
-            width = 1280;
-            height = 720;
-            pixels = from(2.2, 6);
-            tilt = from(0, 45);
-            roll = from(-40, 40);
-            blur = from(0.1, 0.55);
-            motion = sometimes(0.35, from(0.3, 1.2));
-            dirt = sometimes(0.5, from(0.005, 0.09));
-            bend = sometimes(0.4, from(0.002, 0.02));
-            glare = sometimes(0.2, from(0.1, 0.7));
-            exposure = from(0.15, 1);
-            noise = from(0.01, 0.045);
-        }
-
-        void dirty(CardPaper paper) {
-            if (dirt > 0) {
-                paper.soil(dirt, where, chance);
-            }
-        }
-
-        Camera camera() {
-            return new Camera(
-                    width,
-                    height,
-                    pixels,
-                    tilt,
-                    from(0, 360),
-                    roll,
-                    bend,
-                    from(0, 180),
-                    blur,
-                    motion,
-                    from(0, 180),
-                    exposure,
-                    noise,
-                    glare,
-                    glareRadius);
-        }
-
-        private double sometimes(double share, double value) {
-            return chance.nextDouble() < share ? value : 0;
-        }
-
-        private double from(double least, double most) {
-            return least + (most - least) * chance.nextDouble();
-        }
     }
 }
