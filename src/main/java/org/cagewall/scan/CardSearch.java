@@ -24,24 +24,33 @@ final class CardSearch {
     private final Luma luma;
     private final Dark dark;
     private final Fit cards;
-    private final List<Sighting> seen = new ArrayList<>();
+    private final List<Sighting> seen;
 
-    private CardSearch(Luma luma, Dark dark) {
-        this.luma = luma;
-        this.dark = dark;
-        this.cards = new Fit(luma, CardSymbol.MODULES);
+    private CardSearch(Look look) {
+        this.luma = look.luma();
+        this.dark = look.dark();
+        this.cards = look.fit(CardSymbol.MODULES.version().getVersionNumber());
+        this.seen = new ArrayList<>(ClearSearch.in(look));
     }
 
     /** All cards that can be read; what was seen lies in the pixels of this picture. */
-    static List<Sighting> in(Luma luma, Dark dark) {
-        CardSearch search = new CardSearch(luma, dark);
-        search.search(FinderSearch.in(dark));
+    static List<Sighting> in(Look look) {
+        CardSearch search = new CardSearch(look);
+        if (search.leavesOver(look.finders())) {
+            search.search(look);
+        }
         return List.copyOf(search.seen);
     }
 
-    private void search(List<Finder> finders) {
-        List<Triple> triples = Triple.of(finders, dark);
-        follow(triples.stream()
+    /** Whether corner squares were seen that belong to nothing that was read. */
+    private boolean leavesOver(List<Finder> finders) {
+        return !finders.stream()
+                .allMatch(finder -> seen.stream().anyMatch(sighting -> sighting.covers(finder.x(), finder.y())));
+    }
+
+    private void search(Look look) {
+        List<Finder> finders = look.finders();
+        follow(look.triples().stream()
                 .limit(MOST_TRIPLES)
                 .filter(Triple::mayBeCard)
                 .map(triple -> cards.best(triple.poses(CardSymbol.MODULES.side())))

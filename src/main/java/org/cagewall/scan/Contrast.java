@@ -1,7 +1,5 @@
 package org.cagewall.scan;
 
-import java.util.List;
-import java.util.function.BiFunction;
 import java.util.function.UnaryOperator;
 
 /** One way of telling dark from light in a picture, good at what the others are not. Stateless; any thread. */
@@ -41,13 +39,9 @@ enum Contrast {
         this.offset = offset;
     }
 
-    /** What is seen by this search, in the pixels of the picture. */
-    List<Sighting> look(Luma luma, BiFunction<Luma, Dark, List<Sighting>> search) {
-        Luma picture = looked.apply(luma);
-        int radius = Math.min(picture.width(), picture.height()) / share;
-        double scale = (double) luma.width() / picture.width();
-        return search.apply(picture, Dark.belowMean(steeper.apply(picture), radius, offset)).stream()
-                .map(sighting -> sighting.scaled(scale))
-                .toList();
+    Look look(Luma picture) {
+        Luma smaller = looked.apply(picture);
+        int radius = Math.min(smaller.width(), smaller.height()) / share;
+        return new Look(smaller, Dark.belowMean(steeper.apply(smaller), radius, offset));
     }
 }

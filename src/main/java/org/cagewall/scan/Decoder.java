@@ -45,8 +45,9 @@ public final class Decoder {
 
     private static Optional<Decoding.Found> found(Luma picture, int longestSide, List<Pass> passes) {
         Luma looked = picture.atMost(longestSide);
+        Looks looks = new Looks(looked);
         return passes.stream()
-                .map(pass -> found(pass.look(looked), looked))
+                .map(pass -> found(pass.look(looks), looked))
                 .flatMap(Optional::stream)
                 .findFirst()
                 .map(found -> found.scaled((double) picture.width() / looked.width()));

@@ -57,6 +57,11 @@ final class KnownModules {
         pairs = neighbours();
     }
 
+    /** ISO/IEC 18004: 21 modules on a side, and four more each. */
+    static int side(int version) {
+        return 17 + 4 * version;
+    }
+
     static KnownModules of(int version) {
         return new KnownModules(version);
     }

@@ -2,9 +2,7 @@ package org.cagewall.scan;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -31,19 +29,21 @@ final class OtherSearch {
     /** So large a symbol has alignment patterns throughout. */
     private static final int LEAST_FOR_MESH = 7;
 
+    private final Look look;
     private final Luma luma;
-    private final Map<Integer, Fit> fits = new HashMap<>();
+    private final Corners corners;
 
-    private OtherSearch(Luma luma) {
-        this.luma = luma;
+    private OtherSearch(Look look) {
+        this.look = look;
+        this.luma = look.luma();
+        this.corners = new Corners(luma);
     }
 
     /** All codes that can be read; what was seen lies in the pixels of this picture. */
-    static List<Sighting> in(Luma luma, Dark dark) {
-        OtherSearch search = new OtherSearch(luma);
+    static List<Sighting> in(Look look) {
+        OtherSearch search = new OtherSearch(look);
         List<Sighting> seen = new ArrayList<>();
-        Triple.of(FinderSearch.in(dark), dark).stream()
-                .sorted(Comparator.comparingDouble(Triple::oddness))
+        look.likely().stream()
                 .limit(MOST)
                 .filter(triple -> seen.stream().noneMatch(triple::isWithin))
                 .map(search::read)
@@ -67,8 +67,9 @@ final class OtherSearch {
     }
 
     private Stream<Start> starts(Triple triple, int version) {
-        Fit fit = fits.computeIfAbsent(version, it -> new Fit(luma, KnownModules.of(it)));
+        Fit fit = look.fit(version);
         return triple.poses(fit.known().side()).stream()
+                .filter(corners::areLikely)
                 .flatMap(pose -> Stream.of(pose, new Timing(luma, fit.known()).bent(pose))
                         .distinct())
                 .flatMap(pose -> lastCorners(fit, pose))

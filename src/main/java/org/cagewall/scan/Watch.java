@@ -68,9 +68,10 @@ public final class Watch {
             }
         }
         partsInARow = 0;
-        Optional<Decoding.Found> found = timed(ALWAYS, picture);
+        Looks looks = new Looks(picture);
+        Optional<Decoding.Found> found = timed(ALWAYS, looks);
         for (int i = 0; i < IN_TURN.size() && found.isEmpty() && hasTimeFor(IN_TURN.get(turn), begun); i++) {
-            found = timed(IN_TURN.get(turn), picture);
+            found = timed(IN_TURN.get(turn), looks);
             turn = (turn + 1) % IN_TURN.size();
         }
         return found;
@@ -90,14 +91,14 @@ public final class Watch {
         int right = (int) Math.min(picture.width(), card.x() + reach);
         int bottom = (int) Math.min(picture.height(), card.y() + reach);
         Luma part = picture.part(left, top, right - left, bottom - top);
-        return Decoder.found(ALWAYS.look(part), part).map(found -> found.moved(left, top));
+        return Decoder.found(ALWAYS.look(new Looks(part)), part).map(found -> found.moved(left, top));
     }
 
-    private Optional<Decoding.Found> timed(Pass pass, Luma picture) {
+    private Optional<Decoding.Found> timed(Pass pass, Looks looks) {
         long begun = nanos.getAsLong();
-        List<Sighting> seen = pass.look(picture);
+        List<Sighting> seen = pass.look(looks);
         usualCost.merge(pass, nanos.getAsLong() - begun, (before, now) -> (3 * before + now) / 4);
-        return Decoder.found(seen, picture);
+        return Decoder.found(seen, looks.picture());
     }
 
     private boolean isNew(Decoding.Found found) {
