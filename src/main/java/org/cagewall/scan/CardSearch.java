@@ -11,9 +11,6 @@ import java.util.Optional;
  */
 final class CardSearch {
 
-    /** A pose worth more is surely that of a symbol, and if of no card, then of another code as large; measured. */
-    private static final double SURE_WORTH = 0.9;
-
     /** So many of the best poses are followed up; measured. */
     private static final int FOLLOWED = 3;
 
@@ -76,7 +73,7 @@ final class CardSearch {
                 .toList();
         int missed = 0;
         for (Fit.Fitted start : best) {
-            boolean beside = !seen.isEmpty() && start.worth() < SURE_WORTH;
+            boolean beside = !seen.isEmpty() && start.worth() < ClearSearch.SURE_WORTH;
             if (missed == FOLLOWED || beside) {
                 return;
             }
@@ -96,7 +93,7 @@ final class CardSearch {
     private Optional<Sighting> readCard(Fit.Fitted start) {
         Optional<String> text = Optional.empty();
         Pose pose = start.pose();
-        if (start.worth() > SURE_WORTH) {
+        if (start.worth() > ClearSearch.SURE_WORTH) {
             text = card(Samples.of(luma, pose, CardSymbol.MODULES).darkness());
         }
         if (text.isEmpty()) {
@@ -104,8 +101,8 @@ final class CardSearch {
             pose = fitted.pose();
             Samples samples = Samples.of(luma, pose, CardSymbol.MODULES);
             double[] darkness = samples.darkness();
-            text = card(darkness).or(() -> card(Equaliser.darkness(samples)));
-            if (text.isEmpty() && fitted.worth() > SURE_WORTH) {
+            text = card(darkness).or(() -> card(Equaliser.darkness(samples, darkness)));
+            if (text.isEmpty() && fitted.worth() > ClearSearch.SURE_WORTH) {
                 text = AnySymbol.read(darkness, CardSymbol.MODULES);
             }
         }

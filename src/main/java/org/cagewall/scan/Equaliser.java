@@ -36,10 +36,13 @@ final class Equaliser {
         this.inputs = inputs;
     }
 
-    /** How dark each module is, 1 ink and -1 paper. */
-    static double[] darkness(Samples samples) {
+    /**
+     * How dark each module is, 1 ink and -1 paper.
+     *
+     * @param first how dark it looks by itself
+     */
+    static double[] darkness(Samples samples, double[] first) {
         KnownModules known = samples.known();
-        double[] first = samples.darkness();
         int side = known.side();
         int stride = known.stride();
         int[] modules = new int[side * side];

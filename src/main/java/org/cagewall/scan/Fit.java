@@ -13,10 +13,9 @@ final class Fit {
     /** What a module of data is looked at for: whether two spots of it look alike; in modules from its middle. */
     private static final double ASIDE = 0.3;
 
-    /** How much that counts, and the spread of dark and light, and each known module by itself; measured. */
-    private static final double ALIKE = 0.5;
-
+    /** How much the spread of dark and light counts, and each known module by itself; measured. */
     private static final double SPREAD = 0.3;
+
     private static final double PLAIN = 0.5;
 
     /** How far the fourth corner is moved at first, in modules; measured. */
@@ -27,6 +26,20 @@ final class Fit {
 
     /** A step counts for no more than so many times the mean difference of dark and light; measured. */
     private static final double SHARPEST = 1.3;
+
+    /** How much it counts that each module of data is of one brightness; measured. */
+    private enum Stress {
+        FIRST(0.5),
+
+        /** Where a pose is nearly right, this tells most about what lies far from all marks. */
+        LAST(3);
+
+        private final double alike;
+
+        Stress(double alike) {
+            this.alike = alike;
+        }
+    }
 
     private final Luma luma;
     private final KnownModules known;
@@ -61,7 +74,7 @@ final class Fit {
     }
 
     Fitted of(Pose pose) {
-        return new Fitted(pose, worth(pose));
+        return new Fitted(pose, worth(pose, Stress.FIRST));
     }
 
     /** The best of these poses, of which there is at least one. */
@@ -77,21 +90,32 @@ final class Fit {
         Fitted best = of(start);
         double module = start.module();
         for (double step = LAST_CORNER; step > 0.5; step /= 2) {
-            best = climbed(best, step * module, 4, 6);
+            best = climbed(best, step * module, 4, 6, Stress.FIRST);
         }
         for (double step = 0.5; step > 0.1; step /= 2) {
-            best = climbed(best, step * module, 0, Pose.PARTS);
+            best = climbed(best, step * module, 0, Pose.PARTS, Stress.FIRST);
         }
         return best;
     }
 
-    private Fitted climbed(Fitted start, double by, int first, int end) {
+    /** A pose that is nearly right moved a little, so that most of the symbol's modules are of one brightness each. */
+    Pose fine(Pose start) {
+        Fitted best = new Fitted(start, worth(start, Stress.LAST));
+        double module = start.module();
+        for (double step = 0.6; step > 0.1; step /= 2) {
+            best = climbed(best, step * module, 4, 6, Stress.LAST);
+            best = climbed(best, step * module, 0, Pose.PARTS, Stress.LAST);
+        }
+        return best.pose();
+    }
+
+    private Fitted climbed(Fitted start, double by, int first, int end, Stress stress) {
         Fitted best = start;
         boolean better = true;
         for (int round = 0; better && round < 4; round++) {
             better = false;
             for (int part = first; part < end; part++) {
-                Fitted moved = better(best, part, by);
+                Fitted moved = better(best, part, by, stress);
                 better |= moved != best;
                 best = moved;
             }
@@ -99,10 +123,10 @@ final class Fit {
         return best;
     }
 
-    private Fitted better(Fitted best, int part, double by) {
+    private Fitted better(Fitted best, int part, double by, Stress stress) {
         for (double way : new double[] {by, -by}) {
             Pose moved = best.pose().moved(part, way);
-            double worth = worth(moved);
+            double worth = worth(moved, stress);
             if (worth > best.worth() + 1e-6) {
                 return new Fitted(moved, worth);
             }
@@ -110,7 +134,7 @@ final class Fit {
         return best;
     }
 
-    private double worth(Pose pose) {
+    private double worth(Pose pose, Stress stress) {
         if (!pose.isConvex()) {
             return -1;
         }
@@ -126,7 +150,7 @@ final class Fit {
             }
         }
         double step = Math.max(LEAST_STEP, white - black);
-        return steps(SHARPEST * step) + PLAIN * plain((white + black) / 2, step / 2) + ofData(pose, step);
+        return steps(SHARPEST * step) + PLAIN * plain((white + black) / 2, step / 2) + ofData(pose, step, stress);
     }
 
     /** How much lighter the light one is of all known neighbours, as parts of the most that counts. */
@@ -149,7 +173,7 @@ final class Fit {
     }
 
     /** Whether each module of data is of one brightness, and all together are of several. */
-    private double ofData(Pose pose, double step) {
+    private double ofData(Pose pose, double step, Stress stress) {
         double sum = 0;
         double squares = 0;
         double unlike = 0;
@@ -164,7 +188,7 @@ final class Fit {
         }
         double mean = sum / data.length;
         double spread = Math.sqrt(Math.max(0, squares / data.length - mean * mean));
-        return SPREAD * Math.min(1, 2 * spread / step) - ALIKE * unlike / data.length / step;
+        return SPREAD * Math.min(1, 2 * spread / step) - stress.alike * unlike / data.length / step;
     }
 
     private double seen(Pose pose, int module, double right, double below) {

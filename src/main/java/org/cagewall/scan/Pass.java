@@ -17,6 +17,8 @@ enum Pass {
     OTHERS(looks -> looks.seen(Contrast.NEAR, OtherSearch::in)),
     OTHERS_HALF(looks -> looks.seen(Contrast.HALF, OtherSearch::in)),
     OTHERS_SHARP(looks -> looks.seen(Contrast.SHARP, OtherSearch::in)),
+    OTHERS_COARSE(looks -> looks.seen(Contrast.COARSE, OtherSearch::in)),
+    OTHERS_HALF_SHARP(looks -> looks.seen(Contrast.HALF_SHARP, OtherSearch::in)),
     OTHERS_INVERTED(looks -> looks.seen(Contrast.INVERTED, OtherSearch::in)),
 
     PLAIN(looks -> PlainLook.in(looks.picture(), GlobalHistogramBinarizer::new)),

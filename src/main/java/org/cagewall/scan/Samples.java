@@ -9,6 +9,9 @@ final class Samples {
     /** The threshold is between the brightest and the darkest of so many modules in every direction; measured. */
     private static final int NEIGHBOURHOOD = 3;
 
+    /** Only those that touch it, where the edge of a shadow or a lamp's glare lies across the symbol; measured. */
+    private static final int TOUCHING = 1;
+
     private final KnownModules known;
     private final double[] values;
 
@@ -44,16 +47,23 @@ final class Samples {
 
     /** Each module held against the middle between the brightest and the darkest around it: 1 ink, -1 paper. */
     double[] darkness() {
+        return darkness(NEIGHBOURHOOD);
+    }
+
+    /** The same for a symbol that is lit unevenly: each module is held against those alone that touch it. */
+    double[] darknessUnevenlyLit() {
+        return darkness(TOUCHING);
+    }
+
+    private double[] darkness(int reach) {
         int stride = known.stride();
         double[] darkness = new double[values.length];
         for (int row = 0; row < stride; row++) {
             for (int column = 0; column < stride; column++) {
                 double least = Double.MAX_VALUE;
                 double most = 0;
-                for (int y = Math.max(0, row - NEIGHBOURHOOD); y <= Math.min(stride - 1, row + NEIGHBOURHOOD); y++) {
-                    for (int x = Math.max(0, column - NEIGHBOURHOOD);
-                            x <= Math.min(stride - 1, column + NEIGHBOURHOOD);
-                            x++) {
+                for (int y = Math.max(0, row - reach); y <= Math.min(stride - 1, row + reach); y++) {
+                    for (int x = Math.max(0, column - reach); x <= Math.min(stride - 1, column + reach); x++) {
                         double value = values[y * stride + x];
                         least = Math.min(least, value);
                         most = Math.max(most, value);

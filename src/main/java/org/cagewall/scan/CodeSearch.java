@@ -1,0 +1,86 @@
+package org.cagewall.scan;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * Looks for codes, cards or others, by their three corner squares: each three of these, in each version that it may be, may
+ * lie in several ways, and the best of them are followed until one can be read. One thread.
+ */
+abstract class CodeSearch {
+
+    private final Look look;
+    private final int most;
+    private final int followed;
+
+    /**
+     * @param most so many threes of corner squares are tried
+     * @param followed and of the ways in which each may lie so many
+     */
+    CodeSearch(Look look, int most, int followed) {
+        this.look = look;
+        this.most = most;
+        this.followed = followed;
+    }
+
+    /** Where a symbol may lie, and how well that fits. */
+    record Start(Fit fit, Fit.Fitted fitted) {
+
+        Pose pose() {
+            return fitted.pose();
+        }
+
+        KnownModules known() {
+            return fit.known();
+        }
+    }
+
+    /** All codes that can be read; what was seen lies in the pixels of this picture. */
+    final List<Sighting> all() {
+        List<Sighting> seen = new ArrayList<>();
+        look.likely().stream()
+                .limit(most)
+                .filter(triple -> seen.stream().noneMatch(triple::isWithin))
+                .map(this::read)
+                .flatMap(Optional::stream)
+                .forEach(seen::add);
+        return List.copyOf(seen);
+    }
+
+    private Optional<Sighting> read(Triple triple) {
+        return triple.versions()
+                .mapToObj(look::fit)
+                .flatMap(fit -> starts(triple, fit).map(fitted -> new Start(fit, fitted)))
+                .filter(start -> start.fitted.isSymbol())
+                .sorted(Comparator.comparingDouble(start -> -start.fitted.worth()))
+                .limit(followed)
+                .map(this::read)
+                .flatMap(Optional::stream)
+                .findFirst();
+    }
+
+    /** The ways in which a symbol with these corners, of this version, may lie. */
+    abstract Stream<Fit.Fitted> starts(Triple triple, Fit fit);
+
+    abstract Optional<Sighting> read(Start start);
+
+    /** The poses whose fourth corner is where the last alignment pattern may be, so many modules from where it should be. */
+    final Stream<Pose> byLastAlignment(Pose pose, KnownModules known, double reach, int places) {
+        int[] centres = known.alignments();
+        if (centres.length == 0) {
+            return Stream.empty();
+        }
+        double centre = centres[centres.length - 1] + 0.5;
+        double[] spot = new double[2];
+        return new AlignmentSearch(look.luma(), pose)
+                .around(centre, centre, reach, places).stream()
+                        .map(found -> {
+                            pose.see(found.column(), found.row(), spot);
+                            return pose.lastCornerBy(centre, centre, spot[0], spot[1]);
+                        })
+                        .filter(Pose::isConvex);
+    }
+}
