@@ -100,14 +100,17 @@ final class CardSearch {
             Fit.Fitted fitted = cards.near(pose);
             pose = fitted.pose();
             Samples samples = Samples.of(luma, pose, CardSymbol.MODULES);
-            double[] darkness = samples.darkness();
-            text = card(darkness).or(() -> card(Equaliser.darkness(samples, darkness)));
+            text = card(samples, samples.darkness()).or(() -> card(samples, samples.darknessUnevenlyLit()));
             if (text.isEmpty() && fitted.worth() > ClearSearch.SURE_WORTH) {
-                text = AnySymbol.read(darkness, CardSymbol.MODULES);
+                text = AnySymbol.read(samples.darkness(), CardSymbol.MODULES);
             }
         }
         Pose there = pose;
         return text.map(it -> Sighting.of(it, there));
+    }
+
+    private static Optional<String> card(Samples samples, double[] darkness) {
+        return card(darkness).or(() -> card(Equaliser.darkness(samples, darkness)));
     }
 
     private static Optional<String> card(double[] darkness) {

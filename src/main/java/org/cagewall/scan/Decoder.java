@@ -57,13 +57,18 @@ public final class Decoder {
         return Math.min(picture.width(), picture.height()) >= SMALLEST_SIDE;
     }
 
-    /** Of what was seen, what lies nearest the picture's middle; a card that carries its symbol twice counts once. */
+    /**
+     * Of the cards that were seen, the one nearest the picture's middle; of other codes only where there is no card. A
+     * card that carries its symbol twice counts once.
+     */
     static Optional<Decoding.Found> found(List<Sighting> seen, Luma picture) {
         double x = picture.width() / 2.0;
         double y = picture.height() / 2.0;
-        return seen.stream()
+        List<Sighting> cards = seen.stream().filter(Sighting::isCard).toList();
+        List<Sighting> meant = cards.isEmpty() ? seen : cards;
+        return meant.stream()
                 .min(Comparator.comparingDouble(sighting -> sighting.distance(x, y)))
-                .map(nearest -> new Decoding.Found(nearest, others(seen, nearest)));
+                .map(nearest -> new Decoding.Found(nearest, others(meant, nearest)));
     }
 
     private static List<String> others(List<Sighting> seen, Sighting nearest) {

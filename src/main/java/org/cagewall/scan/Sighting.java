@@ -1,5 +1,7 @@
 package org.cagewall.scan;
 
+import org.cagewall.room.CardCode;
+
 /**
  * A symbol in a picture: what it says, and where it lies, so that the next picture can be looked at there first.
  * Immutable; any thread.
@@ -15,6 +17,11 @@ public record Sighting(String text, double x, double y, double side) {
         double[] middle = new double[2];
         pose.see(pose.side() / 2.0, pose.side() / 2.0, middle);
         return new Sighting(text, middle[0], middle[1], pose.module() * pose.side());
+    }
+
+    /** Whether it is a cage card's, of whatever room, and even if a letter is wrong. */
+    boolean isCard() {
+        return !(CardCode.read(text) instanceof CardCode.Foreign);
     }
 
     Sighting scaled(double times) {

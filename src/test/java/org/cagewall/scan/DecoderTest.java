@@ -124,6 +124,17 @@ class DecoderTest {
                 .contains("2 other codes were in view. The one nearest the middle was read.");
     }
 
+    /** A bag of seed behind a cage has a code of its own. */
+    @Test
+    void aCardIsReadEvenIfACodeThatIsNoCardLiesNearerTheMiddle() {
+        BufferedImage wall = blank(900, 500, new Color(200, 195, 190));
+        draw(wall, "SEED12", 5, 380, 160, 4);
+        draw(wall, TEXT, 5, 700, 300, 4);
+        Decoding decoding = decoder.decode(Luma.of(wall));
+        assertThat(decoding.text()).contains(TEXT);
+        assertThat(decoding.besides()).isEmpty();
+    }
+
     @Test
     void aCardThatCarriesItsSymbolTwiceIsOneCard() {
         BufferedImage wall = blank(900, 500, new Color(200, 195, 190));
