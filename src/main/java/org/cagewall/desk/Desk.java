@@ -249,10 +249,11 @@ public final class Desk implements AutoCloseable {
         });
     }
 
+    /** A picture that is too much for the memory, or a driver that lacks a part, is a failure like any other. */
     private <T> Answer<T> attempt(String where, Supplier<T> work) {
         try {
             return new Answer.Got<>(work.get());
-        } catch (RuntimeException e) {
+        } catch (RuntimeException | OutOfMemoryError | LinkageError e) {
             return new Answer.Failed<>(failures.keep(where, e));
         }
     }

@@ -219,7 +219,7 @@ public final class Kiosk {
 
     private void paste() {
         if (shell.filter(Shell::paste).isEmpty()) {
-            stage.tell(Message.of("kiosk.scanned"), Message.of("scanscreen.nothing-pasted"));
+            stage.tell(Message.of("scanscreen.pasted"), Message.of("scanscreen.nothing-pasted"));
         }
     }
 
@@ -354,6 +354,7 @@ public final class Kiosk {
             desk.readAnew();
         }
         desk.turnTheDay();
+        lookout.turn();
         if (desk.folder().isCalledForward()) {
             shell.forward();
         }

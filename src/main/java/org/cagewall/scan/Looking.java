@@ -47,8 +47,8 @@ public final class Looking {
     /** What came of one look. */
     public sealed interface Glance {
 
-        /** A picture, and the code that has just come into view. */
-        record Saw(Luma picture, Optional<Read> read) implements Glance {}
+        /** A picture, the code that has just come into view, and whether one was in view a moment ago. */
+        record Saw(Luma picture, Optional<Read> read, Watch.Sight sight) implements Glance {}
 
         /** No picture just now, and why; the next one may be better. */
         record Blind(Message why) implements Glance {}
@@ -81,7 +81,7 @@ public final class Looking {
         if (next.get() instanceof Frame.Picture picture) {
             Optional<Read> read = watch.see(picture.luma())
                     .flatMap(found -> found.text().map(text -> new Read(text, found.besides())));
-            return new Glance.Saw(picture.luma().atMost(SHOWN_SIDE), read);
+            return new Glance.Saw(picture.luma().atMost(SHOWN_SIDE), read, watch.sight());
         }
         return new Glance.Blind(((Frame.Broken) next.get()).why());
     }

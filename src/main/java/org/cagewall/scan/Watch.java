@@ -34,6 +34,12 @@ public final class Watch {
     private static final List<Pass> IN_TURN =
             Pass.IN_ORDER.stream().filter(pass -> pass != ALWAYS).toList();
 
+    /** Whether there was anything to read a moment ago. */
+    public enum Sight {
+        CODE,
+        NOTHING
+    }
+
     private final LongSupplier nanos;
     private final Map<Pass, Long> usualCost = new EnumMap<>(Pass.class);
     private final Map<String, Long> lastSeen = new HashMap<>();
@@ -48,6 +54,7 @@ public final class Watch {
 
     /** The card that has newly come into this picture; of several, the one nearest the middle. */
     public Optional<Decoding.Found> see(Luma picture) {
+        forget();
         if (!Decoder.holdsSymbol(picture)) {
             return Optional.empty();
         }
@@ -58,10 +65,16 @@ public final class Watch {
         return found.filter(this::isNew).map(it -> it.scaled(scale));
     }
 
+    /** What was in view a moment ago; a code that cannot be read for a few pictures is still there. */
+    public Sight sight() {
+        return lastSeen.isEmpty() ? Sight.NOTHING : Sight.CODE;
+    }
+
+    /** Where another card has come to where the last one was, what lies beside it is looked at too. */
     private Optional<Decoding.Found> where(Luma picture) {
         long begun = nanos.getAsLong();
         if (last.isPresent() && partsInARow < PARTS_IN_A_ROW) {
-            Optional<Decoding.Found> there = around(last.get(), picture);
+            Optional<Decoding.Found> there = around(last.get(), picture).filter(this::isTheLastAlone);
             if (there.isPresent()) {
                 partsInARow++;
                 return there;
@@ -94,6 +107,12 @@ public final class Watch {
         return Decoder.found(ALWAYS.look(new Looks(part)), part).map(found -> found.moved(left, top));
     }
 
+    private boolean isTheLastAlone(Decoding.Found found) {
+        return found.others().isEmpty()
+                && last.filter(card -> card.text().equals(found.nearest().text()))
+                        .isPresent();
+    }
+
     private Optional<Decoding.Found> timed(Pass pass, Looks looks) {
         long begun = nanos.getAsLong();
         List<Sighting> seen = pass.look(looks);
@@ -102,8 +121,11 @@ public final class Watch {
     }
 
     private boolean isNew(Decoding.Found found) {
+        return lastSeen.put(found.nearest().text(), nanos.getAsLong()) == null;
+    }
+
+    private void forget() {
         long now = nanos.getAsLong();
         lastSeen.values().removeIf(then -> now - then > MOMENT_NANOS);
-        return lastSeen.put(found.nearest().text(), now) == null;
     }
 }

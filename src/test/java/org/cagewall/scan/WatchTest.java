@@ -12,6 +12,7 @@ class WatchTest {
 
     private static final String CARD = new CardCode("B7K", 14, "Q2").text();
     private static final String NEIGHBOUR = new CardCode("B7K", 15, "Q2").text();
+    private static final String THIRD = new CardCode("B7K", 16, "Q2").text();
     private static final long FRAME_NANOS = 66_000_000;
 
     private final AtomicLong clock = new AtomicLong();
@@ -59,6 +60,34 @@ class WatchTest {
                     .isPresent();
         }
         assertThat(seen).isTrue();
+    }
+
+    /** A camera is led along the cages: the next card comes to where the last one was, and another one with it. */
+    @Test
+    void anotherCardAtThePlaceOfTheLastOneIsReadWithWhatLiesBesideIt() {
+        BufferedImage next = empty();
+        DecoderTest.draw(next, NEIGHBOUR, 4, 20, 200, 4);
+        DecoderTest.draw(next, THIRD, 4, 420, 200, 4);
+        watch.see(view(CARD, 20));
+
+        assertThat(watch.see(Luma.of(next))).hasValueSatisfying(found -> {
+            assertThat(found.text()).contains(THIRD);
+            assertThat(found.others()).containsExactly(NEIGHBOUR);
+        });
+    }
+
+    @Test
+    void aCodeIsInViewUntilItHasBeenAwayForAMoment() {
+        assertThat(watch.sight()).isEqualTo(Watch.Sight.NOTHING);
+        watch.see(view(CARD, 300));
+        clock.addAndGet(Watch.MOMENT_NANOS / 2);
+        watch.see(Luma.of(empty()));
+        assertThat(watch.sight()).isEqualTo(Watch.Sight.CODE);
+
+        clock.addAndGet(Watch.MOMENT_NANOS);
+        watch.see(Luma.of(empty()));
+
+        assertThat(watch.sight()).isEqualTo(Watch.Sight.NOTHING);
     }
 
     /** A clock on which every look takes a while: the slow passes take turns, and none is left out for ever. */

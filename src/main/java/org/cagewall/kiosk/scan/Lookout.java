@@ -13,6 +13,7 @@ import org.cagewall.room.CardCode;
 import org.cagewall.scan.Looking;
 import org.cagewall.scan.Luma;
 import org.cagewall.scan.Meaning;
+import org.cagewall.scan.Watch;
 import org.cagewall.text.Message;
 
 /**
@@ -23,13 +24,16 @@ public final class Lookout {
 
     static final Duration UNUSED = Duration.ofMinutes(1);
 
+    private static final Message OFF = Message.of("scanscreen.off");
+    private static final Message HOLD = Message.of("scanscreen.seeing");
+
     private final Desk desk;
     private final Looking looking;
     private final Supplier<LocalTime> time;
     private final Pulse pulse;
     private final Cards cards;
     private final List<Watcher> watchers = new ArrayList<>();
-    private Status now = new Status(Look.OFF, Message.of("scanscreen.off"), List.of(), Optional.empty());
+    private Status now = new Status(Look.OFF, OFF, List.of(), Optional.empty());
     private Supplier<String> wanted;
     private Turn turn = Turn.IDLE;
     private Resuming resuming = Resuming.BY_TOUCH;
@@ -135,6 +139,13 @@ public final class Lookout {
         }
     }
 
+    /** Time has passed: after the quiet hours a touch may start the camera again. */
+    public void turn() {
+        if (now.look() == Look.QUIET && !isQuiet()) {
+            become(now.with(Look.OFF, OFF));
+        }
+    }
+
     /** Somebody touched the screen: the camera is in use. */
     public void touched() {
         lastUse = desk.instant();
@@ -173,7 +184,7 @@ public final class Lookout {
     /** The next beat. */
     public void beat() {
         if (watchers.isEmpty()) {
-            stop(Look.OFF, Message.of("scanscreen.off"));
+            stop(Look.OFF, OFF);
             resuming = Resuming.BY_ITSELF;
         } else if (isQuiet()) {
             stop(Look.QUIET, Message.of("scanscreen.quiet"));
@@ -189,7 +200,7 @@ public final class Lookout {
     /** Lets go of the camera for good. */
     public void end() {
         watchers.clear();
-        stop(Look.OFF, Message.of("scanscreen.off"));
+        stop(Look.OFF, OFF);
     }
 
     private void looked(Answer<Looking.Glance> answer) {
@@ -209,9 +220,11 @@ public final class Lookout {
                 this::broke);
     }
 
+    /** What was said of a code is said for as long as that is in view, so that it is not taken for the next one. */
     private void saw(Looking.Glance.Saw saw) {
-        if (now.look() != Look.SEEING) {
-            become(now.with(Look.SEEING, Message.of("scanscreen.seeing")));
+        if (now.look() != Look.SEEING
+                || saw.sight() == Watch.Sight.NOTHING && !now.line().equals(HOLD)) {
+            become(now.with(Look.SEEING, HOLD));
         }
         List.copyOf(watchers).forEach(watcher -> watcher.picture(saw.picture()));
         saw.read().filter(read -> !watchers.isEmpty()).ifPresent(this::read);
@@ -229,7 +242,7 @@ public final class Lookout {
                             .map(others -> Message.of("scan.besides", says.sentence(), others))
                             .orElse(says.sentence())));
         } else {
-            become(now.with(Look.SEEING, Message.of("scanscreen.seeing")));
+            become(now.with(Look.SEEING, HOLD));
             cards.card(reading, read.besides());
         }
     }

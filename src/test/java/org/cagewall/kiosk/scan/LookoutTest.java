@@ -114,6 +114,41 @@ class LookoutTest {
     }
 
     @Test
+    void whatWasSaidOfACodeIsSaidNoMoreOnceItIsOutOfView() {
+        driver.plugIn("Lid", SymbolPictures.of("SEED"));
+        presenter.open();
+        look(30);
+        assertThat(state.line()).contains("not a cage card");
+
+        driver.show("Lid", wall());
+        look(30);
+
+        assertThat(state.line()).contains("in the frame");
+    }
+
+    @Test
+    void aDriverThatLacksAPartIsToldOfAndStopsNothing() {
+        Lookout broken = new Lookout(
+                desk,
+                new Looking(
+                        () -> {
+                            throw new UnsatisfiedLinkError("no such part");
+                        },
+                        clock::nanos),
+                desk::time,
+                () -> "",
+                pulse,
+                (reading, besides) -> {});
+        ScanPresenter before =
+                new ScanPresenter(desk, broken, new NoSmall(), Words.english(), it -> state = it, pictures::add);
+
+        before.open();
+
+        assertThat(state.line()).contains("The camera stopped");
+        assertThat(state.mayLook()).isTrue();
+    }
+
+    @Test
     void ofTwoCardsInViewTheOneInTheMiddleIsHandedOnWithAWordOfTheOther() {
         driver.plugIn("Lid", SymbolPictures.of(card("A2"), card("A1")));
         presenter.open();
@@ -255,6 +290,26 @@ class LookoutTest {
         assertThat(state.mayLook()).isFalse();
         presenter.look();
         assertThat(driver.isOpen("Lid")).isFalse();
+    }
+
+    @Test
+    void afterTheQuietHoursItSaysThatTheCameraIsOffAndATouchStartsIt() {
+        TestDesk.tell(desk, "{\"deed\":\"room-set\",\"quiet\":\"21:00-06:00\",\"by\":\"Ines\"}");
+        driver.plugIn("Lid", wall());
+        clock.to(LocalTime.of(22, 0), desk.room().settings().zone());
+        presenter.open();
+        lookout.turn();
+        assertThat(state.line()).contains("quiet hours");
+
+        clock.to(LocalTime.of(6, 0), desk.room().settings().zone());
+        lookout.turn();
+        assertThat(state.line()).contains("The camera is off");
+        assertThat(state.mayLook()).isTrue();
+        assertThat(driver.isOpen("Lid")).isFalse();
+
+        presenter.look();
+        look(1);
+        assertThat(driver.isOpen("Lid")).isTrue();
     }
 
     @Test
