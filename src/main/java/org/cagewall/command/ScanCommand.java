@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.cagewall.room.Cage;
 import org.cagewall.room.CardCode;
 import org.cagewall.room.Room;
 import org.cagewall.scan.Decoder;
@@ -46,21 +47,28 @@ final class ScanCommand implements Callable<Integer> {
     /** What came of one picture. */
     private record Scanned(
             Path image,
-            Optional<String> cage,
-            Optional<Boolean> outOfDate,
+            Optional<Meaning.Opens> opens,
             Optional<String> said,
             Optional<Message> besides,
             Optional<Message> problem) {
 
+        /** A line is one line, and no code may tell the terminal what to do. */
         Optional<String> answer(boolean text) {
-            return text ? said.map(it -> it.replaceAll("\\R", " ")) : cage;
+            return text ? said.map(it -> it.replaceAll("\\R|\\p{Cntrl}", " ")) : cage();
+        }
+
+        Optional<String> cage() {
+            return opens.map(Meaning.Opens::cage).map(Cage::name);
+        }
+
+        Optional<Boolean> outOfDate() {
+            return opens.map(Meaning.Opens::isOutOfDate);
         }
     }
 
     private static Scanned said(Path image) {
         Decoding decoding = new Decoder().decode(Pictures.read(image));
-        return new Scanned(
-                image, Optional.empty(), Optional.empty(), decoding.text(), decoding.besides(), decoding.reason());
+        return new Scanned(image, Optional.empty(), decoding.text(), decoding.besides(), decoding.reason());
     }
 
     private static Scanned meant(Path image, Room room) {
@@ -70,17 +78,10 @@ final class ScanCommand implements Callable<Integer> {
         }
         Meaning meaning = Meaning.of(CardCode.read(scanned.said().get()), room);
         if (meaning instanceof Meaning.Opens opens) {
-            return new Scanned(
-                    image,
-                    Optional.of(opens.cage().name()),
-                    Optional.of(opens.outOfDate()),
-                    scanned.said(),
-                    scanned.besides(),
-                    Optional.empty());
+            return new Scanned(image, Optional.of(opens), scanned.said(), scanned.besides(), Optional.empty());
         }
         Message why = ((Meaning.Says) meaning).sentence();
-        return new Scanned(
-                image, Optional.empty(), Optional.empty(), scanned.said(), scanned.besides(), Optional.of(why));
+        return new Scanned(image, Optional.empty(), scanned.said(), scanned.besides(), Optional.of(why));
     }
 
     private int tell(List<Scanned> all) {
@@ -96,9 +97,10 @@ final class ScanCommand implements Callable<Integer> {
         cagewall.console().print(scanned.answer(text).orElse(NOTHING));
         scanned.problem().ifPresent(why -> complain(scanned, why));
         scanned.besides().ifPresent(others -> complain(scanned, others));
-        if (scanned.outOfDate().orElse(false)) {
-            complain(scanned, Message.of("scan.reading.old-card", scanned.cage().orElseThrow()));
-        }
+        scanned.opens()
+                .filter(Meaning.Opens::isOutOfDate)
+                .map(Meaning.Opens::old)
+                .ifPresent(old -> complain(scanned, old));
     }
 
     private void complain(Scanned scanned, Message why) {

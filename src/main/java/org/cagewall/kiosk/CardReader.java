@@ -23,6 +23,7 @@ import org.cagewall.kiosk.shell.PictureSink;
 import org.cagewall.kiosk.shell.Question;
 import org.cagewall.room.Cage;
 import org.cagewall.room.CardCode;
+import org.cagewall.room.CardFaces;
 import org.cagewall.room.Role;
 import org.cagewall.scan.Decoder;
 import org.cagewall.scan.Decoding;
@@ -116,7 +117,9 @@ final class CardReader implements KeySink, PictureSink {
         }
     }
 
+    /** A large picture takes a second or two: until then it is said that something is done. */
     private void decode(FrameSource source) {
+        notices.done(Message.of("kiosk.reading-picture"));
         desk.decode(() -> firstRead(source), this::answered);
     }
 
@@ -161,8 +164,7 @@ final class CardReader implements KeySink, PictureSink {
         } else {
             Meaning.Opens opens = (Meaning.Opens) meaning;
             taker.awaited()
-                    .ifPresentOrElse(
-                            then -> chosen(opens.cage(), besides, then), () -> open(opens, reading, besides, way));
+                    .ifPresentOrElse(then -> chosen(opens.cage(), besides, then), () -> open(opens, besides, way));
         }
     }
 
@@ -177,32 +179,25 @@ final class CardReader implements KeySink, PictureSink {
                 () -> then.accept(cage));
     }
 
-    private void open(
-            Meaning.Opens opens,
-            CardCode.Reading reading,
-            Optional<Message> besides,
-            Function<String, Destination> way) {
+    private void open(Meaning.Opens opens, Optional<Message> besides, Function<String, Destination> way) {
         String cage = opens.cage().name();
         navigator.go(way.apply(cage));
-        Optional<CardCode> old = reading.code().filter(code -> opens.outOfDate());
-        old.ifPresentOrElse(
-                code -> offerNew(opens, code, besides),
-                () -> besides.ifPresent(others -> notices.done(Message.of("kiosk.opened-besides", cage, others))));
+        if (opens.isOutOfDate()) {
+            offerNew(opens, besides);
+        } else {
+            besides.ifPresent(others -> notices.done(Message.of("kiosk.opened-besides", cage, others)));
+        }
     }
 
     /** An old card is settled where it is found: printed anew, or its change pencilled on the very card that hangs there. */
-    private void offerNew(Meaning.Opens opens, CardCode scanned, Optional<Message> besides) {
+    private void offerNew(Meaning.Opens opens, Optional<Message> besides) {
         String cage = opens.cage().name();
         List<Answer> answers = new ArrayList<>();
         if (pen.holder().filter(person -> person.role() != Role.SITTER).isPresent()) {
             answers.add(Answer.main(
                     "print-anew", Message.of("kiosk.print-anew"), () -> navigator.go(Destination.Cards.of(cage))));
         }
-        boolean hangs = opens.cage()
-                .card()
-                .filter(card -> card.digest().equals(scanned.digest()))
-                .isPresent();
-        if (hangs) {
+        if (opens.age() == CardFaces.Age.CHANGED) {
             answers.add(Answer.plain(
                     "pencilled",
                     Message.of("kiosk.pencilled"),
@@ -210,9 +205,7 @@ final class CardReader implements KeySink, PictureSink {
         }
         answers.add(Answer.leave("later", Message.of("kiosk.later")));
         List<Message> changes = opens.changes();
-        Message old = changes.isEmpty()
-                ? Message.of("scan.reading.old-card", cage)
-                : Message.of("kiosk.old-card-changes", changes);
+        Message old = changes.isEmpty() ? opens.old() : Message.of("kiosk.old-card-changes", changes);
         asking.ask(new Question(Message.of("kiosk.old-card", cage), said(old, besides), answers));
     }
 

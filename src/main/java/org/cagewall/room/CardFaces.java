@@ -24,11 +24,22 @@ public final class CardFaces {
         return cage.card().filter(card -> !card.face().equals(of(room, cage))).isPresent();
     }
 
-    /** Whether a scanned card is not the one that hangs there, or says something else than it should. */
-    public static boolean isOutOfDate(Room room, Cage cage, CardCode scanned) {
-        return cage.card()
-                .map(card -> !card.digest().equals(scanned.digest()) || isOutOfDate(room, cage))
-                .orElseGet(() -> !of(room, cage).digest().equals(scanned.digest()));
+    /** How a scanned card stands to what the card of its cage should say. */
+    public enum Age {
+        /** It says what it should, in print or by pencil. */
+        UP_TO_DATE,
+        /** It is the one that was printed last, and something has changed since. */
+        CHANGED,
+        /** It says something else, and is not the one that was printed last. */
+        REPLACED
+    }
+
+    /** A card that says what it should is up to date, whether its printing was recorded or not. */
+    public static Age age(Room room, Cage cage, CardCode scanned) {
+        if (cage.card().filter(card -> card.digest().equals(scanned.digest())).isPresent()) {
+            return isOutOfDate(room, cage) ? Age.CHANGED : Age.UP_TO_DATE;
+        }
+        return of(room, cage).digest().equals(scanned.digest()) ? Age.UP_TO_DATE : Age.REPLACED;
     }
 
     /** What is different on the card that hangs there from what it should say; a sentence each. */

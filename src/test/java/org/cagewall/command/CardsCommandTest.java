@@ -157,6 +157,15 @@ class CardsCommandTest {
     }
 
     @Test
+    void whatACodeSaysTellsTheTerminalNothing() throws IOException {
+        Cli cli = Cli.furnished(folder.resolve("birds"));
+        Path sly = symbol("sly.png", "seed\u001b[2J\u0007grit");
+
+        assertThat(cli.run("scan", "--text", sly.toString()).out()).isEqualTo("seed [2J grit\n");
+        assertThat(cli.run("scan", sly.toString()).err()).contains("It says: seed [2J grit");
+    }
+
+    @Test
     void everyBadPictureHasItsSentenceAndTheGoodOneAfterThemIsRead() throws IOException {
         Cli cli = Cli.furnished(folder.resolve("birds"));
         List<String> arguments = new ArrayList<>(List.of("scan"));

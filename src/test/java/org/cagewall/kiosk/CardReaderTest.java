@@ -124,6 +124,34 @@ class CardReaderTest {
         type(old.text());
 
         assertThat(offered).containsOnlyKeys("print-anew", "later");
+        assertThat(told)
+                .singleElement()
+                .asString()
+                .contains("Hang up the newest one")
+                .doesNotContain("pencil");
+    }
+
+    /** Who prints by a program of his own, or by a command, has the right card and no entry of it. */
+    @Test
+    void aCardThatSaysWhatItShouldIsUpToDateWhateverWasPrintedLast() {
+        makeOld();
+
+        type(code("A2").text());
+
+        assertThat(gone).containsExactly(Destination.Cage.byScan("A2"));
+        assertThat(told).isEmpty();
+    }
+
+    @Test
+    void ofALongForeignTextTheBeginningIsToldWithoutWhatIsNoLetter() {
+        type("seed \u202egrit " + "and more ".repeat(300));
+
+        assertThat(told)
+                .singleElement()
+                .asString()
+                .contains("seed  grit and more")
+                .hasSizeLessThan(250)
+                .endsWith("\u2026");
     }
 
     private void scanAnOldCard() {
@@ -234,8 +262,9 @@ class CardReaderTest {
 
         assertThat(gone).containsExactly(Destination.Cage.byHand("A1"));
         assertThat(noticed)
-                .singleElement()
-                .isEqualTo("This is cage A1. Another code was in view. The one nearest the middle was read.");
+                .containsExactly(
+                        "Reading the picture.",
+                        "This is cage A1. Another code was in view. The one nearest the middle was read.");
         assertThat(told).isEmpty();
     }
 
@@ -253,7 +282,7 @@ class CardReaderTest {
                 .contains("out of date")
                 .contains("HB 24-121")
                 .contains("Another code was in view");
-        assertThat(noticed).isEmpty();
+        assertThat(noticed).containsExactly("Reading the picture.");
     }
 
     @Test
