@@ -16,9 +16,9 @@ public final class MarkLabel extends JLabel {
     private final transient DayMark mark;
 
     public MarkLabel(DayMark mark, String text) {
-        super(text);
         this.mark = mark;
         putClientProperty("html.disable", Boolean.TRUE);
+        setText(text);
     }
 
     @Override

@@ -17,9 +17,9 @@ public final class Tag extends JLabel implements Legible {
     private final TagKind kind;
 
     public Tag(TagKind kind, String text) {
-        super(text);
         this.kind = kind;
         putClientProperty("html.disable", Boolean.TRUE);
+        setText(text);
     }
 
     @Override

@@ -53,11 +53,11 @@ public final class WrapLabel extends JLabel implements Legible, Tall {
     }
 
     public WrapLabel(String text, Type type, Tone tone) {
-        super(text);
         this.type = type;
         this.tone = tone;
         putClientProperty("html.disable", Boolean.TRUE);
         putClientProperty("migLayout.dynamicAspectRatio", Boolean.TRUE);
+        setText(text);
     }
 
     /** At most so many lines; more text ends in an ellipsis, and tests will say so. */

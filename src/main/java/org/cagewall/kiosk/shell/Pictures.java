@@ -51,7 +51,7 @@ final class Pictures extends TransferHandler {
                 return true;
             }
             if (carried.isDataFlavorSupported(DataFlavor.imageFlavor)) {
-                BufferedImage picture = copy((Image) carried.getTransferData(DataFlavor.imageFlavor));
+                BufferedImage picture = drawn((Image) carried.getTransferData(DataFlavor.imageFlavor));
                 sinks.forEach(sink -> sink.picture(picture));
                 return true;
             }
@@ -61,7 +61,11 @@ final class Pictures extends TransferHandler {
         return false;
     }
 
-    private static BufferedImage copy(Image image) {
+    /** As a rule it comes as it is needed: a copy of a very large one might take more memory than there is. */
+    private static BufferedImage drawn(Image image) {
+        if (image instanceof BufferedImage already) {
+            return already;
+        }
         BufferedImage copy = new BufferedImage(
                 Math.max(1, image.getWidth(null)), Math.max(1, image.getHeight(null)), BufferedImage.TYPE_INT_RGB);
         Graphics2D brush = copy.createGraphics();

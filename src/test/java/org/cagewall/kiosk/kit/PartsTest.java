@@ -27,6 +27,22 @@ class PartsTest {
     private static final Words WORDS = Words.english();
     private static final LocalDate TODAY = LocalDate.of(2026, 4, 14);
 
+    /** A text may come from a code or a camera's name: it is shown as it is written, and nothing it names is fetched. */
+    @Test
+    void noTextIsTakenForAPageOfTheWeb() {
+        String page = "<html><img src=\"file:///none.png\">";
+        Painted.of(600, 200, () -> {
+            for (JComponent part : List.of(
+                    new WrapLabel(page, Type.LINE, Tone.INK),
+                    new Tag(TagKind.PLAIN, page),
+                    new MarkLabel(new DayMark(DayMark.Shape.DOT, DayMark.Ground.PLAIN), page),
+                    TouchButton.of(ButtonKind.PLAIN, "go", page, () -> {}))) {
+                assertThat(part.getClientProperty("html")).isNull();
+            }
+            return new Stack();
+        });
+    }
+
     @Test
     void aStepperStopsAtItsEnds() {
         List<Integer> told = new ArrayList<>();

@@ -2,10 +2,13 @@ package org.cagewall.kiosk.shell;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.Image;
+import java.awt.Toolkit;
 import java.awt.datatransfer.DataFlavor;
 import java.awt.datatransfer.StringSelection;
 import java.awt.datatransfer.Transferable;
 import java.awt.image.BufferedImage;
+import java.awt.image.MemoryImageSource;
 import java.io.File;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -24,6 +27,15 @@ class PicturesTest {
         pictures.add(sink());
         BufferedImage card = new BufferedImage(3, 2, BufferedImage.TYPE_INT_ARGB);
         assertThat(pictures.take(carrying(DataFlavor.imageFlavor, card))).isTrue();
+        assertThat(got).singleElement().isSameAs(card);
+    }
+
+    @Test
+    void aPictureOfAnotherKindIsDrawnFirst() {
+        pictures.add(sink());
+        Image other = Toolkit.getDefaultToolkit()
+                .createImage(new MemoryImageSource(3, 2, new int[] {1, 2, 3, 4, 5, 6}, 0, 3));
+        assertThat(pictures.take(carrying(DataFlavor.imageFlavor, other))).isTrue();
         assertThat(got).singleElement().isInstanceOfSatisfying(BufferedImage.class, picture -> {
             assertThat(picture.getWidth()).isEqualTo(3);
             assertThat(picture.getHeight()).isEqualTo(2);
