@@ -66,7 +66,7 @@ final class CagePresenter {
     private final NestActs nestActs;
     private final BirdActs birdActs;
     private final PartingActs partingActs;
-    private List<LogEntry> log = List.of();
+    private Optional<List<LogEntry>> log = Optional.empty();
 
     CagePresenter(
             Desk desk,
@@ -105,7 +105,7 @@ final class CagePresenter {
                 LogQuery.newest(ENTRIES).ofCage(cage.id()),
                 answer -> answer.fold(
                         entries -> {
-                            log = entries;
+                            log = Optional.of(entries);
                             shown.change(state -> state(state.yesterday()));
                             return true;
                         },
@@ -134,9 +134,9 @@ final class CagePresenter {
                 mayLook && role != Role.SITTER ? nest.parting() : Optional.empty(),
                 say.birds(cage),
                 say.flock(cage),
-                say.entries(log.stream()
+                log.map(read -> say.entries(read.stream()
                         .filter(entry -> mayLook || !NestEntries.holds(entry))
-                        .toList()),
+                        .toList())),
                 actions(new Actions(room, cage, outlook, today), role),
                 below(new Actions(room, cage, outlook, today), role),
                 yesterday,
@@ -315,6 +315,7 @@ final class CagePresenter {
 
     private CageState.EntryFace entryOf(long number, CageState.LyingFace face) {
         return shown.now().entries().stream()
+                .flatMap(List::stream)
                 .filter(entry -> entry.number() == number)
                 .findFirst()
                 .orElseGet(() -> new CageState.EntryFace(number, number, face.line(), face.said(), false));

@@ -2,6 +2,7 @@ package org.cagewall.kiosk.cage;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import javax.swing.JComponent;
 import net.miginfocom.swing.MigLayout;
 import org.cagewall.desk.Desk;
@@ -133,7 +134,7 @@ public final class CageScreen extends Page {
         }
         parts.forEach(part -> left.add(part, "wmin 0"));
         left.add(
-                entries(state.entries(), breadth.isRoomy() ? state.entries().size() : FEW_ENTRIES),
+                entries(state.entries(), breadth.isRoomy() ? Integer.MAX_VALUE : FEW_ENTRIES),
                 "grow, wmin 0, hmin 0, push");
     }
 
@@ -279,9 +280,13 @@ public final class CageScreen extends Page {
         return card;
     }
 
-    private Card entries(List<CageState.EntryFace> entries, int most) {
+    private Card entries(Optional<List<CageState.EntryFace>> read, int most) {
         Card card = new Card(new MigLayout("insets 12 8 8 8, fill, wrap 1, gap 0 2", "[grow,fill]", "[][grow,fill]"));
         card.add(new WrapLabel(words.say("cage.last-entries"), Type.TAG, Tone.SOFT), "gapleft 12");
+        if (read.isEmpty()) {
+            return card;
+        }
+        List<CageState.EntryFace> entries = read.get();
         if (entries.isEmpty()) {
             card.add(new WrapLabel(words.say("cage.no-entries"), Type.SECOND, Tone.SOFT), "gapleft 12, aligny top");
             return card;
@@ -293,7 +298,9 @@ public final class CageScreen extends Page {
                         "entry." + entry.number(),
                         new LogFace(entry.when(), entry.what(), entry.struck()),
                         () -> presenter.entry(entry))));
-        card.add(most > FEW_ENTRIES ? new TouchScroll(words, "entries", rows) : rows, "hmin 0, wmin 0");
+        card.add(
+                Math.min(most, entries.size()) > FEW_ENTRIES ? new TouchScroll(words, "entries", rows) : rows,
+                "hmin 0, wmin 0");
         return card;
     }
 

@@ -15,7 +15,7 @@ import org.cagewall.room.Stage;
  * @param parting the stages in which its pair is parted, once that has begun
  * @param birds the birds in it, a card each
  * @param flock birds in it that are not known one by one, as a sentence
- * @param entries the last entries, the newest first
+ * @param entries the last entries, the newest first; empty until they have been read
  * @param actions what can be recorded now, the likeliest first
  * @param below quieter things to do, below those
  * @param yesterday whether what is touched is recorded for yesterday
@@ -29,7 +29,7 @@ public record CageState(
         Optional<Parting> parting,
         List<BirdFace> birds,
         Optional<String> flock,
-        List<EntryFace> entries,
+        Optional<List<EntryFace>> entries,
         List<Action> actions,
         List<Action> below,
         boolean yesterday,
@@ -47,7 +47,7 @@ public record CageState(
 
     public CageState {
         birds = List.copyOf(birds);
-        entries = List.copyOf(entries);
+        entries = entries.map(List::copyOf);
         actions = List.copyOf(actions);
         below = List.copyOf(below);
     }
@@ -61,7 +61,7 @@ public record CageState(
                 Optional.empty(),
                 List.of(),
                 Optional.empty(),
-                List.of(),
+                Optional.empty(),
                 List.of(),
                 List.of(),
                 false,

@@ -22,7 +22,7 @@ public final class SmallView implements Aside {
     private final Words words;
     private final LiveView live = new LiveView("live-small");
     private final Pane view =
-            new Pane(new MigLayout("insets 0, fillx, wrap 1, gap 0 12, aligny top", "[0:0,grow,fill]"));
+            new Pane(new MigLayout("insets 0, fill, wrap 1, gap 0 12", "[0:0,grow,fill]", "[][][grow,top][]"));
     private final ScanPresenter presenter;
 
     public SmallView(Desk desk, Lookout lookout, Small small, Words words) {
@@ -45,19 +45,20 @@ public final class SmallView implements Aside {
         presenter.close();
     }
 
+    /** What puts it away stays at its place below, so that no finger that meant the touch above it can meet it. */
     private void render(ScanState state) {
         live.say(state.line());
         if (!state.picture()) {
             live.clear();
         }
         view.removeAll();
-        view.add(live, "h 174!");
-        view.add(new WrapLabel(state.line(), Type.SECOND, Tone.INK), "wmin 0");
+        view.add(live, "cell 0 0, h 174!");
+        view.add(new WrapLabel(state.line(), Type.SECOND, Tone.INK), "cell 0 1, wmin 0");
         if (state.mayLook()) {
             view.add(
                     TouchButton.of(
                             ButtonKind.OUTLINED, "look-small", words.say("scanscreen.look"), () -> presenter.look()),
-                    "wmin 0");
+                    "cell 0 2, wmin 0");
         }
         view.add(
                 TouchButton.of(
@@ -65,7 +66,7 @@ public final class SmallView implements Aside {
                         "small-away",
                         words.say("scanscreen.small-away"),
                         () -> presenter.putSmallAway()),
-                "wmin 0");
+                "cell 0 3, wmin 0");
         view.revalidate();
         view.repaint();
     }
