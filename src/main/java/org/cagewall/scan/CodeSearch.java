@@ -41,9 +41,10 @@ abstract class CodeSearch {
     /** All codes that can be read; what was seen lies in the pixels of this picture. */
     final List<Sighting> all() {
         List<Sighting> seen = new ArrayList<>();
-        look.likely().stream()
-                .limit(most)
+        look.leastOdd().stream()
                 .filter(triple -> seen.stream().noneMatch(triple::isWithin))
+                .filter(look::isLikely)
+                .limit(most)
                 .map(this::read)
                 .flatMap(Optional::stream)
                 .forEach(seen::add);

@@ -11,15 +11,20 @@ import java.util.Map;
  */
 final class Look {
 
+    private static final int MOST = 40;
+
     private final Luma luma;
     private final Dark dark;
     private final List<Finder> finders;
     private final List<Triple> triples;
+    private final Corners corners;
+    private final Map<Triple, Boolean> likely = new HashMap<>();
     private final Map<Integer, Fit> fits = new HashMap<>();
 
     Look(Luma luma, Dark dark) {
         this.luma = luma;
         this.dark = dark;
+        corners = new Corners(luma);
         finders = FinderSearch.in(dark);
         triples = Triple.of(finders, dark);
     }
@@ -42,15 +47,19 @@ final class Look {
         return triples;
     }
 
-    /** Those of them whose corners look like one symbol's, the least odd first. */
-    List<Triple> likely() {
-        Corners corners = new Corners(luma);
+    /** The least odd of them first, and no more than are worth a look; measured. */
+    List<Triple> leastOdd() {
         return triples.stream()
-                .filter(triple -> triple.versions()
-                        .anyMatch(version -> triple.poses(KnownModules.side(version)).stream()
-                                .anyMatch(corners::areLikely)))
                 .sorted(Comparator.comparingDouble(Triple::oddness))
+                .limit(MOST)
                 .toList();
+    }
+
+    /** Whether its corners look like those of one symbol, in any of the versions that it may be. */
+    boolean isLikely(Triple triple) {
+        return likely.computeIfAbsent(
+                triple, it -> it.versions().anyMatch(version -> it.poses(KnownModules.side(version)).stream()
+                        .anyMatch(corners::areLikely)));
     }
 
     Fit fit(int version) {
