@@ -274,7 +274,9 @@ public final class Stage extends JLayeredPane implements Navigator, Overlays, No
         graphics.fillRect(0, 0, getWidth(), getHeight());
     }
 
+    /** A card that is scanned leads away from whatever is open: that nothing of it was kept is said. */
     private void show(Destination destination) {
+        Optional<Sheet> left = sheet.filter(Sheet::isBegun);
         close();
         putNoticeAway();
         screen.ifPresent(Screen::hidden);
@@ -286,6 +288,7 @@ public final class Stage extends JLayeredPane implements Navigator, Overlays, No
         nav.at(destination.section());
         screen.ifPresent(Screen::shown);
         changeAside();
+        left.ifPresent(open -> done(Message.of("shell.left")));
     }
 
     private Optional<Aside> asideNow() {

@@ -9,6 +9,7 @@ import java.util.Optional;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
+import javax.swing.text.JTextComponent;
 import org.cagewall.kiosk.Painted;
 import org.cagewall.kiosk.kit.ButtonKind;
 import org.cagewall.kiosk.kit.DateStrip;
@@ -73,6 +74,30 @@ class StageTest {
                         .getAccessibleContext()
                         .getAccessibleName())
                 .contains("Tomas, sitter");
+    }
+
+    @Test
+    void whoIsLedAwayFromAHalfWrittenNoteIsToldThatItWasNotRecorded() {
+        Painted painted = painted();
+        Sheets sheets = new Sheets(stage, Words.english());
+        painted.after(() -> sheets.note(Message.of("shell.note"), text -> happened.add(text)));
+        painted.after(() -> painted.find("note", JTextComponent.class).setText("hen limps"))
+                .after(() -> stage.go(CAGE));
+
+        assertThat(painted.maybe("sheet")).isEmpty();
+        assertThat(painted.texts()).contains("What was open before was not recorded.");
+        assertThat(happened).doesNotContain("hen limps");
+    }
+
+    @Test
+    void whoIsLedAwayFromAnUntouchedSheetIsToldNothing() {
+        Painted painted = painted();
+        Sheets sheets = new Sheets(stage, Words.english());
+        painted.after(() -> sheets.note(Message.of("shell.note"), text -> happened.add(text)))
+                .after(() -> stage.go(CAGE));
+
+        assertThat(painted.maybe("sheet")).isEmpty();
+        assertThat(painted.maybe("notice")).isEmpty();
     }
 
     @Test
