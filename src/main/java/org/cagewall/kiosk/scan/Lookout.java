@@ -139,10 +139,12 @@ public final class Lookout {
         }
     }
 
-    /** Time has passed: after the quiet hours a touch may start the camera again. */
+    /** Time has passed: after the quiet hours a touch may start the camera again; a touch since it rests has done so. */
     public void turn() {
         if (now.look() == Look.QUIET && !isQuiet()) {
             become(now.with(Look.OFF, OFF));
+        } else if (now.look() == Look.RESTING && isUsed() && !watchers.isEmpty()) {
+            begin();
         }
     }
 
@@ -188,7 +190,7 @@ public final class Lookout {
             resuming = Resuming.BY_ITSELF;
         } else if (isQuiet()) {
             stop(Look.QUIET, Message.of("scanscreen.quiet"));
-        } else if (!desk.instant().isBefore(lastUse.plus(UNUSED))) {
+        } else if (!isUsed()) {
             stop(Look.RESTING, Message.of("scanscreen.unused"));
         } else if (turn == Turn.IDLE) {
             turn = Turn.ASKED;
@@ -274,6 +276,10 @@ public final class Lookout {
     private void become(Status next) {
         now = next;
         List.copyOf(watchers).forEach(watcher -> watcher.status(next));
+    }
+
+    private boolean isUsed() {
+        return desk.instant().isBefore(lastUse.plus(UNUSED));
     }
 
     private boolean isQuiet() {

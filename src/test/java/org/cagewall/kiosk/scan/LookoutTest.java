@@ -274,6 +274,25 @@ class LookoutTest {
         assertThat(driver.isOpen("Lid")).isTrue();
     }
 
+    /** Who is longer than a minute at a cage holds the next card before a camera that looks. */
+    @Test
+    void aTouchAnywhereWakesTheCameraThatRests() {
+        driver.plugIn("Lid", wall());
+        presenter.open();
+        look(1);
+        clock.pass(Duration.ofSeconds(61));
+        look(1);
+        lookout.turn();
+        assertThat(driver.isOpen("Lid")).isFalse();
+
+        lookout.touched();
+        lookout.turn();
+        look(1);
+
+        assertThat(driver.isOpen("Lid")).isTrue();
+        assertThat(state.picture()).isTrue();
+    }
+
     @Test
     void inTheQuietHoursTheCameraStopsAndATouchDoesNotStartIt() {
         TestDesk.tell(desk, "{\"deed\":\"room-set\",\"quiet\":\"21:00-06:00\",\"by\":\"Ines\"}");
