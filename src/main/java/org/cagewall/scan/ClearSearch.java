@@ -41,11 +41,13 @@ final class ClearSearch extends CodeSearch {
 
     @Override
     Optional<Sighting> read(Start start) {
-        return text(start).map(text -> Sighting.of(text, start.pose()));
+        Samples samples = Samples.of(luma, start.pose(), start.known());
+        return text(start, samples.darkness())
+                .or(() -> text(start, samples.darknessUnevenlyLit()))
+                .map(text -> Sighting.of(text, start.pose()));
     }
 
-    private Optional<String> text(Start start) {
-        double[] darkness = Samples.of(luma, start.pose(), start.known()).darkness();
+    private static Optional<String> text(Start start, double[] darkness) {
         if (start.known().side() != CardSymbol.MODULES.side()) {
             return AnySymbol.read(darkness, start.known());
         }
