@@ -74,6 +74,18 @@ class ScanMomentTest {
         assertThat(how()).contains(How.HAND);
     }
 
+    /** The page is made anew with another width; its card was not read anew. */
+    @Test
+    void aPageThatIsMadeAnewWithoutTheSmallViewIsNoScan() {
+        painted.press("scan").press("small-on").after(() -> stage.go(Destination.Cage.byScan("A2")));
+        clock.pass(Duration.ofMinutes(6));
+
+        painted.press("small-away").press("all-well");
+
+        assertThat(stage.here()).isEqualTo(Destination.Cage.byHand("A2"));
+        assertThat(how()).contains(How.HAND);
+    }
+
     private Optional<How> how() {
         return TestDesk.newest(desk, 1).get(0).how();
     }

@@ -32,6 +32,12 @@ final class Journey {
         here = next;
     }
 
+    /** Where one is, as one comes to it a second time. */
+    Destination again() {
+        here = here.comingBack();
+        return here;
+    }
+
     Destination back() {
         here = before.isEmpty() ? first : before.pop();
         return here;

@@ -93,7 +93,7 @@ public final class Stage extends JLayeredPane implements Navigator, Overlays, No
     public void aside(Optional<Aside> part) {
         aside = part;
         if (screen.isPresent()) {
-            show(journey.here());
+            show(journey.again());
         }
     }
 
