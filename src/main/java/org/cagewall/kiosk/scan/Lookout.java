@@ -24,6 +24,9 @@ public final class Lookout {
 
     static final Duration UNUSED = Duration.ofMinutes(1);
 
+    /** What is before a camera that begins by itself was there before: a card that hangs in its view is nobody's scan. */
+    static final Duration SETTLING = Duration.ofSeconds(1);
+
     private static final Message OFF = Message.of("scanscreen.off");
     private static final Message HOLD = Message.of("scanscreen.seeing");
 
@@ -37,6 +40,8 @@ public final class Lookout {
     private Supplier<String> wanted;
     private Turn turn = Turn.IDLE;
     private Resuming resuming = Resuming.BY_TOUCH;
+    private Resuming begun = Resuming.BY_TOUCH;
+    private Instant settled = Instant.EPOCH;
     private Instant lastUse = Instant.EPOCH;
     private int run;
 
@@ -92,7 +97,7 @@ public final class Lookout {
         ASKED
     }
 
-    /** Whether it goes on by itself when somebody watches again. */
+    /** How it begins, and whether it goes on by itself when somebody watches again. */
     private enum Resuming {
         BY_TOUCH,
         BY_ITSELF
@@ -117,8 +122,8 @@ public final class Lookout {
     public void watch(Watcher watcher) {
         watchers.add(watcher);
         watcher.status(now);
-        if (resuming == Resuming.BY_ITSELF) {
-            look();
+        if (resuming == Resuming.BY_ITSELF && isOff()) {
+            begin(Resuming.BY_ITSELF);
         }
     }
 
@@ -129,14 +134,20 @@ public final class Lookout {
     /** Looks through this camera from now on. */
     void choose(String camera) {
         wanted = () -> camera;
-        begin();
+        begin(Resuming.BY_TOUCH);
     }
 
     /** Looks, if it does not already; finds the cameras anew. */
     void look() {
-        if (now.look() != Look.SEEING && now.look() != Look.STARTING) {
-            begin();
+        begun = Resuming.BY_TOUCH;
+        settled = Instant.EPOCH;
+        if (isOff()) {
+            begin(Resuming.BY_TOUCH);
         }
+    }
+
+    private boolean isOff() {
+        return now.look() != Look.SEEING && now.look() != Look.STARTING;
     }
 
     /** Time has passed: after the quiet hours a touch may start the camera again; a touch since it rests has done so. */
@@ -144,7 +155,7 @@ public final class Lookout {
         if (now.look() == Look.QUIET && !isQuiet()) {
             become(now.with(Look.OFF, OFF));
         } else if (now.look() == Look.RESTING && isUsed() && !watchers.isEmpty()) {
-            begin();
+            begin(Resuming.BY_ITSELF);
         }
     }
 
@@ -153,8 +164,10 @@ public final class Lookout {
         lastUse = desk.instant();
     }
 
-    private void begin() {
+    private void begin(Resuming how) {
         resuming = Resuming.BY_TOUCH;
+        begun = how;
+        settled = Instant.EPOCH;
         if (isQuiet()) {
             stop(Look.QUIET, Message.of("scanscreen.quiet"));
             return;
@@ -224,12 +237,17 @@ public final class Lookout {
 
     /** What was said of a code is said for as long as that is in view, so that it is not taken for the next one. */
     private void saw(Looking.Glance.Saw saw) {
+        if (now.look() == Look.STARTING && begun == Resuming.BY_ITSELF) {
+            settled = desk.instant().plus(SETTLING);
+        }
         if (now.look() != Look.SEEING
                 || saw.sight() == Watch.Sight.NOTHING && !now.line().equals(HOLD)) {
             become(now.with(Look.SEEING, HOLD));
         }
         List.copyOf(watchers).forEach(watcher -> watcher.picture(saw.picture()));
-        saw.read().filter(read -> !watchers.isEmpty()).ifPresent(this::read);
+        saw.read()
+                .filter(read -> !watchers.isEmpty() && !desk.instant().isBefore(settled))
+                .ifPresent(this::read);
     }
 
     /** A card of this birdroom opens its cage; what any other code says is told where the picture is, and not followed. */

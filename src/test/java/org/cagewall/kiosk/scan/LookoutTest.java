@@ -293,6 +293,41 @@ class LookoutTest {
         assertThat(state.picture()).isTrue();
     }
 
+    /** A card that hangs in the camera's view must not lead away from the cage that is being touched. */
+    @Test
+    void aCardThatWasThereWhenTheCameraWokeByItselfOpensNothingAndTheNextOneDoes() {
+        driver.plugIn("Lid", wall());
+        presenter.open();
+        look(1);
+        clock.pass(Duration.ofSeconds(61));
+        look(1);
+        driver.show("Lid", SymbolPictures.of(card("A1")));
+
+        lookout.touched();
+        lookout.turn();
+        look(30);
+        assertThat(state.picture()).isTrue();
+        assertThat(opened).isEmpty();
+
+        driver.show("Lid", SymbolPictures.of(card("A2")));
+        look(1);
+        assertThat(opened).containsExactly(card("A2"));
+    }
+
+    @Test
+    void whoOpensTheScreenWithACardAlreadyThereHasItReadAlsoWhenTheCameraWentOnByItself() {
+        driver.plugIn("Lid", SymbolPictures.of(card("A1")));
+        presenter.open();
+        presenter.close();
+        look(1);
+        assertThat(opened).isEmpty();
+
+        presenter.open();
+        look(2);
+
+        assertThat(opened).containsExactly(card("A1"));
+    }
+
     @Test
     void inTheQuietHoursTheCameraStopsAndATouchDoesNotStartIt() {
         TestDesk.tell(desk, "{\"deed\":\"room-set\",\"quiet\":\"21:00-06:00\",\"by\":\"Ines\"}");
