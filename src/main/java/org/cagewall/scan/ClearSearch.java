@@ -32,8 +32,8 @@ final class ClearSearch extends CodeSearch {
     }
 
     @Override
-    Stream<Fit.Fitted> starts(Triple triple, Fit fit) {
-        Fit.Fitted flat = fit.best(triple.poses(fit.known().side()));
+    Stream<Fit.Fitted> starts(List<Pose> likely, Fit fit) {
+        Fit.Fitted flat = fit.best(likely);
         return Stream.of(
                 fit.best(Stream.concat(Stream.of(flat.pose()), byLastAlignment(flat.pose(), fit.known(), REACH, 1))
                         .toList()));

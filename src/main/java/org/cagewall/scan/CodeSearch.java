@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 abstract class CodeSearch {
 
     private final Look look;
+    private final Corners corners;
     private final int most;
     private final int followed;
 
@@ -22,6 +23,7 @@ abstract class CodeSearch {
      */
     CodeSearch(Look look, int most, int followed) {
         this.look = look;
+        this.corners = new Corners(look.luma());
         this.most = most;
         this.followed = followed;
     }
@@ -53,8 +55,8 @@ abstract class CodeSearch {
 
     private Optional<Sighting> read(Triple triple) {
         return triple.versions()
-                .mapToObj(look::fit)
-                .flatMap(fit -> starts(triple, fit).map(fitted -> new Start(fit, fitted)))
+                .boxed()
+                .flatMap(version -> starts(triple, version))
                 .filter(start -> start.fitted.isSymbol())
                 .sorted(Comparator.comparingDouble(start -> -start.fitted.worth()))
                 .limit(followed)
@@ -63,8 +65,19 @@ abstract class CodeSearch {
                 .findFirst();
     }
 
-    /** The ways in which a symbol with these corners, of this version, may lie. */
-    abstract Stream<Fit.Fitted> starts(Triple triple, Fit fit);
+    private Stream<Start> starts(Triple triple, int version) {
+        List<Pose> likely = triple.poses(KnownModules.side(version)).stream()
+                .filter(corners::areLikely)
+                .toList();
+        if (likely.isEmpty()) {
+            return Stream.empty();
+        }
+        Fit fit = look.fit(version);
+        return starts(likely, fit).map(fitted -> new Start(fit, fitted));
+    }
+
+    /** The ways in which a symbol of this version may lie that has its corners in one of these poses. */
+    abstract Stream<Fit.Fitted> starts(List<Pose> likely, Fit fit);
 
     abstract Optional<Sighting> read(Start start);
 

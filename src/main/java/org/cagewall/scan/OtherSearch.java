@@ -24,12 +24,10 @@ final class OtherSearch extends CodeSearch {
     private static final int LEAST_FOR_MESH = 7;
 
     private final Luma luma;
-    private final Corners corners;
 
     private OtherSearch(Look look) {
         super(look, MOST, FOLLOWED);
         luma = look.luma();
-        corners = new Corners(luma);
     }
 
     /** All that can be read; what was seen lies in the pixels of this picture. */
@@ -38,11 +36,10 @@ final class OtherSearch extends CodeSearch {
     }
 
     @Override
-    Stream<Fit.Fitted> starts(Triple triple, Fit fit) {
+    Stream<Fit.Fitted> starts(List<Pose> likely, Fit fit) {
         KnownModules known = fit.known();
         double reach = Math.min(FARTHEST, FAR * known.side());
-        return triple.poses(known.side()).stream()
-                .filter(corners::areLikely)
+        return likely.stream()
                 .flatMap(pose ->
                         Stream.of(pose, new Timing(luma, known).bent(pose)).distinct())
                 .flatMap(pose -> Stream.concat(Stream.of(pose), byLastAlignment(pose, known, reach, PLACES)))
