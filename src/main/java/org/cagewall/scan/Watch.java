@@ -28,11 +28,17 @@ public final class Watch {
 
     private static final double LEAST_AROUND = 120;
 
+    /** By so much of its side a card has to be nearer the middle than another one to take its turn. */
+    private static final double NEARER = 0.25;
+
     /** Measured: what reads most for its time looks at every picture. */
     private static final Pass ALWAYS = Pass.NEAR;
 
     private static final List<Pass> IN_TURN =
             Pass.IN_ORDER.stream().filter(pass -> pass != ALWAYS).toList();
+
+    /** What was read, and when. */
+    private record Seen(Sighting card, long when) {}
 
     /** Whether there was anything to read a moment ago. */
     public enum Sight {
@@ -42,7 +48,7 @@ public final class Watch {
 
     private final LongSupplier nanos;
     private final Map<Pass, Long> usualCost = new EnumMap<>(Pass.class);
-    private final Map<String, Long> lastSeen = new HashMap<>();
+    private final Map<String, Seen> lastSeen = new HashMap<>();
     private Optional<Sighting> last = Optional.empty();
     private int partsInARow;
     private int turn;
@@ -62,7 +68,7 @@ public final class Watch {
         Optional<Decoding.Found> found = where(usual);
         last = found.map(Decoding.Found::nearest);
         double scale = (double) picture.width() / usual.width();
-        return found.filter(this::isNew).map(it -> it.scaled(scale));
+        return found.filter(it -> isNew(it.nearest(), usual)).map(it -> it.scaled(scale));
     }
 
     /** What was in view a moment ago; a code that cannot be read for a few pictures is still there. */
@@ -120,12 +126,30 @@ public final class Watch {
         return Decoder.found(seen, looks.picture());
     }
 
-    private boolean isNew(Decoding.Found found) {
-        return lastSeen.put(found.nearest().text(), nanos.getAsLong()) == null;
+    private boolean isNew(Sighting card, Luma picture) {
+        if (!lastSeen.containsKey(card.text()) && isBesideAnother(card, picture)) {
+            return false;
+        }
+        return lastSeen.put(card.text(), new Seen(card, nanos.getAsLong())) == null;
+    }
+
+    /**
+     * Not each look reads every card: one that was read a moment ago, nearer the middle or about as near, is still there,
+     * unless this one has come to its place. A code that is no card keeps no card from being read.
+     */
+    private boolean isBesideAnother(Sighting card, Luma picture) {
+        double x = picture.width() / 2.0;
+        double y = picture.height() / 2.0;
+        double clearlyNearer = card.distance(x, y) + NEARER * card.side();
+        return lastSeen.values().stream()
+                .map(Seen::card)
+                .filter(other -> other.isCard() || !card.isCard())
+                .anyMatch(other ->
+                        other.distance(x, y) < clearlyNearer && other.distance(card.x(), card.y()) > card.side());
     }
 
     private void forget() {
         long now = nanos.getAsLong();
-        lastSeen.values().removeIf(then -> now - then > MOMENT_NANOS);
+        lastSeen.values().removeIf(seen -> now - seen.when() > MOMENT_NANOS);
     }
 }

@@ -76,6 +76,38 @@ class WatchTest {
         });
     }
 
+    /** Not each look reads every card: what lies beside the one in the middle is no scan when it alone is read. */
+    @Test
+    void ofTwoCardsThatStayInViewTheOneBesideTheMiddleIsNeverAScan() {
+        assertThat(watch.see(view(CARD, 342)).flatMap(Decoding.Found::text)).contains(CARD);
+        clock.addAndGet(FRAME_NANOS);
+
+        assertThat(watch.see(view(NEIGHBOUR, 600))).isEmpty();
+        clock.addAndGet(FRAME_NANOS);
+        assertThat(watch.see(view(CARD, 342))).isEmpty();
+        clock.addAndGet(Watch.MOMENT_NANOS + 1);
+
+        assertThat(watch.see(view(NEIGHBOUR, 600)).flatMap(Decoding.Found::text))
+                .contains(NEIGHBOUR);
+    }
+
+    @Test
+    void aCodeThatIsNoCardKeepsNoCardBesideItFromBeingRead() {
+        BufferedImage both = empty();
+        DecoderTest.draw(both, "SEED", 4, 342, 200, 4);
+        watch.see(Luma.of(both));
+        DecoderTest.draw(both, CARD, 4, 600, 200, 4);
+
+        boolean seen = false;
+        for (int frame = 0; frame < 6; frame++) {
+            seen |= watch.see(Luma.of(both))
+                    .flatMap(Decoding.Found::text)
+                    .filter(CARD::equals)
+                    .isPresent();
+        }
+        assertThat(seen).isTrue();
+    }
+
     @Test
     void aCodeIsInViewUntilItHasBeenAwayForAMoment() {
         assertThat(watch.sight()).isEqualTo(Watch.Sight.NOTHING);
