@@ -1,8 +1,8 @@
 package org.cagewall.cards;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.cagewall.paper.Align;
 import org.cagewall.paper.Box;
@@ -31,6 +31,9 @@ final class Blank {
 
     /** How far letters such as p and q reach below their line, as a share of a capital. */
     private static final double DESCENT = 0.26;
+
+    /** The white that is kept for them above a symbol. */
+    private static final double DESCENT_ROOM = 0.3;
 
     private static final double TOP = 3;
     private static final double GUTTER = 1.4;
@@ -76,6 +79,10 @@ final class Blank {
 
     void down(double by) {
         y += by;
+    }
+
+    void downTo(double to) {
+        y = to;
     }
 
     /** Whether the name stands in one line without becoming too small. */
@@ -140,31 +147,66 @@ final class Blank {
 
     /** The same for the first of several lines that are to stay together, and are so high. */
     Span next(double gap, Type type, double least, double height) {
-        Span span = found(gap, height, least);
+        Span span = place(gap, type, height, least).orElseGet(() -> span(y + gap, y + gap + height));
         y = span.top() + type.capitals();
         return span;
     }
 
     /** Whether a line of this type and width would still leave so much above the foot. */
     boolean hasRoom(double gap, Type type, double least, double below) {
-        return found(gap, type.capitals(), least).top() + type.capitals() + below <= foot();
+        return place(gap, type, type.capitals(), least).stream()
+                .anyMatch(span -> span.top() + type.capitals() + below <= foot());
     }
 
-    /** The first place from here on that is wide enough; where the card has none left, the very next. */
-    private Span found(double gap, double height, double least) {
-        double from = y + gap;
-        List<Double> tops = new ArrayList<>(List.of(from));
-        tiles.boxes().stream()
-                .map(tile -> tile.bottom() + LEAST_GAP)
-                .filter(top -> top > from)
-                .sorted()
-                .forEach(tops::add);
-        return tops.stream()
+    /** The first place from here on that is wide enough for lines that are together so high, if the card has one left. */
+    Optional<Span> place(double gap, Type type, double height, double least) {
+        return placeBelow(y + gap, type, height, least);
+    }
+
+    Optional<Span> placeBelow(double from, Type type, double height, double least) {
+        return tops(from)
                 .filter(top -> top + height <= card.bottom() - FOOT_LINE - SMALL.capitals() - LEAST_GAP)
-                .map(top -> span(top, top + height + LEAST_GAP))
+                .map(top -> span(top, top + height + below(type)))
                 .filter(span -> span.width() >= least)
-                .findFirst()
-                .orElseGet(() -> span(from, from + height));
+                .findFirst();
+    }
+
+    /** The white that a line needs below it. */
+    private static double below(Type type) {
+        return Math.max(LEAST_GAP, type.capitals() * DESCENT_ROOM);
+    }
+
+    /** From here, or right below one of the symbols. */
+    private Stream<Double> tops(double from) {
+        return Stream.concat(Stream.of(from), tiles.boxes().stream().map(tile -> tile.bottom() + LEAST_GAP))
+                .filter(top -> top >= from)
+                .sorted();
+    }
+
+    /** How high capitals may be, this gap below, for their line to stand above the lower symbol. */
+    double capitalsAboveSymbol(double gap) {
+        double room = lowerLeft().mapToDouble(Box::top).min().orElse(Double.MAX_VALUE) - y - gap;
+        return Math.min(room - LEAST_GAP, room / (1 + DESCENT_ROOM)) - 0.01;
+    }
+
+    /** Rows of this pitch that all begin at the same distance from the edge, in all ways to place them. */
+    List<List<Span>> blocks(double gap, Type type, double pitch, double least) {
+        double edge = card.left() + margin(card);
+        return Stream.concat(Stream.of(edge), lowerLeft().map(tile -> tile.right() + GUTTER))
+                .flatMap(left -> tops(y + gap).map(top -> rows(top, left, type, pitch, least)))
+                .toList();
+    }
+
+    private Stream<Box> lowerLeft() {
+        return tiles.boxes().stream().skip(1);
+    }
+
+    private List<Span> rows(double first, double left, Type type, double pitch, double least) {
+        return Stream.iterate(first, top -> top + type.capitals() <= foot(), top -> top + pitch)
+                .map(top -> span(top, top + type.capitals() + below(type)))
+                .takeWhile(row -> row.left() <= left && row.right() - left >= least)
+                .map(row -> new Span(row.top(), left, row.right()))
+                .toList();
     }
 
     /** How far a line between these heights may reach without touching a symbol's quiet zone. */
@@ -220,7 +262,7 @@ final class Blank {
      * at the foot does, so that columns stand below each other.
      */
     List<Span> tallyLines(double headHeight, double leastRow) {
-        Span last = span(foot() - PENCIL_HEIGHT, foot());
+        Span last = lastLine();
         double from = y + headHeight;
         double top = tiles.boxes().stream()
                 .filter(tile -> tile.left() < last.right() && tile.right() > last.left())
@@ -229,6 +271,11 @@ final class Blank {
         return pencilLines(top, leastRow).stream()
                 .map(line -> new Span(line.top(), Math.min(line.left(), last.left()), last.right()))
                 .toList();
+    }
+
+    /** How far the line at the foot reaches. */
+    Span lastLine() {
+        return span(foot() - PENCIL_HEIGHT, foot());
     }
 
     private List<Span> pencilLines(double from, double leastRow) {

@@ -91,6 +91,23 @@ record Style(
         return birdGap + bird.capitals();
     }
 
+    /** With rings so many times as large. */
+    Style withBirds(double by) {
+        return new Style(
+                name,
+                lead,
+                times(bird, by),
+                label,
+                kept,
+                line,
+                leadGap,
+                sinceGap,
+                birdGap * by,
+                leadWidth,
+                birdWidth,
+                labelWidth);
+    }
+
     private Style scaled(double by) {
         return new Style(
                 name * by,

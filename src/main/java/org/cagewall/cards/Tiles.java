@@ -53,8 +53,13 @@ record Tiles(int dots, List<Box> boxes) {
         return dots * DOT;
     }
 
+    /** Two symbols where the card has room for them, else one. */
+    static Tiles of(Box card) {
+        return two(card).orElseGet(() -> one(card));
+    }
+
     /** One symbol, at the right above. */
-    static Tiles one(Box card) {
+    private static Tiles one(Box card) {
         int dots = Math.max(FEWEST_DOTS, Math.min(dotsForOne(card), share(card)));
         return new Tiles(dots, List.of(upperRight(card, dots, EDGE)));
     }
@@ -63,7 +68,7 @@ record Tiles(int dots, List<Box> boxes) {
      * One symbol at the right above and one at the left below, where the card has room for both: each in halves of its own,
      * so that one is left when the other's half is covered, if their modules need not become too small for that.
      */
-    static Optional<Tiles> two(Box card) {
+    private static Optional<Tiles> two(Box card) {
         int room = Math.min(dotsForTwo(card), share(card));
         double half = Math.min(card.width(), card.height()) / 2;
         int apart = Math.min(room, dotsWithOneWhiteSide(half - EDGE));

@@ -131,10 +131,7 @@ class CardsPdfTest {
     }
 
     @Test
-    void theOneSymbolOfACardIsTwentyFiveMillimetresWhereItFits() throws IOException {
-        assertThat(symbolSides("a4-85x54", 1)).containsOnly(24.9);
-        assertThat(symbolSides("letter-4x2in", 1)).containsOnly(24.9);
-        assertThat(symbolSides("a4-99x68", 1)).containsOnly(26.7);
+    void theOneSymbolOfASmallCardIsAsLargeAsItsNameAllows() throws IOException {
         assertThat(symbolSides("a4-64x38", 1)).containsOnly(23.1);
         assertThat(symbolSides("smallest", 1)).containsOnly(21.3);
     }
@@ -146,29 +143,15 @@ class CardsPdfTest {
                 .collect(Collectors.toSet());
     }
 
+    /** Whatever its face and whatever it says; the small ones have no room for a name and two symbols. */
     @Test
-    void aPairsCardCarriesTwoSymbolsAndASmallOneOne() throws IOException {
-        assertThat(symbolsOfPairs("a4-85x54", FaceChoice.PLAIN)).isEqualTo(2);
-        assertThat(symbolsOfPairs("letter-4x2in", FaceChoice.PLAIN)).isEqualTo(2);
-        assertThat(symbolsOfPairs("a4-99x68", FaceChoice.PLAIN)).isEqualTo(2);
-        assertThat(symbolsOfPairs("roll-100x60", FaceChoice.PLAIN)).isEqualTo(2);
-        assertThat(symbolsOfPairs("a6-105x148", FaceChoice.LARGE)).isEqualTo(2);
-        assertThat(symbolsOfPairs("a4-85x54", FaceChoice.LARGE)).isEqualTo(1);
-        assertThat(symbolsOfPairs("a4-64x38", FaceChoice.PLAIN)).isEqualTo(1);
-        assertThat(symbolsOfPairs("a4-85x54", FaceChoice.FLIGHT)).isEqualTo(1);
-    }
-
-    @Test
-    void aFlightOfWhichOnlyAWordIsSaidCarriesTwoSymbolsAndOneOfManyRingsOne() throws IOException {
-        for (String name : List.of("a4-85x54", "letter-4x2in", "a4-99x68", "roll-100x60")) {
-            List<Tiles> tiles = SampleCards.tiles(SampleCards.all(), CardsPdfTest.sheet(name), FaceChoice.BY_USE);
-            assertThat(tiles.get(4).boxes()).as("hens, %s", name).hasSize(2);
-            assertThat(tiles.get(9).boxes()).as("21 rings, %s", name).hasSize(1);
+    void everyCardCarriesTwoSymbolsButTheSmallOnes() {
+        for (String name : SHEETS) {
+            int symbols = Set.of("a4-64x38", "smallest").contains(name) ? 1 : 2;
+            assertThat(SampleCards.tiles(1, sheet(name)).get(0).boxes())
+                    .as(name)
+                    .hasSize(symbols);
         }
-    }
-
-    private static int symbolsOfPairs(String name, FaceChoice faces) throws IOException {
-        return Laid.of(name, faces).tiles(0).boxes().size();
     }
 
     @ParameterizedTest
@@ -401,7 +384,7 @@ class CardsPdfTest {
             for (int first = 0; first < cards.size(); first += sheet.cards()) {
                 pages.add(rendered(pdf, pages.size()));
             }
-            return new Laid(sheet, cards, SampleCards.tiles(cards, sheet, faces), pages);
+            return new Laid(sheet, cards, SampleCards.tiles(cards.size(), sheet), pages);
         }
 
         BufferedImage page(int index) {

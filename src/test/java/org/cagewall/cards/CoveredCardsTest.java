@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.cagewall.paper.Box;
@@ -26,6 +27,8 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.FieldSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Printed cards at the coarseness of a poor camera, blurred and half covered, read by a stranger's program (ZBar). */
@@ -99,31 +102,121 @@ class CoveredCardsTest {
                 }
             }
         }
-        assertThat(expected.isEmpty())
-                .as("no card with two symbols")
-                .isEqualTo(name.equals("a4-64x38") || faces == FaceChoice.LARGE && !name.equals("a6-105x148"));
+        assertThat(expected.isEmpty()).as("no card with two symbols").isEqualTo(name.equals("a4-64x38"));
         assertThat(read).isEqualTo(expected);
         if (!pictures.isEmpty()) {
             assertThat(OutsidePrograms.symbols(folder, pictures)).isEqualTo(expected);
         }
     }
 
-    /** It lies at the upper right: only what covers the left half is sure to leave it; a covered right half never does. */
+    /**
+     * Its symbol lies in the right half and takes nearly all of its height: only what covers the left half is sure to leave
+     * it. Of what the upper or the lower half leaves it is read by luck, and as no other cage.
+     */
     @ParameterizedTest
-    @MethodSource("sheetsAndFaces")
-    void aCardWithOneSymbolIsReadWithItsLeftHalfCoveredAndLostWithItsRightHalf(String name, FaceChoice faces)
+    @EnumSource(FaceChoice.class)
+    void aSmallCardIsReadWithItsLeftHalfCoveredLostWithItsRightAndNeverTakenForAnother(FaceChoice faces)
             throws Exception {
-        Rendered rendered = rendered(name, faces);
+        Rendered rendered = rendered("a4-64x38", faces);
+        List<Path> pictures = new ArrayList<>();
+        List<String> expected = new ArrayList<>();
+        assertThat(rendered.withSymbols(1)).hasSize(MOST_CARDS);
         for (int index : rendered.withSymbols(1)) {
+            Optional<String> code = Optional.of(rendered.code(index));
             for (Color cover : COVERS) {
                 BufferedImage left = covered(rendered.card(index), Half.LEFT, cover);
-                BufferedImage right = covered(rendered.card(index), Half.RIGHT, cover);
-                assertThat(decoder.decode(Luma.of(left)).text()).contains(rendered.code(index));
-                assertThat(decoder.decode(Luma.of(right)).text()).isEmpty();
+                pictures.add(rendered.picture(pictures.size(), left));
+                expected.add(rendered.code(index));
+                assertThat(read(left)).isEqualTo(code);
+                assertThat(read(covered(rendered.card(index), Half.RIGHT, cover)))
+                        .isEmpty();
+                for (Half half : List.of(Half.UPPER, Half.LOWER)) {
+                    assertThat(read(covered(rendered.card(index), half, cover))).isIn(code, Optional.empty());
+                }
             }
         }
-        assertThat(rendered.withSymbols(1).size() + rendered.withSymbols(2).size())
-                .isEqualTo(rendered.cards().size());
+        assertThat(OutsidePrograms.symbols(folder, pictures)).isEqualTo(expected);
+    }
+
+    private Optional<String> read(BufferedImage picture) {
+        return decoder.decode(Luma.of(picture)).text();
+    }
+
+    /**
+     * The knife runs beside the line: a strip of the card is gone on one side, its neighbour's or the table shows on the
+     * other. On cards of 4 x 2 inches it takes from the white of one symbol, on all others there is a millimetre to spare.
+     */
+    @ParameterizedTest
+    @FieldSource("org.cagewall.paper.Sheets#BUILT_IN")
+    void aCardThatIsCutAMillimetreAstrayShowsAllItsSymbolsWhicheverWay(String name) throws Exception {
+        Rendered rendered = rendered(name, FaceChoice.BY_USE);
+        List<Path> pictures = new ArrayList<>();
+        List<String> expected = new ArrayList<>();
+        for (int index = 0; index < rendered.cards().size(); index++) {
+            for (Half side : Half.values()) {
+                for (Color around : COVERS) {
+                    BufferedImage cut = onTable(cutAstray(rendered.card(index), side), around);
+                    String code = rendered.code(index);
+                    assertThat(decoder.decode(Luma.of(cut)).text())
+                            .as("%s, card %d, %s", name, index, side)
+                            .contains(code);
+                    pictures.add(rendered.picture(pictures.size(), cut));
+                    expected.addAll(
+                            Collections.nCopies(rendered.tiles(index).boxes().size(), code));
+                }
+            }
+        }
+        assertThat(OutsidePrograms.symbols(folder, pictures)).isEqualTo(expected);
+    }
+
+    /** Each by itself, the other under a hand: so none leans on the other. */
+    @ParameterizedTest
+    @FieldSource("org.cagewall.paper.Sheets#BUILT_IN")
+    void eachSymbolOfACardThatIsCutAMillimetreAstrayIsRead(String name) throws Exception {
+        Rendered rendered = rendered(name, FaceChoice.BY_USE);
+        List<Path> pictures = new ArrayList<>();
+        List<String> expected = new ArrayList<>();
+        for (int index : rendered.withSymbols(2)) {
+            for (Half side : Half.values()) {
+                for (Half hand : List.of(Half.LEFT, Half.RIGHT)) {
+                    BufferedImage cut = cutAstray(covered(rendered.card(index), hand, Color.GRAY), side);
+                    BufferedImage seen = onTable(cut, new Color(0x2B2418));
+                    assertThat(decoder.decode(Luma.of(seen)).text())
+                            .as("%s, card %d, %s off, %s covered", name, index, side, hand)
+                            .contains(rendered.code(index));
+                    pictures.add(rendered.picture(pictures.size(), seen));
+                    expected.add(rendered.code(index));
+                }
+            }
+        }
+        if (!pictures.isEmpty()) {
+            assertThat(OutsidePrograms.symbols(folder, pictures)).isEqualTo(expected);
+        }
+    }
+
+    /** Without a millimetre on this side. */
+    private static BufferedImage cutAstray(BufferedImage card, Half side) {
+        int off = (int) Math.round(DPI / 25.4);
+        int width = card.getWidth();
+        int height = card.getHeight();
+        return switch (side) {
+            case LEFT -> card.getSubimage(off, 0, width - off, height);
+            case RIGHT -> card.getSubimage(0, 0, width - off, height);
+            case UPPER -> card.getSubimage(0, off, width, height - off);
+            case LOWER -> card.getSubimage(0, 0, width, height - off);
+        };
+    }
+
+    private static BufferedImage onTable(BufferedImage card, Color table) {
+        int around = DPI / 5;
+        BufferedImage seen = new BufferedImage(
+                card.getWidth() + 2 * around, card.getHeight() + 2 * around, BufferedImage.TYPE_INT_RGB);
+        Graphics2D brush = seen.createGraphics();
+        brush.setColor(table);
+        brush.fillRect(0, 0, seen.getWidth(), seen.getHeight());
+        brush.drawImage(card, around, around, null);
+        brush.dispose();
+        return seen;
     }
 
     private enum Half {
@@ -168,7 +261,7 @@ class CoveredCardsTest {
         for (int first = 0; first < cards.size(); first += sheet.cards()) {
             images.add(pages.page(images.size() + 1));
         }
-        return new Rendered(pages, sheet, cards, SampleCards.tiles(cards, sheet, faces), images);
+        return new Rendered(pages, sheet, cards, SampleCards.tiles(cards.size(), sheet), images);
     }
 
     private record Rendered(

@@ -3,9 +3,7 @@ package org.cagewall.cards;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import org.cagewall.paper.Box;
-import org.cagewall.paper.Page;
-import org.cagewall.paper.Pdf;
+import java.util.stream.IntStream;
 import org.cagewall.paper.Sheet;
 import org.cagewall.room.CardCode;
 import org.cagewall.room.CardFace;
@@ -64,18 +62,11 @@ final class SampleCards {
         return cards;
     }
 
-    /** Where the symbols of each of these cards lie on the sheets that they fill. */
-    static List<Tiles> tiles(List<PrintedCard> cards, Sheet sheet, FaceChoice faces) {
-        List<Tiles> tiles = new ArrayList<>();
-        Pdf.drawn("measured", TODAY, pdf -> {
-            Page page = pdf.page(sheet.paper());
-            for (int index = 0; index < cards.size(); index++) {
-                CardFace face = cards.get(index).face();
-                Box place = sheet.place(index % sheet.cards());
-                tiles.add(CardDrawing.tiles(page, place, faces.of(face), face));
-            }
-        });
-        return tiles;
+    /** Where the symbols of so many cards lie on the sheets that they fill. */
+    static List<Tiles> tiles(int cards, Sheet sheet) {
+        return IntStream.range(0, cards)
+                .mapToObj(index -> Tiles.of(sheet.place(index % sheet.cards())))
+                .toList();
     }
 
     private static CardFace pair(String cage, String label, String cock, String hen) {

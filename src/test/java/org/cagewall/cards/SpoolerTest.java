@@ -234,7 +234,7 @@ class SpoolerTest {
                 .map(text -> opened(room, text))
                 .containsExactlyElementsOf(cages.stream().map(Cage::name).toList());
         for (int index = 0; index < Math.min(sheet.cards(), cages.size()); index++) {
-            Tiles tiles = Tiles.two(sheet.place(index)).orElseGet(() -> Tiles.one(sheet.place(0)));
+            Tiles tiles = Tiles.of(sheet.place(index));
             assertThat(symbolWidth(cards.page(1), upperRight(sheet.place(index), tiles)))
                     .as("millimetres of the symbol, as on the sheet that was sent")
                     .isEqualTo(21 * tiles.module(), within(0.2));
