@@ -11,7 +11,7 @@ import org.cagewall.kiosk.theme.Tone;
 import org.cagewall.kiosk.theme.Type;
 import org.cagewall.text.Words;
 
-/** A cage's card as it would be printed now, small. Used on the event thread. */
+/** What a cage's card would say if it were printed now, with its symbol, beside the list. Used on the event thread. */
 final class CardFaceView extends Card {
 
     private static final long serialVersionUID = 1L;
