@@ -301,10 +301,7 @@ final class CardDrawing {
     /** The place where a line of many is written when the card has room for nothing. */
     private Columns nextLine(Type type, List<String> lines) {
         Blank.Span row = blank.next(style.leadGap(), type, style.leadWidth());
-        return new Columns(
-                type,
-                cells(new Blank.Span(row.top(), row.left(), row.right()), column(type, lines))
-                        .toList());
+        return new Columns(type, cells(row, column(type, lines)).toList());
     }
 
     /** Few lines stand below each other, many in columns as wide as the widest of them. */

@@ -219,7 +219,7 @@ public final class Kiosk {
 
     private void paste() {
         if (shell.filter(Shell::paste).isEmpty()) {
-            stage.tell(Message.of("scanscreen.pasted"), Message.of("scanscreen.nothing-pasted"));
+            stage.tell(Message.of("scanscreen.paste"), Message.of("scanscreen.nothing-pasted"));
         }
     }
 

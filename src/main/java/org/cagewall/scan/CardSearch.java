@@ -18,14 +18,12 @@ final class CardSearch {
     private static final int MOST_FOR_PAIRS = 6;
     private static final int MOST_ALONE = 4;
 
-    private final Luma luma;
-    private final Dark dark;
+    private final Look look;
     private final Fit cards;
     private final List<Sighting> seen;
 
     private CardSearch(Look look) {
-        this.luma = look.luma();
-        this.dark = look.dark();
+        this.look = look;
         this.cards = look.fit(CardSymbol.MODULES.version().getVersionNumber());
         this.seen = new ArrayList<>(ClearSearch.in(look));
     }
@@ -33,29 +31,28 @@ final class CardSearch {
     /** All cards that can be read; what was seen lies in the pixels of this picture. */
     static List<Sighting> in(Look look) {
         CardSearch search = new CardSearch(look);
-        if (search.leavesOver(look.finders())) {
-            search.search(look);
+        if (search.leavesOver()) {
+            search.search();
         }
         return List.copyOf(search.seen);
     }
 
     /** Whether corner squares were seen that belong to nothing that was read. */
-    private boolean leavesOver(List<Finder> finders) {
-        return !finders.stream()
+    private boolean leavesOver() {
+        return !look.finders().stream()
                 .allMatch(finder -> seen.stream().anyMatch(sighting -> sighting.covers(finder.x(), finder.y())));
     }
 
-    private void search(Look look) {
-        List<Finder> finders = look.finders();
+    private void search() {
         follow(look.triples().stream()
                 .limit(MOST_TRIPLES)
                 .filter(Triple::mayBeCard)
                 .map(triple -> cards.best(triple.poses(CardSymbol.MODULES.side())))
                 .toList());
         if (seen.isEmpty()) {
-            List<Outlined> outlined = finders.stream()
+            List<Outlined> outlined = look.finders().stream()
                     .limit(MOST_FOR_PAIRS)
-                    .flatMap(finder -> Shape.of(finder, dark).map(shape -> new Outlined(finder, shape)).stream())
+                    .flatMap(finder -> Shape.of(finder, look.dark()).map(shape -> new Outlined(finder, shape)).stream())
                     .toList();
             follow(Outlined.pairs(outlined).stream().map(cards::of).toList());
             if (seen.isEmpty()) {
@@ -73,7 +70,7 @@ final class CardSearch {
                 .toList();
         int missed = 0;
         for (Fit.Fitted start : best) {
-            boolean beside = !seen.isEmpty() && start.worth() < ClearSearch.SURE_WORTH;
+            boolean beside = !seen.isEmpty() && !start.isSurelySymbol();
             if (missed == FOLLOWED || beside) {
                 return;
             }
@@ -93,15 +90,15 @@ final class CardSearch {
     private Optional<Sighting> readCard(Fit.Fitted start) {
         Optional<String> text = Optional.empty();
         Pose pose = start.pose();
-        if (start.worth() > ClearSearch.SURE_WORTH) {
-            text = card(Samples.of(luma, pose, CardSymbol.MODULES).darkness());
+        if (start.isSurelySymbol()) {
+            text = card(Samples.of(look.luma(), pose, CardSymbol.MODULES).darkness());
         }
         if (text.isEmpty()) {
             Fit.Fitted fitted = cards.near(pose);
             pose = fitted.pose();
-            Samples samples = Samples.of(luma, pose, CardSymbol.MODULES);
+            Samples samples = Samples.of(look.luma(), pose, CardSymbol.MODULES);
             text = card(samples, samples.darkness()).or(() -> card(samples, samples.darknessUnevenlyLit()));
-            if (text.isEmpty() && fitted.worth() > ClearSearch.SURE_WORTH) {
+            if (text.isEmpty() && fitted.isSurelySymbol()) {
                 text = AnySymbol.read(samples.darkness(), CardSymbol.MODULES);
             }
         }

@@ -10,9 +10,6 @@ import java.util.stream.Stream;
  */
 final class ClearSearch extends CodeSearch {
 
-    /** A pose worth more is surely that of a symbol, and if of no card, then of another code as large; measured. */
-    static final double SURE_WORTH = 0.9;
-
     private static final int MOST = 6;
     private static final int FOLLOWED = 2;
 
@@ -32,11 +29,12 @@ final class ClearSearch extends CodeSearch {
     }
 
     @Override
-    Stream<Fit.Fitted> starts(List<Pose> likely, Fit fit) {
+    Stream<Start> starts(List<Pose> likely, Fit fit) {
         Fit.Fitted flat = fit.best(likely);
-        return Stream.of(
+        Fit.Fitted best =
                 fit.best(Stream.concat(Stream.of(flat.pose()), byLastAlignment(flat.pose(), fit.known(), REACH, 1))
-                        .toList()));
+                        .toList());
+        return Stream.of(new Start(fit, best));
     }
 
     @Override
@@ -51,7 +49,7 @@ final class ClearSearch extends CodeSearch {
         if (start.known().side() != CardSymbol.MODULES.side()) {
             return AnySymbol.read(darkness, start.known());
         }
-        return start.fitted().worth() > SURE_WORTH
+        return start.fitted().isSurelySymbol()
                 ? CardSymbol.read(darkness).map(code -> code.text()).or(() -> AnySymbol.read(darkness, start.known()))
                 : Optional.empty();
     }

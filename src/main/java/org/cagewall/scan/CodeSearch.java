@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.stream.Stream;
 
 /**
@@ -13,7 +14,6 @@ import java.util.stream.Stream;
 abstract class CodeSearch {
 
     private final Look look;
-    private final Corners corners;
     private final int most;
     private final int followed;
 
@@ -23,7 +23,6 @@ abstract class CodeSearch {
      */
     CodeSearch(Look look, int most, int followed) {
         this.look = look;
-        this.corners = new Corners(look.luma());
         this.most = most;
         this.followed = followed;
     }
@@ -45,7 +44,8 @@ abstract class CodeSearch {
         List<Sighting> seen = new ArrayList<>();
         look.leastOdd().stream()
                 .filter(triple -> seen.stream().noneMatch(triple::isWithin))
-                .filter(look::isLikely)
+                .map(look::likely)
+                .filter(likely -> !likely.isEmpty())
                 .limit(most)
                 .map(this::read)
                 .flatMap(Optional::stream)
@@ -53,10 +53,9 @@ abstract class CodeSearch {
         return List.copyOf(seen);
     }
 
-    private Optional<Sighting> read(Triple triple) {
-        return triple.versions()
-                .boxed()
-                .flatMap(version -> starts(triple, version))
+    private Optional<Sighting> read(SortedMap<Integer, List<Pose>> likely) {
+        return likely.entrySet().stream()
+                .flatMap(each -> starts(each.getValue(), look.fit(each.getKey())))
                 .filter(start -> start.fitted.isSymbol())
                 .sorted(Comparator.comparingDouble(start -> -start.fitted.worth()))
                 .limit(followed)
@@ -65,19 +64,8 @@ abstract class CodeSearch {
                 .findFirst();
     }
 
-    private Stream<Start> starts(Triple triple, int version) {
-        List<Pose> likely = triple.poses(KnownModules.side(version)).stream()
-                .filter(corners::areLikely)
-                .toList();
-        if (likely.isEmpty()) {
-            return Stream.empty();
-        }
-        Fit fit = look.fit(version);
-        return starts(likely, fit).map(fitted -> new Start(fit, fitted));
-    }
-
-    /** The ways in which a symbol of this version may lie that has its corners in one of these poses. */
-    abstract Stream<Fit.Fitted> starts(List<Pose> likely, Fit fit);
+    /** The ways in which a symbol of one version may lie that has its corners in one of these poses. */
+    abstract Stream<Start> starts(List<Pose> likely, Fit fit);
 
     abstract Optional<Sighting> read(Start start);
 

@@ -71,6 +71,11 @@ final class Fit {
         boolean isSymbol() {
             return worth > 0.2;
         }
+
+        /** Measured: what is worth more is one, and if of no card, then another code as large. */
+        boolean isSurelySymbol() {
+            return worth > 0.9;
+        }
     }
 
     Fitted of(Pose pose) {

@@ -57,9 +57,8 @@ final class KnownModules {
         pairs = neighbours();
     }
 
-    /** ISO/IEC 18004: 21 modules on a side, and four more each. */
     static int side(int version) {
-        return 17 + 4 * version;
+        return Version.getVersionForNumber(version).getDimensionForVersion();
     }
 
     static KnownModules of(int version) {

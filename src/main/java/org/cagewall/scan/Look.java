@@ -4,6 +4,8 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /**
  * A picture in which dark has been told from light, and what the searches ask of it, so that it is made once for all of
@@ -18,7 +20,7 @@ final class Look {
     private final List<Finder> finders;
     private final List<Triple> triples;
     private final Corners corners;
-    private final Map<Triple, Boolean> likely = new HashMap<>();
+    private final Map<Triple, SortedMap<Integer, List<Pose>>> likely = new HashMap<>();
     private final Map<Integer, Fit> fits = new HashMap<>();
 
     Look(Luma luma, Dark dark) {
@@ -55,11 +57,22 @@ final class Look {
                 .toList();
     }
 
-    /** Whether its corners look like those of one symbol, in any of the versions that it may be. */
-    boolean isLikely(Triple triple) {
-        return likely.computeIfAbsent(
-                triple, it -> it.versions().anyMatch(version -> it.poses(KnownModules.side(version)).stream()
-                        .anyMatch(corners::areLikely)));
+    /** Of the versions that it may be those in which its corners look like corners, and the poses in which they do. */
+    SortedMap<Integer, List<Pose>> likely(Triple triple) {
+        return likely.computeIfAbsent(triple, this::found);
+    }
+
+    private SortedMap<Integer, List<Pose>> found(Triple triple) {
+        SortedMap<Integer, List<Pose>> found = new TreeMap<>();
+        triple.versions().forEach(version -> {
+            List<Pose> poses = triple.poses(KnownModules.side(version)).stream()
+                    .filter(corners::areLikely)
+                    .toList();
+            if (!poses.isEmpty()) {
+                found.put(version, poses);
+            }
+        });
+        return found;
     }
 
     Fit fit(int version) {

@@ -36,14 +36,14 @@ final class OtherSearch extends CodeSearch {
     }
 
     @Override
-    Stream<Fit.Fitted> starts(List<Pose> likely, Fit fit) {
+    Stream<Start> starts(List<Pose> likely, Fit fit) {
         KnownModules known = fit.known();
         double reach = Math.min(FARTHEST, FAR * known.side());
         return likely.stream()
                 .flatMap(pose ->
                         Stream.of(pose, new Timing(luma, known).bent(pose)).distinct())
                 .flatMap(pose -> Stream.concat(Stream.of(pose), byLastAlignment(pose, known, reach, PLACES)))
-                .map(fit::of);
+                .map(pose -> new Start(fit, fit.of(pose)));
     }
 
     @Override

@@ -24,6 +24,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -74,15 +75,9 @@ class WornCardsBenchmark {
         private final List<Double> millis = new ArrayList<>();
 
         void add(Optional<String> said, String text) {
-            boolean right = said.map(Score::words).filter(words(text)::equals).isPresent();
             shown++;
-            read += right ? 1 : 0;
-            wrong += said.isPresent() && !right ? 1 : 0;
-        }
-
-        /** Files of text differ in how their lines end. */
-        private static String words(String text) {
-            return text.strip().replaceAll("\\s+", " ");
+            read += said.filter(text::equals).isPresent() ? 1 : 0;
+            wrong += said.filter(it -> !it.equals(text)).isPresent() ? 1 : 0;
         }
 
         void add(Score other) {
@@ -168,8 +163,9 @@ class WornCardsBenchmark {
     }
 
     /**
-     * Photographs with what they say in a text file beside each, upright and turned: -Dcagewall.photographs=FOLDER. They
-     * were not used to tune.
+     * Photographs with what they say in a text file beside each, upright and turned: -Dcagewall.photographs=FOLDER. Tried
+     * with those by which ZXing 3 tests itself (qrcode-1 to qrcode-7 of its black-box tests, Apache License 2.0), by which
+     * no rate was tuned. Files of text differ in how their lines end.
      */
     @Test
     @Order(4)
@@ -187,7 +183,9 @@ class WornCardsBenchmark {
                 turned = aQuarterOn(turned);
             }
         }
-        assertThat(score("photographs", photographs).get("ours").percent()).isGreaterThan(94);
+        Score ours = score("photographs", photographs, text -> text.strip().replaceAll("\\s+", " "))
+                .get("ours");
+        assertThat(ours.percent()).isGreaterThan(94);
     }
 
     private static List<Path> pictures(Path folder) throws IOException {
@@ -231,6 +229,12 @@ class WornCardsBenchmark {
     }
 
     private Map<String, Score> score(String what, List<WornCards.Worn> worn) throws Exception {
+        return score(what, worn, UnaryOperator.identity());
+    }
+
+    /** @param words what counts of a text */
+    private Map<String, Score> score(String what, List<WornCards.Worn> worn, UnaryOperator<String> words)
+            throws Exception {
         Map<String, Score> scores = new LinkedHashMap<>();
         readers.keySet().forEach(reader -> scores.put(reader, new Score()));
         scores.put(ZBAR, new Score());
@@ -239,13 +243,14 @@ class WornCardsBenchmark {
                 long begun = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
                 Optional<String> said = reader.apply(card.picture());
                 long ended = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
-                scores.get(name).add(said, card.text());
+                scores.get(name).add(said.map(words), words.apply(card.text()));
                 scores.get(name).millis.add((ended - begun) / 1e6);
             });
         }
         Map<Integer, String> byZbar = zbar(worn);
         for (int i = 0; i < worn.size(); i++) {
-            scores.get(ZBAR).add(Optional.ofNullable(byZbar.get(i)), worn.get(i).text());
+            String text = words.apply(worn.get(i).text());
+            scores.get(ZBAR).add(Optional.ofNullable(byZbar.get(i)).map(words), text);
         }
         print(what, scores);
         return scores;
