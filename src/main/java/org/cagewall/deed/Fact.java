@@ -13,6 +13,7 @@ import org.cagewall.room.DayPart;
 import org.cagewall.room.EggFinding;
 import org.cagewall.room.EggPlace;
 import org.cagewall.room.Feet;
+import org.cagewall.room.FoodKind;
 import org.cagewall.room.How;
 import org.cagewall.room.Keeps;
 import org.cagewall.room.PartedFor;
@@ -111,7 +112,8 @@ public sealed interface Fact {
 
     record Joint(long cage, long partner, boolean together) implements OfCage {}
 
-    record Feed(long cage, int line, String what, String amount, DayPart part) implements OfCage {}
+    record Feed(long cage, int line, String what, String amount, DayPart part, Optional<FoodKind> kind)
+            implements OfCage {}
 
     record Routine(long cage, Optional<Permission> permission) implements OfCage {}
 

@@ -353,7 +353,18 @@ public sealed interface RoomDeed extends Deed {
 
         @Override
         public List<Rule> judgedBy() {
-            return List.of(CageRules.inUse(cage), scene -> Ruling.refusesIf(feed.size() > 12, "deed.long-routine"));
+            return List.of(
+                    CageRules.inUse(cage),
+                    scene -> Ruling.refusesIf(feed.size() > 12, "deed.long-routine"),
+                    scene -> medicineIsNotFood());
+        }
+
+        private Ruling medicineIsNotFood() {
+            return feed.stream()
+                    .filter(FeedLine::isMedicine)
+                    .findFirst()
+                    .map(line -> Ruling.refuses("deed.medicine-in-food", line.what(), line.amount()))
+                    .orElse(Ruling.ALLOWED);
         }
 
         @Override
@@ -363,7 +374,7 @@ public sealed interface RoomDeed extends Deed {
             facts.add(new Fact.Routine(id, Optional.empty()));
             for (int i = 0; i < feed.size(); i++) {
                 FeedLine line = feed.get(i);
-                facts.add(new Fact.Feed(id, i + 1, line.what(), line.amount(), line.when()));
+                facts.add(new Fact.Feed(id, i + 1, line.what(), line.amount(), line.when(), line.kind()));
             }
             allowed.orElse(List.of()).stream()
                     .distinct()

@@ -31,8 +31,7 @@ record PackDayPdf(PackLeafPdf leaf, Words words) {
             "tasks.brief-water",
             "tasks.brief-box-shut",
             "tasks.brief-evening",
-            "tasks.brief-evening-touch",
-            "tasks.how-soft-food-out");
+            "tasks.brief-evening-touch");
 
     /** Letters are not made smaller than this share; what has no room then goes on on the next leaf. */
     private static final double SMALLEST = 0.75;
@@ -150,8 +149,11 @@ record PackDayPdf(PackLeafPdf leaf, Words words) {
         String first = task.row().isPresent() || hasName(task, scale)
                 ? what
                 : words.say("pack.line-at", task.cage().orElse(""), what);
+        Stream<String> heading = task.kind() == Kind.EVENING_FOOD && hasName(task, scale)
+                ? Stream.empty()
+                : Stream.of(words.say("pack.line", first));
         return Stream.concat(
-                        Stream.of(words.say("pack.line", first)),
+                        heading,
                         task.brief().stream()
                                 .filter(message -> !EVERY_CAGE.contains(message.key()))
                                 .map(words::say))

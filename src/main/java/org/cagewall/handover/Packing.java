@@ -15,13 +15,13 @@ import org.cagewall.almanac.Outlook;
 import org.cagewall.room.Absence;
 import org.cagewall.room.Cage;
 import org.cagewall.room.DayPart;
-import org.cagewall.room.FeedLine;
 import org.cagewall.room.Permission;
 import org.cagewall.room.Person;
 import org.cagewall.room.Place;
 import org.cagewall.room.Room;
 import org.cagewall.room.Use;
 import org.cagewall.tasks.Alarms;
+import org.cagewall.tasks.Food;
 import org.cagewall.tasks.Sight;
 import org.cagewall.tasks.Task;
 import org.cagewall.text.Message;
@@ -229,23 +229,25 @@ final class Packing {
         if (cage.use().isSickroom()) {
             notes.add(say("note-last"));
         }
-        List<Message> morning = feed(cage, DayPart.MORNING);
-        return new Pack.Given(
-                List.of(),
-                cage.routine().feed().isEmpty() ? List.of(say("given-plain")) : morning,
-                feed(cage, DayPart.EVENING),
-                notes);
+        return new Pack.Given(List.of(), morning(cage), evening(cage), notes);
     }
 
-    private static List<Message> feed(Cage cage, DayPart part) {
-        return cage.routine().feed().stream()
-                .filter(line -> line.when() == part)
-                .map(Packing::feed)
-                .toList();
+    private static List<Message> morning(Cage cage) {
+        if (cage.routine().feed().isEmpty()) {
+            return List.of(say("given-plain"));
+        }
+        Food food = new Food(cage.routine());
+        List<Message> all = new ArrayList<>(food.takenOut(DayPart.MORNING, Food.Form.BRIEF));
+        all.addAll(food.dish(Food.Form.BRIEF));
+        all.addAll(food.given(DayPart.MORNING, Food.Form.BRIEF));
+        return all;
     }
 
-    private static Message feed(FeedLine line) {
-        return line.amount().isBlank() ? say("given", line.what()) : say("given-amount", line.what(), line.amount());
+    private static List<Message> evening(Cage cage) {
+        Food food = new Food(cage.routine());
+        List<Message> all = new ArrayList<>(food.takenOut(DayPart.EVENING, Food.Form.BRIEF));
+        all.addAll(food.given(DayPart.EVENING, Food.Form.BRIEF));
+        return all;
     }
 
     // ------------------------------------------------------------------ the days

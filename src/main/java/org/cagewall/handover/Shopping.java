@@ -20,8 +20,8 @@ import org.cagewall.text.Message;
 
 /**
  * What the birds are given on the days away, summed where it can be: amounts are what the keeper wrote, a number and a
- * word after it; those that begin with no number are listed as they stand, and none is ever made up. Immutable; any
- * thread.
+ * word after it; those that begin with no number, and whatever reads like a medicine, are listed as they stand, and none
+ * is ever made up. Immutable; any thread.
  *
  * @param days how many days are reckoned with
  * @param sums what could be added up
@@ -40,15 +40,14 @@ public record Shopping(int days, List<Sum> sums, List<Rest> rest) {
             "\u00bd", new BigDecimal("0.5"),
             "\u00be", new BigDecimal("0.75"));
 
-    /** Units of the International System (SI brochure, 9th edition) that are counted together, and the litre. */
+    /** Units of the SI brochure (9th edition) that are counted together: weights, and litres by themselves. */
     private static final Map<String, Unit> KNOWN = Map.of(
             "g", new Unit("g", BigDecimal.ONE),
             "gram", new Unit("g", BigDecimal.ONE),
             "kg", new Unit("g", BigDecimal.valueOf(1000)),
             "kilo", new Unit("g", BigDecimal.valueOf(1000)),
-            "ml", new Unit("ml", BigDecimal.ONE),
-            "l", new Unit("ml", BigDecimal.valueOf(1000)),
-            "litre", new Unit("ml", BigDecimal.valueOf(1000)));
+            "l", new Unit("l", BigDecimal.ONE),
+            "litre", new Unit("l", BigDecimal.ONE));
 
     private static final BigDecimal THOUSAND = BigDecimal.valueOf(1000);
 
@@ -105,7 +104,7 @@ public record Shopping(int days, List<Sum> sums, List<Rest> rest) {
             Map<String, Rest> rest) {
         String key = line.what().strip().toLowerCase(Locale.ROOT);
         String food = names.computeIfAbsent(key, any -> line.what().strip());
-        Optional<Amount> amount = Amount.of(line.amount());
+        Optional<Amount> amount = line.isMedicine() ? Optional.empty() : Amount.of(line.amount());
         if (amount.isPresent()) {
             counted.computeIfAbsent(key + "/" + amount.get().unit(), any -> new Counting(food))
                     .add(amount.get());
@@ -126,7 +125,7 @@ public record Shopping(int days, List<Sum> sums, List<Rest> rest) {
 
     /** Water comes from the tap. */
     private static boolean isWater(FeedLine line) {
-        return line.what().strip().toLowerCase(Locale.ROOT).endsWith("water");
+        return line.what().strip().toLowerCase(Locale.ROOT).endsWith("water") && !line.isMedicine();
     }
 
     public boolean isEmpty() {
@@ -227,12 +226,11 @@ public record Shopping(int days, List<Sum> sums, List<Rest> rest) {
                     .multiply(BigDecimal.valueOf(days));
             Amount first = amounts.get(0);
             if (first.isKnown()) {
-                boolean many = all.compareTo(THOUSAND) >= 0;
-                String larger = first.unit().equals("g") ? "kg" : "l";
+                boolean many = first.unit().equals("g") && all.compareTo(THOUSAND) >= 0;
                 return new Sum(
                         what,
                         many ? all.divide(THOUSAND, 3, RoundingMode.HALF_UP) : all,
-                        many ? larger : first.unit(),
+                        many ? "kg" : first.unit(),
                         Counted.MEASURED);
             }
             Optional<String> several = amounts.stream()

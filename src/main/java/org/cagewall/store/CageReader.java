@@ -139,7 +139,7 @@ final class CageReader {
                 .filter(row -> row.entry() == entry)
                 .map(Row::fact)
                 .sorted(Comparator.comparing(Fact.Feed::line))
-                .map(feed -> new FeedLine(feed.what(), feed.amount(), feed.part()))
+                .map(feed -> new FeedLine(feed.what(), feed.amount(), feed.part(), feed.kind()))
                 .toList();
         return new Routine(lines, allowed);
     }

@@ -6,7 +6,7 @@ import org.cagewall.text.Message;
 public enum Kind {
     /** One cage's feed, water and look. */
     MORNING,
-    /** What is left of soft food out of one cage, and what it is given at night. */
+    /** What goes bad out of one cage, and what it is given at night. */
     EVENING_FOOD,
     /** A whole row walked by. */
     EVENING_ROW,

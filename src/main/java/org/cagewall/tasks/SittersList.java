@@ -19,7 +19,7 @@ import org.cagewall.tasks.Task.WallRow;
 import org.cagewall.text.Message;
 
 /**
- * The sitter's day: in the morning one line a cage, in the evening what is left of soft food and one line a row. It asks
+ * The sitter's day: in the morning one line a cage, in the evening what goes bad and one line a row. It asks
  * for nothing that needs a nest box opened, a bird caught or a medicine, unless the owner allowed it for that cage.
  * Pure; any thread.
  */
@@ -164,10 +164,11 @@ final class SittersList {
     private List<Message> how(Cage cage) {
         Food food = new Food(cage.routine());
         List<Message> how = new ArrayList<>();
+        how.addAll(food.takenOut(DayPart.MORNING, Food.Form.WHOLE));
         how.add(say("how-husks"));
-        how.add(food.fillTheSeed());
+        how.addAll(food.dish(Food.Form.WHOLE));
         how.add(say("how-water"));
-        how.addAll(food.given(DayPart.MORNING));
+        how.addAll(food.given(DayPart.MORNING, Food.Form.WHOLE));
         if (food.mayBeSoft()) {
             how.add(say("how-soft-food-allowed"));
         }
@@ -196,8 +197,11 @@ final class SittersList {
 
     private List<Message> brief(Cage cage) {
         Food food = new Food(cage.routine());
-        List<Message> brief = new ArrayList<>(List.of(say("brief-husks"), say("brief-seed"), say("brief-water")));
-        brief.addAll(food.given(DayPart.MORNING));
+        List<Message> brief = new ArrayList<>(food.takenOut(DayPart.MORNING, Food.Form.BRIEF));
+        brief.add(say("brief-husks"));
+        brief.addAll(food.dish(Food.Form.BRIEF));
+        brief.add(say("brief-water"));
+        brief.addAll(food.given(DayPart.MORNING, Food.Form.BRIEF));
         if (cage.box().isOn() && !cage.routine().allows(Permission.LOOK_IN)) {
             brief.add(say("brief-box-shut"));
         }
@@ -238,14 +242,14 @@ final class SittersList {
 
     private Optional<Task> eveningFood(Cage cage) {
         Food food = new Food(cage.routine());
-        List<Message> how = new ArrayList<>();
-        if (food.leavesSoftFood()) {
-            how.add(say("how-soft-food-out"));
-        }
-        how.addAll(food.given(DayPart.EVENING));
-        if (how.isEmpty() || isAlone(cage) || !room.isLivedIn(cage)) {
+        if (isAlone(cage) || !room.isLivedIn(cage)) {
             return Optional.empty();
         }
+        List<Message> how = evening(food, Food.Form.WHOLE);
+        if (how.isEmpty()) {
+            return Optional.empty();
+        }
+        boolean takesOut = !food.takenOut(DayPart.EVENING, Food.Form.WHOLE).isEmpty();
         String id = Task.id(date, cage.name(), Kind.EVENING_FOOD);
         Closed.Verdict verdict = closed.byOutcome(id);
         return Optional.of(new Task(
@@ -254,15 +258,21 @@ final class SittersList {
                 Kind.EVENING_FOOD,
                 date,
                 0,
-                say(food.leavesSoftFood() ? "do-soft-food-out" : "do-evening-food"),
+                say(takesOut ? "do-food-out" : "do-evening-food"),
                 Optional.empty(),
-                say(food.leavesSoftFood() ? "why-soft-food-out" : "why-evening-food"),
+                say(takesOut ? "why-food-out" : "why-evening-food"),
                 how,
-                how,
+                evening(food, Food.Form.BRIEF),
                 Optional.of(DayPart.EVENING),
                 Optional.empty(),
                 verdict.state(),
                 verdict.closing()));
+    }
+
+    private static List<Message> evening(Food food, Food.Form form) {
+        List<Message> all = new ArrayList<>(food.takenOut(DayPart.EVENING, form));
+        all.addAll(food.given(DayPart.EVENING, form));
+        return all;
     }
 
     private Task eveningRow(Place place, List<Cage> cages) {

@@ -183,7 +183,7 @@ class LinesTest {
                 "{\"deed\":\"check\",\"cage\":\"A1\",\"answer\":\"well\",\"how\":\"scan\",\"signs\":\"x\"} | list",
                 "{\"deed\":\"check\",\"cage\":\"A1\",\"answer\":\"well\",\"how\":\"scan\",\"signs\":[3]} | must be text",
                 "{\"deed\":\"routine-set\",\"cage\":\"A1\",\"feed\":[{\"what\":\"seed\",\"amount\":\"1\"}]} | \"when\" is missing",
-                "{\"deed\":\"routine-set\",\"cage\":\"A1\",\"feed\":[\"seed\"]} | objects with the fields what, amount, when",
+                "{\"deed\":\"routine-set\",\"cage\":\"A1\",\"feed\":[\"seed\"]} | objects with the fields what, amount, when, kind",
                 "{\"deed\":\"noted\",\"note\":\"\"} | \"note\" must be a text of 1 to",
                 "{\"deed\":\"noted\",\"note\":\"a\\u0007b\"} | printable",
                 "{\"deed\":\"noted\",\"note\":\"a\\u202Eb\"} | printable",

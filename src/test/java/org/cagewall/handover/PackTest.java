@@ -94,7 +94,7 @@ class PackTest {
                 .contains("0555 0142", "0555 0177", "0555 0190", "Joan, knows the birds")
                 .contains("over 32")
                 .contains("1 or 2 birds, box shut", "A2: just look. Put no hand in.")
-                .contains("Seed: 2 scoops.", "Soft food: 1 spoon.")
+                .contains("Seed dish: seed, 2 scoops.", "Give soft food: 1 spoon.")
                 .contains("Page 1 of 16", "Page 16 of 16")
                 .contains("no bird leaves while Ines is away");
     }

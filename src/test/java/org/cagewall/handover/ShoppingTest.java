@@ -13,6 +13,7 @@ import org.cagewall.text.Words;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What is bought for ten days away, summed from what a keeper wrote; all sums are worked by hand. */
 class ShoppingTest {
@@ -29,7 +30,7 @@ class ShoppingTest {
                 "1½ scoops | ¼ scoop | 17.5 scoops seed",
                 "15 g | 20 grams | 350 g seed",
                 "0.1 kg | 50 g | 1.5 kg seed",
-                "1,5 l | 250 ml | 17.5 l seed",
+                "1,5 l | 1 litre | 25 l seed",
                 "2 | 3 | 50 seed",
                 "15 g | 1 scoop | 150 g seed, 10 × 1 scoop seed",
                 "1 heaped spoon | 2 heaped spoons | 30 heaped spoons seed",
@@ -52,6 +53,22 @@ class ShoppingTest {
             })
     void whatIsNoPlainNumberOfSomethingIsListedAsItStands(String amount) {
         assertThat(said(room(amount, amount))).isEqualTo("seed \"" + amount + "\" a day in A1, A2");
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @ValueSource(strings = {"5 ml", "3 drops", "20 mg", "1 tablet", "2 doses", "0.5 cc"})
+    void whatIsMeasuredAsAMedicineIsNeverAddedUp(String amount) {
+        assertThat(said(room(amount, amount))).isEqualTo("seed \"" + amount + "\" a day in A1, A2");
+    }
+
+    @Test
+    void aMedicineIsNotMultipliedWhateverItsUnit() {
+        RoomSketch sketch = new RoomSketch().wall("North", 1, 2).away(DAY, DAY.plusDays(9));
+        sketch.cage("A1", 1, 1, Use.STOCK)
+                .bird(Sex.HEN)
+                .feed(new FeedLine("medicated water", "1 spoon", DayPart.MORNING));
+
+        assertThat(said(sketch.room())).isEqualTo("medicated water \"1 spoon\" a day in A1");
     }
 
     @Test

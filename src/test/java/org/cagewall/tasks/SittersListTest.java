@@ -126,7 +126,7 @@ class SittersListTest {
         List<Task> tasks = DailyList.of(sketch.room(), DAY, Audience.SITTER);
 
         assertThat(said(tasks.get(0).how()))
-                .contains("Then fill the seed dish: 2 scoops.", "Give soft food: 1 scoop.")
+                .contains("Put in the seed dish: seed, 2 scoops.", "Give soft food: 1 scoop.")
                 .doesNotContain("Give greens: a leaf.");
         assertThat(said(tasks.get(1).how())).noneMatch(sentence -> sentence.contains("soft food"));
         assertThat(said(tasks.get(2).how())).contains("You may give a bit of soft food.");
@@ -310,8 +310,9 @@ class SittersListTest {
                         "tasks.how-weaning-phone",
                         "tasks.how-hands",
                         "tasks.how-flight",
-                        "tasks.give-amount",
-                        "tasks.how-soft-food-out",
+                        "tasks.how-give-amount",
+                        "tasks.how-dish-amount",
+                        "tasks.how-take-out",
                         "tasks.how-soft-food-allowed",
                         "tasks.do-evening",
                         "tasks.do-evening-food",
@@ -394,7 +395,7 @@ class SittersListTest {
         }
         if (chance.nextInt(3) == 0) {
             cage.feed(
-                    new FeedLine("seed", "1 scoop", DayPart.MORNING),
+                    new FeedLine("seed", "1 scoop", any(chance, DayPart.values())),
                     new FeedLine(
                             chance.nextBoolean() ? "soft food" : "greens", "1 spoon", any(chance, DayPart.values())));
         }

@@ -27,6 +27,7 @@ import org.cagewall.kiosk.theme.Tone;
 import org.cagewall.kiosk.theme.Type;
 import org.cagewall.room.DayPart;
 import org.cagewall.room.FeedLine;
+import org.cagewall.room.FoodKind;
 import org.cagewall.room.Permission;
 import org.cagewall.text.Words;
 
@@ -158,7 +159,14 @@ final class FoodPart extends Part {
                     .type(Type.TAG)
                     .tall(48);
             out.getAccessibleContext().setAccessibleName(words.say("setup.take-out-said", line.what()));
-            row.add(out);
+            row.add(out, "wrap");
+            row.add(
+                    new Segment<>(
+                                    "kind." + (i + 1),
+                                    Choice.of(FoodKind.values(), words, "setup.food-kind."),
+                                    kind -> presenter.sayKind(index, kind))
+                            .choose(line.knownAs()),
+                    "spanx, wmin 0");
             lines.add(row);
         }
         lines.revalidate();

@@ -15,6 +15,7 @@ import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.room.Cage;
 import org.cagewall.room.DayPart;
 import org.cagewall.room.FeedLine;
+import org.cagewall.room.FoodKind;
 import org.cagewall.room.Permission;
 import org.cagewall.room.Place;
 import org.cagewall.room.Routine;
@@ -54,7 +55,9 @@ final class FoodPresenter {
         }
         if (shown.now().cages().isEmpty()) {
             Routine routine = desk.room().cage(cage).map(Cage::routine).orElse(Routine.NONE);
-            shown.change(state -> state.giving(routine.feed()).allowing(routine.allowed()));
+            List<FeedLine> lines =
+                    routine.feed().stream().map(line -> line.as(line.knownAs())).toList();
+            shown.change(state -> state.giving(lines).allowing(routine.allowed()));
         }
         shown.change(state -> state.forCages(others));
     }
@@ -90,10 +93,25 @@ final class FoodPresenter {
         } else if (shown.now().lines().size() >= MOST_LINES) {
             wrong("what", "setup.many-lines");
         } else {
-            List<FeedLine> longer = new ArrayList<>(shown.now().lines());
-            longer.add(new FeedLine(what.strip(), amount.strip(), when));
-            shown.change(state -> state.giving(longer));
+            add(new FeedLine(what.strip(), amount.strip(), when));
         }
+    }
+
+    /** What the line is, is guessed from its words, shown, and may be said otherwise. */
+    private void add(FeedLine line) {
+        if (line.isMedicine()) {
+            shown.change(state -> state.wrong("what", words.say("setup.medicine", line.what(), line.amount())));
+            return;
+        }
+        List<FeedLine> longer = new ArrayList<>(shown.now().lines());
+        longer.add(line.as(line.knownAs()));
+        shown.change(state -> state.giving(longer));
+    }
+
+    void sayKind(int line, FoodKind kind) {
+        List<FeedLine> lines = new ArrayList<>(shown.now().lines());
+        lines.set(line, lines.get(line).as(kind));
+        shown.change(state -> state.giving(lines));
     }
 
     void takeOut(int line) {

@@ -29,13 +29,8 @@ final class TodaysWords {
             List.of("dust", "hands", "fumes", "sprays", "ill", "egg", "dish", "medicine", "heat", "night");
 
     /** What is done at every cage; what else stands there is particular to the one. */
-    private static final Set<String> EVERY_CAGE = Set.of(
-            "tasks.how-husks",
-            "tasks.how-seed",
-            "tasks.how-seed-amount",
-            "tasks.how-water",
-            "tasks.how-look",
-            "tasks.how-count");
+    private static final Set<String> EVERY_CAGE =
+            Set.of("tasks.how-husks", "tasks.how-seed", "tasks.how-water", "tasks.how-look", "tasks.how-count");
 
     private static final List<Message> EVERY_DAY =
             List.of(Message.of("tasks.brief-husks"), Message.of("tasks.brief-seed"), Message.of("tasks.brief-water"));

@@ -9,6 +9,7 @@ import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
+import javax.swing.AbstractButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.text.JTextComponent;
@@ -27,6 +28,7 @@ import org.cagewall.kiosk.theme.TextSize;
 import org.cagewall.room.Cage;
 import org.cagewall.room.DayPart;
 import org.cagewall.room.FeedLine;
+import org.cagewall.room.FoodKind;
 import org.cagewall.room.Keeps;
 import org.cagewall.room.Permission;
 import org.cagewall.room.Place;
@@ -271,15 +273,37 @@ class SetupScreenTest extends WithBirdroom {
         for (String cage : List.of("A1", "A2")) {
             assertThat(room().cage(cage).orElseThrow().routine().feed())
                     .containsExactly(
-                            new FeedLine("seed mix", "1 scoop", DayPart.MORNING),
-                            new FeedLine("soft food", "1 spoon", DayPart.EVENING));
+                            new FeedLine("seed mix", "1 scoop", DayPart.MORNING).as(FoodKind.DISH),
+                            new FeedLine("soft food", "1 spoon", DayPart.EVENING).as(FoodKind.PERISHABLE));
             assertThat(room().cage(cage).orElseThrow().routine().allows(Permission.COUNT))
                     .isTrue();
         }
 
         page.press("cage.A1").press("take-out.1").press("choose.breeding").press("save");
         assertThat(room().cage("B6").orElseThrow().routine().feed())
-                .containsExactly(new FeedLine("soft food", "1 spoon", DayPart.EVENING));
+                .containsExactly(new FeedLine("soft food", "1 spoon", DayPart.EVENING).as(FoodKind.PERISHABLE));
+    }
+
+    @Test
+    void whatALineOfFoodIsIsGuessedAndShownAndMayBeSaidOtherwise() {
+        Painted page = page("Ines").press("tab.food").press("cage.A1");
+        page.press("what.quick.3").press("amount.quick.4").press("add-line");
+        assertThat(page.find("kind.1.perishable", AbstractButton.class).isSelected())
+                .isTrue();
+
+        page.press("kind.1.other").press("save");
+
+        assertThat(room().cage("A1").orElseThrow().routine().feed())
+                .containsExactly(new FeedLine("greens", "1 handful", DayPart.MORNING).as(FoodKind.OTHER));
+    }
+
+    @Test
+    void aMedicineIsNotTakenForFood() {
+        Painted page = page("Ines").press("tab.food").press("cage.A1").press("amount.quick.1");
+        page.after(() -> page.find("what", JTextComponent.class).setText("wormer"));
+        page.press("add-line");
+
+        assertThat(page.find("what.wrong", JLabel.class).getText()).contains("Medicine is not food");
     }
 
     @Test

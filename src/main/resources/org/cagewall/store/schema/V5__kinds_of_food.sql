@@ -1,0 +1,3 @@
+-- What the owner said a line of food is: the dish, perishable, or anything else; NULL where it was never said.
+
+ALTER TABLE feed ADD COLUMN kind VARCHAR(20);
