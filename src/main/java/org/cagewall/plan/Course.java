@@ -11,12 +11,12 @@ import org.cagewall.almanac.Due;
 import org.cagewall.almanac.EggOutlook;
 import org.cagewall.almanac.Outlook;
 import org.cagewall.almanac.RoundOutlook;
-import org.cagewall.almanac.SatFrom;
 import org.cagewall.almanac.Window;
 import org.cagewall.room.Chick;
 import org.cagewall.room.Egg;
 import org.cagewall.room.EggState;
 import org.cagewall.room.Round;
+import org.cagewall.room.SatFrom;
 import org.cagewall.room.Timing;
 import org.cagewall.room.ToldDay;
 
