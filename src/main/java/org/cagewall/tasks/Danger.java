@@ -17,6 +17,7 @@ public enum Danger {
     ILL(Group.BIRD, Urgency.PHONE_NOW, "phone", "say-what", "in-peace", "stuck-egg", "own-heat", "as-told"),
     BREATH(Group.BIRD, Urgency.PHONE_NOW, "phone", "say-what", "in-peace", "own-heat", "as-told"),
     STRAINING(Group.BIRD, Urgency.PHONE_NOW, "phone", "say-what", "in-peace", "stuck-egg", "own-heat", "as-told"),
+    UNFED(Group.BIRD, Urgency.PHONE_NOW, "fill-both", "phone", "say-what", "no-new-food"),
     DEAD(Group.GONE, Urgency.PHONE_NOW, "gloves", "two-bags", "cool", "for-vet", "wash", "others", "say-ring", "phone"),
     LOOSE(Group.GONE, Urgency.PHONE_NOW, "shut", "fans", "no-chase", "show-seed", "phone"),
     STUCK(Group.GONE, Urgency.PHONE_NOW, "no-pull", "quiet", "say-what", "phone", "as-told"),
@@ -104,7 +105,7 @@ public enum Danger {
 
     /** Whether a bird's health is at stake, so that whom the owner named for an ill bird is phoned first. */
     public boolean isIllness() {
-        return group == Group.BIRD || this == STUCK;
+        return this == ILL || this == BREATH || this == STRAINING || this == STUCK;
     }
 
     /** "A bird is loose". */

@@ -168,7 +168,8 @@ class OwnersListTest {
         assertThat(alarms.rules().stream().map(WORDS::say))
                 .containsExactly(
                         "A bird on the floor, puffed up, hurt, bleeding or not eating."
-                                + " A bird that gasps, or whose tail bobs with each breath. A hen that strains.",
+                                + " A bird that gasps, or whose tail bobs with each breath. A hen that strains."
+                                + " A cage without food or water.",
                         "A bird dead, loose, stuck or missing. Do not chase it.",
                         "The room at 32 \u00b0C or more, or at 5 \u00b0C or less."
                                 + " The heater failed, the water frozen or the power off.",
