@@ -16,12 +16,13 @@ public sealed interface AwayDeed extends Deed {
             String sitter,
             Optional<String> second,
             @Prose Optional<String> vet,
-            Optional<List<String>> leaveAlone)
+            Optional<List<String>> leaveAlone,
+            Optional<String> feeder)
             implements AwayDeed, SettingUp {
 
         @Override
         public List<Rule> judgedBy() {
-            List<Rule> rules = new ArrayList<>(planRules(from, to, sitter, second, leaveAlone));
+            List<Rule> rules = new ArrayList<>(planRules(from, to, sitter, second, leaveAlone, feeder));
             rules.add(overlapsNone(from, to, Optional.empty()));
             rules.add(liesAhead(to));
             return rules;
@@ -31,7 +32,7 @@ public sealed interface AwayDeed extends Deed {
         public List<Fact> facts(Scene scene) {
             List<Fact> facts = new ArrayList<>();
             facts.add(new Fact.Absence());
-            facts.addAll(plan(scene, scene.entry(), from, to, sitter, second, vet, leaveAlone));
+            facts.addAll(plan(scene, scene.entry(), from, to, sitter, second, vet, leaveAlone, feeder));
             return facts;
         }
 
@@ -48,7 +49,8 @@ public sealed interface AwayDeed extends Deed {
             Optional<String> sitter,
             Optional<Anew<String>> second,
             @Prose Optional<Anew<String>> vet,
-            Optional<List<String>> leaveAlone)
+            Optional<List<String>> leaveAlone,
+            Optional<Anew<String>> feeder)
             implements AwayDeed, SettingUp {
 
         @Override
@@ -60,8 +62,13 @@ public sealed interface AwayDeed extends Deed {
             Absence now = current(scene).orElseThrow();
             LocalDate first = from.orElse(now.from());
             LocalDate last = to.orElse(now.to());
-            List<Rule> rules = new ArrayList<>(
-                    planRules(first, last, sitter.orElse(now.sitter()), second.flatMap(Anew::value), leaveAlone));
+            List<Rule> rules = new ArrayList<>(planRules(
+                    first,
+                    last,
+                    sitter.orElse(now.sitter()),
+                    second.flatMap(Anew::value),
+                    leaveAlone,
+                    feeder.flatMap(Anew::value)));
             rules.add(overlapsNone(first, last, Optional.of(now.id())));
             if (to.isPresent() || now.to().isBefore(scene.on())) {
                 rules.add(liesAhead(last));
@@ -82,7 +89,8 @@ public sealed interface AwayDeed extends Deed {
                     sitter.orElse(now.sitter()),
                     Anew.after(now.second(), second),
                     Anew.after(now.vet(), vet),
-                    Optional.of(alone));
+                    Optional.of(alone),
+                    Anew.after(now.feeder(), feeder));
         }
 
         @Override
@@ -97,6 +105,7 @@ public sealed interface AwayDeed extends Deed {
                     .map(cages ->
                             cages.isEmpty() ? Message.of("deed.away-no-alone") : Message.of("deed.away-alone", cages))
                     .ifPresent(changes::add);
+            feeder.map(name -> anew("feeder", name)).ifPresent(changes::add);
             return changes.isEmpty()
                     ? Message.of("deed.did.away-changed")
                     : Message.of("deed.did.away-changed-so", changes);
@@ -176,13 +185,19 @@ public sealed interface AwayDeed extends Deed {
     }
 
     private static List<Rule> planRules(
-            LocalDate from, LocalDate to, String sitter, Optional<String> second, Optional<List<String>> leaveAlone) {
+            LocalDate from,
+            LocalDate to,
+            String sitter,
+            Optional<String> second,
+            Optional<List<String>> leaveAlone,
+            Optional<String> feeder) {
         List<Rule> rules = new ArrayList<>();
         rules.add(scene -> Ruling.refusesIf(to.isBefore(from), "deed.ends-before", from, to));
         rules.add(scene -> Ruling.refusesIf(to.isAfter(scene.today().plusYears(3)), "deed.far-away", to));
         rules.add(scene -> Ruling.refusesIf(from.isBefore(CommonRules.EARLIEST), "deed.long-ago", from));
         rules.add(PeopleRules.known(sitter));
         second.ifPresent(it -> rules.add(PeopleRules.known(it)));
+        feeder.ifPresent(it -> rules.add(PeopleRules.known(it)));
         leaveAlone.ifPresent(cages -> cages.forEach(cage -> rules.add(CageRules.known(cage))));
         return rules;
     }
@@ -210,9 +225,10 @@ public sealed interface AwayDeed extends Deed {
             String sitter,
             Optional<String> second,
             Optional<String> vet,
-            Optional<List<String>> leaveAlone) {
+            Optional<List<String>> leaveAlone,
+            Optional<String> feeder) {
         List<Fact> facts = new ArrayList<>();
-        facts.add(new Fact.AbsencePlan(absence, from, to, sitter, second, vet));
+        facts.add(new Fact.AbsencePlan(absence, from, to, sitter, second, vet, feeder));
         leaveAlone.orElse(List.of()).stream()
                 .map(name -> scene.theCage(name).id())
                 .distinct()

@@ -250,7 +250,8 @@ public sealed interface Fact {
             LocalDate lastDay,
             String sitter,
             Optional<String> keeper,
-            Optional<String> vet)
+            Optional<String> vet,
+            Optional<String> feeder)
             implements OfRoom {}
 
     record LeaveAlone(long absence, long cage) implements OfRoom {}

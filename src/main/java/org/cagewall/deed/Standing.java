@@ -76,7 +76,9 @@ public final class Standing {
     private void checkAbsences() {
         List<Absence> all = room.absences();
         all.stream()
-                .flatMap(absence -> Stream.concat(Stream.of(absence.sitter()), absence.second().stream()))
+                .flatMap(absence -> Stream.of(
+                                Stream.of(absence.sitter()), absence.second().stream(), absence.feeder().stream())
+                        .flatMap(names -> names))
                 .filter(name -> room.person(name).isEmpty())
                 .forEach(name -> wrong("no-sitter", name));
         for (int i = 0; i < all.size(); i++) {

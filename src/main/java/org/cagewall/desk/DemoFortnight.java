@@ -86,7 +86,8 @@ final class DemoFortnight {
                         SITTER,
                         Optional.of(KEEPER),
                         Optional.of("Bird vet at the mill, 01632 960190"),
-                        Optional.of(List.of(DemoRoom.QUARANTINE))));
+                        Optional.of(List.of(DemoRoom.QUARANTINE)),
+                        Optional.of(KEEPER)));
         story.by(OWNER, DemoRoom.LEFT + 1)
                 .noting("Seed and soft food stand on the left. Quarantine is Aldo's: he comes every other day.")
                 .tells(new VisitDeed.Noted(Optional.empty(), Optional.empty()));

@@ -20,6 +20,8 @@ public enum Matter {
     CARDS,
     /** What each cage is given, and how much. */
     ROUTINES,
+    /** Somebody feeds the cages that the sitter does not touch. */
+    ALONE,
     /** Seed and food for the days away. */
     SHOPPING,
     /** Whoever can be phoned has a number. */

@@ -217,7 +217,13 @@ final class Packing {
 
     private Pack.Given given(Cage cage) {
         if (isAlone(cage)) {
-            return new Pack.Given(List.of(), List.of(), List.of(), List.of(say("note-alone")));
+            return new Pack.Given(
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    absence.feeder()
+                            .map(name -> List.of(say("note-alone"), say("note-alone-fed", name)))
+                            .orElse(List.of(say("note-alone"))));
         }
         List<Message> notes = new ArrayList<>();
         if (cage.box().isOn()) {

@@ -76,6 +76,7 @@ final class Preparing {
         lines.add(treatments());
         lines.add(cards());
         lines.add(routines());
+        lines.add(alone());
         lines.add(shopping(shopping));
         lines.add(phones());
         lines.add(second());
@@ -232,6 +233,17 @@ final class Preparing {
                 : line(Matter.ROUTINES, State.OPEN, text("routines-amounts", noAmount), Lead.Place.SETUP);
     }
 
+    private Line alone() {
+        List<String> cages =
+                names(room.walk().filter(cage -> absence.leaveAlone().contains(cage.id()) && room.isLivedIn(cage)));
+        if (cages.isEmpty()) {
+            return line(Matter.ALONE, State.NOT_NEEDED, text("alone-none"), Lead.Place.PLAN);
+        }
+        return absence.feeder()
+                .map(name -> line(Matter.ALONE, State.DONE, text("alone-done", name, cages), Lead.Place.PLAN))
+                .orElseGet(() -> line(Matter.ALONE, State.OPEN, text("alone-open", cages), Lead.Place.PLAN));
+    }
+
     private Line shopping(Shopping shopping) {
         if (shopping.isEmpty()) {
             return line(Matter.SHOPPING, State.NOT_NEEDED, text("shopping-none"), Lead.Place.SETUP);
@@ -240,7 +252,11 @@ final class Preparing {
     }
 
     private Line phones() {
-        List<String> people = Stream.of(room.owner().map(Person::name), Optional.of(absence.sitter()), absence.second())
+        List<String> people = Stream.of(
+                        room.owner().map(Person::name),
+                        Optional.of(absence.sitter()),
+                        absence.second(),
+                        absence.feeder().filter(name -> !absence.leaveAlone().isEmpty()))
                 .flatMap(Optional::stream)
                 .distinct()
                 .toList();

@@ -41,7 +41,6 @@ import org.cagewall.kiosk.shell.Shell;
 import org.cagewall.kiosk.shell.Stage;
 import org.cagewall.kiosk.shell.WindowMode;
 import org.cagewall.kiosk.theme.Light;
-import org.cagewall.kiosk.today.TodayPresenter;
 import org.cagewall.kiosk.today.TodayScreen;
 import org.cagewall.kiosk.wall.WallScreen;
 import org.cagewall.room.Absence;
@@ -53,6 +52,7 @@ import org.cagewall.room.Room;
 import org.cagewall.scan.Cameras;
 import org.cagewall.scan.Looking;
 import org.cagewall.scan.Replay;
+import org.cagewall.tasks.Audience;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 
@@ -299,7 +299,7 @@ public final class Kiosk {
 
     private boolean isSitter() {
         return pen.holder()
-                .filter(person -> TodayPresenter.followsTheSittersList(desk.room(), desk.today(), person))
+                .filter(person -> Audience.of(desk.room(), desk.today(), person) == Audience.SITTER)
                 .isPresent();
     }
 

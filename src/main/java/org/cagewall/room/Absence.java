@@ -10,6 +10,7 @@ import java.util.Optional;
  * @param from the first day away
  * @param to the last day away
  * @param vet how the vet is reached, as the owner wrote it
+ * @param feeder who feeds the cages that are left alone
  * @param leaveAlone ids of the cages the sitter does not touch
  * @param ended the day the owner was back, when that has been said
  * @param plans how it was planned and planned anew, in the order in which that was told
@@ -21,6 +22,7 @@ public record Absence(
         String sitter,
         Optional<String> second,
         Optional<String> vet,
+        Optional<String> feeder,
         List<Long> leaveAlone,
         Optional<LocalDate> ended,
         List<Plan> plans) {

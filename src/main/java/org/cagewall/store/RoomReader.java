@@ -579,6 +579,7 @@ final class RoomReader {
                                 plan.sitter(),
                                 plan.keeper(),
                                 plan.vet(),
+                                plan.feeder(),
                                 alone.getOrDefault(latest.entry(), List.of()),
                                 Optional.ofNullable(ended.get(row.entry())),
                                 plans.stream()

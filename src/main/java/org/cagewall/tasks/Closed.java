@@ -26,6 +26,18 @@ record Closed(Room room, LocalDate date) {
         return verdict(id, visit);
     }
 
+    /**
+     * Closed by its own answer alone: whoever looked in has not fed. What the one who answered saw there stands beside it.
+     */
+    Verdict byOwnAnswer(String id, Optional<Visit> visit) {
+        Verdict own = byOutcome(id);
+        return new Verdict(
+                own.state(), own.closing().map(closing -> visit.filter(seen -> own.state() == Task.State.DONE)
+                        .filter(seen -> seen.person().equals(closing.person()))
+                        .map(closing::seeing)
+                        .orElse(closing)));
+    }
+
     /** The last look at a cage on that round. A check that does not say which round counts for the morning. */
     Optional<Visit> visit(Cage cage, DayPart part) {
         return room.visitsOf(cage, date).stream()

@@ -1,13 +1,35 @@
 package org.cagewall.tasks;
 
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.List;
+import org.cagewall.room.DayPart;
 import org.cagewall.room.Room;
 
 /** The day's list, worked out from the room and the date alone. Pure; any thread. */
 public final class DailyList {
 
+    /** From this time on the list begins with the evening. Common practice, no source. */
+    private static final LocalTime EVENING = LocalTime.of(15, 0);
+
     private DailyList() {}
+
+    /** The round that is made at this time of the day. */
+    public static DayPart roundAt(LocalTime time) {
+        return time.isBefore(EVENING) ? DayPart.MORNING : DayPart.EVENING;
+    }
+
+    /** What is open for the sitter at one cage at this time of the day, what was to be done first before the rest. */
+    public static List<Task> openAt(Room room, LocalDate date, LocalTime time, String cage) {
+        return of(room, date, Audience.SITTER).stream()
+                .filter(task -> task.isOpen()
+                        && task.row().isEmpty()
+                        && task.cage().filter(cage::equals).isPresent()
+                        && task.part()
+                                .filter(part -> !part.equals(DayPart.EVENING) || roundAt(time) == part)
+                                .isPresent())
+                .toList();
+    }
 
     /**
      * What there is to do on a day, in the order in which it is done, with what has been done of it. For the sitter the

@@ -66,8 +66,13 @@ final class SittersList {
 
     private Task morning(Cage cage) {
         String id = Task.id(date, cage.name(), Kind.MORNING);
-        Closed.Verdict verdict = closed.byOutcomeOr(id, closed.visit(cage, DayPart.MORNING));
+        Optional<Visit> visit = closed.visit(cage, DayPart.MORNING);
+        Closed.Verdict verdict = isFed(cage) ? closed.byOwnAnswer(id, visit) : closed.byOutcomeOr(id, visit);
         Errand errand = errand(cage);
+        List<Message> how = new ArrayList<>(errand.how());
+        if (isFed(cage) && verdict.state() == Task.State.OPEN && isReported(cage)) {
+            how.add(0, say("how-reported"));
+        }
         return new Task(
                 id,
                 Optional.of(cage.name()),
@@ -77,12 +82,20 @@ final class SittersList {
                 errand.words(),
                 Optional.of(Sight.of(room, cage, date)),
                 errand.why(),
-                errand.how(),
+                how,
                 errand.brief(),
                 Optional.of(DayPart.MORNING),
                 Optional.empty(),
                 verdict.state(),
                 verdict.closing());
+    }
+
+    private boolean isFed(Cage cage) {
+        return !isAlone(cage) && room.isLivedIn(cage);
+    }
+
+    private boolean isReported(Cage cage) {
+        return room.visitsOf(cage, date).stream().anyMatch(Visit::isDifferent);
     }
 
     /**
@@ -145,10 +158,15 @@ final class SittersList {
 
     private Errand errand(Cage cage) {
         if (isAlone(cage)) {
+            Optional<String> feeder = room.absenceOn(date).flatMap(absence -> absence.feeder());
             return new Errand(
                     say("do-alone"),
-                    say("why-alone"),
-                    List.of(say("how-alone-look"), say("how-alone-touch"), say("how-alone-dish")),
+                    feeder.map(name -> Message.of("tasks.why-alone-fed", name)).orElse(say("why-alone")),
+                    List.of(
+                            say("how-alone-look"),
+                            say("how-alone-touch"),
+                            feeder.map(name -> Message.of("tasks.how-alone-dish-fed", name))
+                                    .orElse(say("how-alone-dish"))),
                     List.of(say("brief-alone"), say("brief-alone-touch")));
         }
         if (!room.isLivedIn(cage)) {

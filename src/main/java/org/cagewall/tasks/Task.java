@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.cagewall.room.Answer;
 import org.cagewall.room.DayPart;
 import org.cagewall.room.How;
+import org.cagewall.room.Visit;
 import org.cagewall.text.Message;
 
 /**
@@ -83,6 +84,12 @@ public record Task(
 
         public Closing {
             signs = List.copyOf(signs);
+        }
+
+        /** The same with what was seen there. */
+        Closing seeing(Visit visit) {
+            return new Closing(
+                    entry, person, at, Optional.of(visit.answer()), Optional.of(visit.how()), why, visit.signs());
         }
     }
 

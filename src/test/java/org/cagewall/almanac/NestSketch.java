@@ -491,6 +491,7 @@ public final class NestSketch {
                 "Tomas",
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 List.of(),
                 Optional.empty(),
                 List.of(new Absence.Plan(from, from, to, "Tomas"))));

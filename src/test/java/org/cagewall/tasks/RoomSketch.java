@@ -50,6 +50,7 @@ public final class RoomSketch {
     private final List<TaskOutcome> outcomes = new ArrayList<>();
     private final List<PairPlan> plans = new ArrayList<>();
     private Optional<String> rules = Optional.empty();
+    private Optional<String> feeder = Optional.empty();
     private FirstCall illFirst = FirstCall.OWNER;
     private long next = 1;
 
@@ -216,6 +217,12 @@ public final class RoomSketch {
         return cage;
     }
 
+    /** Who feeds the cages that are left alone, in the days away that follow. */
+    public RoomSketch feeder(String name) {
+        feeder = Optional.of(name);
+        return this;
+    }
+
     public RoomSketch away(LocalDate from, LocalDate to, CageSketch... alone) {
         absences.add(new Absence(
                 next++,
@@ -224,6 +231,7 @@ public final class RoomSketch {
                 "Tomas",
                 Optional.of("Joan"),
                 Optional.of("Bird vet 0555 0190"),
+                feeder,
                 java.util.Arrays.stream(alone).map(CageSketch::id).toList(),
                 Optional.empty(),
                 List.of(new Absence.Plan(from, from, to, "Tomas"))));

@@ -180,14 +180,51 @@ class SittersListTest {
     }
 
     @Test
-    void aCheckThatMorningClosesTheMorningAndNotTheEvening() {
+    void whoeverOnlyLookedHasNotFedThem() {
+        RoomSketch sketch = new RoomSketch().wall("North", 1, 2);
+        CageSketch first = sketch.cage("A1", 1, 1, Use.BREEDING).bird(Sex.HEN);
+        CageSketch second = sketch.cage("A2", 1, 2, Use.BREEDING).bird(Sex.HEN);
+        sketch.check(first, DAY, Answer.WELL, DayPart.MORNING).check(second, DAY, Answer.DIFFERENT, DayPart.MORNING);
+
+        assertThat(morning(sketch.room()).stream().map(Task::state)).containsExactly(Task.State.OPEN, Task.State.OPEN);
+        assertThat(said(morning(sketch.room()).get(1).how()))
+                .first()
+                .isEqualTo("You told of this cage. Does it have food and water now? Then touch Done.");
+
+        sketch.done("2026-04-14/A1/morning");
+
+        Task fed = morning(sketch.room()).get(0);
+        assertThat(fed.state()).isEqualTo(Task.State.DONE);
+        assertThat(fed.closing().flatMap(Task.Closing::answer)).contains(Answer.WELL);
+    }
+
+    @Test
+    void aCageLeftInPeaceNamesWhoFeedsIt() {
+        RoomSketch sketch = new RoomSketch().wall("North", 1, 1);
+        CageSketch alone = sketch.cage("A1", 1, 1, Use.QUARANTINE).bird(Sex.HEN);
+        sketch.feeder("Joan").away(DAY.minusDays(2), DAY.plusDays(3), alone);
+
+        Task task = morning(sketch.room()).get(0);
+
+        assertThat(WORDS.say(task.why())).isEqualTo("Joan feeds these birds. Put no hand in.");
+        assertThat(said(task.how())).last().isEqualTo("Is a dish low? Then phone Joan.");
+    }
+
+    @Test
+    void aCageLeftInPeaceIsLookedAtByAnybody() {
+        RoomSketch sketch = new RoomSketch().wall("North", 1, 1);
+        CageSketch alone = sketch.cage("A1", 1, 1, Use.BREEDING).bird(Sex.HEN);
+        sketch.away(DAY.minusDays(2), DAY.plusDays(3), alone).check(alone, DAY);
+
+        assertThat(morning(sketch.room()).get(0).state()).isEqualTo(Task.State.DONE);
+    }
+
+    @Test
+    void aLookInTheEveningClosesTheEvening() {
         RoomSketch sketch = new RoomSketch().wall("North", 1, 2);
         CageSketch first = sketch.cage("A1", 1, 1, Use.BREEDING).bird(Sex.HEN);
         CageSketch second = sketch.cage("A2", 1, 2, Use.BREEDING).bird(Sex.HEN);
         sketch.check(first, DAY).check(second, DAY.minusDays(1));
-
-        assertThat(DailyList.of(sketch.room(), DAY, Audience.SITTER).stream().map(Task::state))
-                .containsExactly(Task.State.DONE, Task.State.OPEN, Task.State.OPEN);
 
         sketch.check(first, DAY, Answer.WELL, DayPart.EVENING);
         assertThat(row(sketch).state()).isEqualTo(Task.State.OPEN);
@@ -209,7 +246,7 @@ class SittersListTest {
         assertThat(morning(sketch.room()).get(0).closing().flatMap(Task.Closing::why))
                 .contains("no time");
 
-        sketch.check(cage, DAY, Answer.DIFFERENT, DayPart.MORNING);
+        sketch.check(cage, DAY, Answer.DIFFERENT, DayPart.MORNING).done("2026-04-14/A1/morning");
 
         Task task = morning(sketch.room()).get(0);
         assertThat(task.state()).isEqualTo(Task.State.DONE);

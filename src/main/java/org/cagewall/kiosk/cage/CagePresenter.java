@@ -14,6 +14,7 @@ import org.cagewall.almanac.Almanac;
 import org.cagewall.almanac.Outlook;
 import org.cagewall.deed.BirdDeed;
 import org.cagewall.deed.CardDeed;
+import org.cagewall.deed.Deed;
 import org.cagewall.deed.RoomDeed;
 import org.cagewall.deed.VisitDeed;
 import org.cagewall.desk.Desk;
@@ -30,6 +31,7 @@ import org.cagewall.kiosk.shell.Seen;
 import org.cagewall.kiosk.shell.Shown;
 import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.room.Cage;
+import org.cagewall.room.DayPart;
 import org.cagewall.room.How;
 import org.cagewall.room.LogEntry;
 import org.cagewall.room.LogQuery;
@@ -38,8 +40,11 @@ import org.cagewall.room.Person;
 import org.cagewall.room.Role;
 import org.cagewall.room.Room;
 import org.cagewall.room.Use;
+import org.cagewall.tasks.Audience;
+import org.cagewall.tasks.DailyList;
 import org.cagewall.tasks.Danger;
 import org.cagewall.tasks.Report;
+import org.cagewall.tasks.Task;
 import org.cagewall.tasks.Urgency;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
@@ -146,7 +151,22 @@ final class CagePresenter {
                                 sentence,
                                 role == Role.SITTER
                                         ? CageState.CardNotice.Ways.PENCIL
-                                        : CageState.CardNotice.Ways.PENCIL_OR_PRINT)));
+                                        : CageState.CardNotice.Ways.PENCIL_OR_PRINT)),
+                yesterday ? Optional.empty() : task().map(say::chore));
+    }
+
+    /** What whoever follows the sitter's list has to do here at this hour. */
+    private Optional<Task> task() {
+        return followsTheSittersList()
+                ? DailyList.openAt(desk.room(), desk.today(), desk.time(), here.name()).stream()
+                        .findFirst()
+                : Optional.empty();
+    }
+
+    private boolean followsTheSittersList() {
+        return pen.holder()
+                .filter(person -> Audience.of(desk.room(), desk.today(), person) == Audience.SITTER)
+                .isPresent();
     }
 
     private Optional<Actions> actions() {
@@ -192,11 +212,30 @@ final class CagePresenter {
 
     // ------------------------------------------------------------------ checks
 
+    /** Where the page shows a task that a look answers, it is answered with the look. */
     void allWell() {
-        scribe.record(
-                new VisitDeed.Check(
-                        here.name(), org.cagewall.room.Answer.WELL, how(), Optional.empty(), Optional.empty()),
-                Message.of("cage.done.well", here.name()));
+        List<Deed> deeds = new ArrayList<>();
+        deeds.add(new VisitDeed.Check(here.name(), org.cagewall.room.Answer.WELL, how(), round(), Optional.empty()));
+        shown.now()
+                .chore()
+                .filter(chore -> chore.by() == CageState.Chore.Answered.ALL_WELL)
+                .flatMap(chore -> task())
+                .map(task -> new VisitDeed.TaskDone(task.id(), Optional.of(how())))
+                .ifPresent(deeds::add);
+        scribe.record(deeds, Message.of("cage.done.well", here.name()));
+    }
+
+    /** The task that the page shows is done. */
+    void choreDone() {
+        task().ifPresent(task -> scribe.record(
+                new VisitDeed.TaskDone(task.id(), Optional.of(how())), Message.of("cage.done.chore", here.name())));
+    }
+
+    /** The sitter's looks belong to a round; a keeper's do not. */
+    private Optional<DayPart> round() {
+        return followsTheSittersList() && !shown.now().yesterday()
+                ? Optional.of(DailyList.roundAt(desk.time()))
+                : Optional.empty();
     }
 
     void different() {
@@ -215,7 +254,7 @@ final class CagePresenter {
 
     private void record(Report report, Optional<String> note) {
         pen.record(
-                List.of(VisitDeed.Check.different(here.name(), how(), Optional.empty(), report.told())),
+                List.of(VisitDeed.Check.different(here.name(), how(), round(), report.told())),
                 day(),
                 note,
                 Message.of("cage.done.different", here.name()),

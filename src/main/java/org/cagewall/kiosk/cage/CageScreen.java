@@ -306,9 +306,30 @@ public final class CageScreen extends Page {
 
     // ------------------------------------------------------------------ right: what can be recorded
 
+    /** What is to be done here at this hour; a look is answered by the large button below. */
+    private Card chore(CageState.Chore chore) {
+        Card card = new Card(new MigLayout("insets 16 20 16 20, fillx, wrap 1, gap 0 8", "[grow,fill]"));
+        card.setName("chore");
+        card.add(new WrapLabel(chore.title(), Type.ACTION, Tone.INK), "wmin 0");
+        card.add(new WrapLabel(String.join(" ", chore.how()), Type.LINE, Tone.INK), "wmin 0");
+        if (chore.by() == CageState.Chore.Answered.DONE) {
+            card.add(
+                    TouchButton.of(ButtonKind.MAIN, "chore-done", chore.answer(), () -> presenter.choreDone())
+                            .type(Type.ACTION)
+                            .tall(72),
+                    "wmin 0");
+        }
+        return card;
+    }
+
     private void renderRight(CageState state) {
+        state.chore().ifPresent(chore -> right.add(chore(chore), "spanx 2, grow, wmin 0"));
+        String well = state.chore()
+                .filter(chore -> chore.by() == CageState.Chore.Answered.ALL_WELL)
+                .map(CageState.Chore::answer)
+                .orElseGet(() -> words.say("cage.all-well"));
         right.add(
-                TouchButton.of(ButtonKind.MAIN, "all-well", words.say("cage.all-well"), () -> presenter.allWell())
+                TouchButton.of(ButtonKind.MAIN, "all-well", well, () -> presenter.allWell())
                         .type(Type.MAIN)
                         .tall(100),
                 "grow");

@@ -20,6 +20,7 @@ import org.cagewall.room.Stage;
  * @param below quieter things to do, below those
  * @param yesterday whether what is touched is recorded for yesterday
  * @param card what is wrong with its card, where something is
+ * @param chore what the sitter has to do there at this hour
  */
 public record CageState(
         boolean known,
@@ -33,7 +34,30 @@ public record CageState(
         List<Action> actions,
         List<Action> below,
         boolean yesterday,
-        Optional<CardNotice> card) {
+        Optional<CardNotice> card,
+        Optional<Chore> chore) {
+
+    /**
+     * A line of the sitter's list.
+     *
+     * @param title what it is
+     * @param how what is done, in whole sentences
+     * @param answer how its one touch is called
+     */
+    public record Chore(String title, List<String> how, String answer, Answered by) {
+
+        /** What its one touch records. */
+        public enum Answered {
+            /** That all is well, and that it is done. */
+            ALL_WELL,
+            /** That it is done. */
+            DONE
+        }
+
+        public Chore {
+            how = List.copyOf(how);
+        }
+    }
 
     /** What is wrong with the cage's card, and how that may be settled by whoever is here. */
     public record CardNotice(String sentence, Ways ways) {
@@ -65,6 +89,7 @@ public record CageState(
                 List.of(),
                 List.of(),
                 false,
+                Optional.empty(),
                 Optional.empty());
     }
 

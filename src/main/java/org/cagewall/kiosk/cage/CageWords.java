@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.cagewall.almanac.Outlook;
 import org.cagewall.room.Bird;
 import org.cagewall.room.Cage;
@@ -13,7 +14,11 @@ import org.cagewall.room.CardFaces;
 import org.cagewall.room.LogEntry;
 import org.cagewall.room.Room;
 import org.cagewall.room.Sex;
+import org.cagewall.room.Visit;
+import org.cagewall.tasks.Kind;
 import org.cagewall.tasks.Sight;
+import org.cagewall.tasks.Task;
+import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 
 /** Puts a cage into the words of its page. Pure; any thread. */
@@ -61,6 +66,35 @@ final class CageWords {
                         List.of(),
                         List.of(words.say("cage.see", Sight.of(room, cage, today)), words.say("cage.leave-nest")),
                         Optional.empty()));
+    }
+
+    /** A line of the sitter's list as it stands on its cage's page. */
+    CageState.Chore chore(Task task) {
+        boolean reported = task.cage().flatMap(room::cage).stream()
+                .flatMap(cage -> room.visitsOf(cage, today).stream())
+                .anyMatch(Visit::isDifferent);
+        boolean look = task.kind().isALook() && !reported;
+        List<String> how = Stream.concat(
+                        task.see().map(see -> Message.of("tasks.see-should", see)).stream(), task.how().stream())
+                .map(words::say)
+                .toList();
+        String answer = look && task.kind() == Kind.MORNING && !isJustLookedAt(task)
+                ? "cage.fed-well"
+                : look ? "cage.all-well" : "cage.chore-done";
+        return new CageState.Chore(
+                words.say(task.words()),
+                how,
+                words.say(answer),
+                look ? CageState.Chore.Answered.ALL_WELL : CageState.Chore.Answered.DONE);
+    }
+
+    private boolean isJustLookedAt(Task task) {
+        return task.cage()
+                .flatMap(room::cage)
+                .filter(cage -> room.absenceOn(today)
+                        .filter(absence -> absence.leaveAlone().contains(cage.id()))
+                        .isEmpty())
+                .isEmpty();
     }
 
     List<CageState.BirdFace> birds(Cage cage) {

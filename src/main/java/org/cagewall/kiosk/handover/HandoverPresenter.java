@@ -171,6 +171,9 @@ public final class HandoverPresenter {
                         : String.join(
                                 ", ",
                                 away.leaveAlone().stream().map(room::cageName).toList())));
+        if (!away.leaveAlone().isEmpty()) {
+            facts.add(fact("feeder", away.feeder().map(this::withPhone).orElseGet(() -> words.say("handover.nobody"))));
+        }
         return new HandoverState.Planned(
                 words.say("handover.days-away", words.longDay(away.from()), words.longDay(away.to()), days(away)),
                 facts,
@@ -300,6 +303,7 @@ public final class HandoverPresenter {
                 Optional.empty(),
                 room.absenceBefore(today).flatMap(Absence::vet).orElse(""),
                 List.of(),
+                Optional.empty(),
                 HandoverState.Changes.NEW));
     }
 
@@ -323,6 +327,7 @@ public final class HandoverPresenter {
                 away.second(),
                 away.vet().orElse(""),
                 away.leaveAlone().stream().map(desk.room()::cageName).toList(),
+                away.feeder(),
                 HandoverState.Changes.PLANNED);
     }
 
@@ -382,6 +387,10 @@ public final class HandoverPresenter {
         draft(draft -> draft.leavingAlone(cages));
     }
 
+    void feeder(Optional<String> name) {
+        draft(draft -> draft.fedBy(name));
+    }
+
     void vet(String text) {
         draft(draft -> draft.vet(text));
     }
@@ -419,7 +428,8 @@ public final class HandoverPresenter {
                         draft.sitter().orElseThrow(),
                         draft.second(),
                         vet,
-                        Optional.of(draft.leaveAlone())));
+                        Optional.of(draft.leaveAlone()),
+                        draft.feeder()));
     }
 
     /** Only what is different, so that the entry tells what was changed. */
@@ -433,7 +443,8 @@ public final class HandoverPresenter {
                 anew(away.second(), draft.second()),
                 anew(away.vet(), vet),
                 Optional.of(draft.leaveAlone())
-                        .filter(cages -> !Set.copyOf(cages).equals(Set.copyOf(alone))));
+                        .filter(cages -> !Set.copyOf(cages).equals(Set.copyOf(alone))),
+                anew(away.feeder(), draft.feeder()));
     }
 
     private static Optional<Anew<String>> anew(Optional<String> before, Optional<String> after) {

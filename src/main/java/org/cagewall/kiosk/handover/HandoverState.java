@@ -180,6 +180,7 @@ public record HandoverState(String title, String subtitle, Tab tab, Page page) {
             Optional<String> second,
             String vet,
             List<String> leaveAlone,
+            Optional<String> feeder,
             Changes changes) {
 
         public Draft {
@@ -187,23 +188,27 @@ public record HandoverState(String title, String subtitle, Tab tab, Page page) {
         }
 
         Draft on(LocalDate first, LocalDate last) {
-            return new Draft(first, last, sitter, second, vet, leaveAlone, changes);
+            return new Draft(first, last, sitter, second, vet, leaveAlone, feeder, changes);
         }
 
         Draft by(Optional<String> other) {
-            return new Draft(from, to, other, second, vet, leaveAlone, changes);
+            return new Draft(from, to, other, second, vet, leaveAlone, feeder, changes);
         }
 
         Draft helpedBy(Optional<String> other) {
-            return new Draft(from, to, sitter, other, vet, leaveAlone, changes);
+            return new Draft(from, to, sitter, other, vet, leaveAlone, feeder, changes);
         }
 
         Draft vet(String other) {
-            return new Draft(from, to, sitter, second, other, leaveAlone, changes);
+            return new Draft(from, to, sitter, second, other, leaveAlone, feeder, changes);
         }
 
         Draft leavingAlone(List<String> cages) {
-            return new Draft(from, to, sitter, second, vet, cages, changes);
+            return new Draft(from, to, sitter, second, vet, cages, feeder, changes);
+        }
+
+        Draft fedBy(Optional<String> other) {
+            return new Draft(from, to, sitter, second, vet, leaveAlone, other, changes);
         }
     }
 

@@ -103,6 +103,10 @@ final class PlanPage extends Pane {
                                 .get()
                                 .leaveAlone(List.copyOf(chosen)))
                         .choose(draft.leaveAlone())));
+        stack.add(Labelled.of(
+                words.say("handover.feeder"),
+                Chips.oneOf("feeder", others, name -> presenter.get().feeder(name))
+                        .choose(List.of(draft.feeder()))));
         return stack;
     }
 

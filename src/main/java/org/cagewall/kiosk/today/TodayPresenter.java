@@ -1,7 +1,6 @@
 package org.cagewall.kiosk.today;
 
 import java.time.LocalDate;
-import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
@@ -49,9 +48,6 @@ import org.cagewall.text.Words;
 /** Keeps the day's list as the room is, and records what is answered to it. Used on the event thread. */
 public final class TodayPresenter {
 
-    /** From this time on the list begins with the evening. */
-    private static final LocalTime EVENING = LocalTime.of(15, 0);
-
     private final Desk desk;
     private final Pen pen;
     private final Navigator navigator;
@@ -74,31 +70,18 @@ public final class TodayPresenter {
         this.shown = new Shown<>(list(ownAudience(), partNow()), view);
     }
 
-    /** Whether this person follows the sitter's list: a sitter, or whoever looks after the birds while the owner is away. */
-    public static boolean followsTheSittersList(Room room, LocalDate today, Person person) {
-        return switch (person.role()) {
-            case SITTER -> true;
-            case OWNER, KEEPER ->
-                room.absenceOn(today)
-                        .filter(absence -> absence.sitter().equalsIgnoreCase(person.name()))
-                        .isPresent();
-        };
-    }
-
     Watch watch() {
         return watch;
     }
 
     private DayPart partNow() {
-        return desk.time().isBefore(EVENING) ? DayPart.MORNING : DayPart.EVENING;
+        return DailyList.roundAt(desk.time());
     }
 
     private Audience ownAudience() {
         return pen.holder()
-                        .filter(person -> followsTheSittersList(desk.room(), desk.today(), person))
-                        .isPresent()
-                ? Audience.SITTER
-                : Audience.OWNER;
+                .map(person -> Audience.of(desk.room(), desk.today(), person))
+                .orElse(Audience.OWNER);
     }
 
     /** The list of whoever holds the pen now. */
@@ -312,13 +295,6 @@ public final class TodayPresenter {
         }
     }
 
-    private void allWell(Task task) {
-        String cage = task.cage().orElseThrow();
-        record(
-                new VisitDeed.Check(cage, org.cagewall.room.Answer.WELL, How.HAND, task.part(), Optional.empty()),
-                Message.of("today.did.well", cage));
-    }
-
     /** Whether birds go without food and water where it is not done. */
     private boolean feeds(Task task) {
         return task.kind() == Kind.MORNING
@@ -326,6 +302,17 @@ public final class TodayPresenter {
                         .flatMap(name -> desk.room().cage(name))
                         .filter(cage -> desk.room().isLivedIn(cage))
                         .isPresent();
+    }
+
+    /** A page that shows the feeding answers it with the look. */
+    private void allWell(Task task) {
+        String cage = task.cage().orElseThrow();
+        List<Deed> deeds = new ArrayList<>();
+        deeds.add(new VisitDeed.Check(cage, org.cagewall.room.Answer.WELL, How.HAND, task.part(), Optional.empty()));
+        if (task.kind() == Kind.MORNING) {
+            deeds.add(new VisitDeed.TaskDone(task.id(), Optional.of(How.HAND)));
+        }
+        record(deeds, Optional.empty(), Message.of("today.did.well", cage));
     }
 
     /** Nobody walks past a cage that was reported today without having been told of it. */

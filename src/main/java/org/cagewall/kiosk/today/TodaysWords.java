@@ -14,6 +14,7 @@ import org.cagewall.room.Cage;
 import org.cagewall.room.DayPart;
 import org.cagewall.room.Room;
 import org.cagewall.room.Sign;
+import org.cagewall.room.Visit;
 import org.cagewall.tasks.Alarms;
 import org.cagewall.tasks.Audience;
 import org.cagewall.tasks.DailyList;
@@ -115,9 +116,17 @@ final class TodaysWords {
                 : words.say(task.words());
     }
 
+    /** Where something different was reported, nobody is asked to say that all is well to have it fed. */
+    private boolean isReported(Task task) {
+        return task.cage().flatMap(room::cage).stream()
+                .flatMap(cage -> room.visitsOf(cage, today).stream())
+                .anyMatch(Visit::isDifferent);
+    }
+
     private List<Act> acts(Task task) {
         return switch (task.kind()) {
-            case MORNING, EVENING -> List.of(Act.ALL_WELL, Act.DIFFERENT, Act.NOT_DONE);
+            case MORNING -> List.of(isReported(task) ? Act.DONE : Act.ALL_WELL, Act.DIFFERENT, Act.NOT_DONE);
+            case EVENING -> List.of(Act.ALL_WELL, Act.DIFFERENT, Act.NOT_DONE);
             case EVENING_ROW -> List.of(Act.ROW_WELL, Act.DIFFERENT, Act.NOT_DONE);
             case EVENING_FOOD -> List.of(Act.DONE, Act.NOT_DONE);
             case CHECK -> List.of(Act.ALL_WELL, Act.DIFFERENT, Act.OPEN_CAGE);

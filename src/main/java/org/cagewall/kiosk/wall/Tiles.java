@@ -87,7 +87,7 @@ final class Tiles {
         if (notDone.isPresent()) {
             return face(cage, big, notDone.map(Tiles::notDone), TileFace.State.LATE);
         }
-        if (unseen >= LATE_DAYS) {
+        if (unseen >= LATE_DAYS && !isLeftAlone(cage)) {
             return face(cage, big, Optional.of(Message.of("wall.not-seen", unseen)), TileFace.State.LATE);
         }
         Optional<Coming> toDo = toDo(nest);
@@ -99,6 +99,13 @@ final class Tiles {
             return face(cage, big, Optional.of(Message.of("wall.card-changed")), TileFace.State.DUE);
         }
         return face(cage, big, foot(cage, nest), TileFace.State.CALM);
+    }
+
+    /** Nobody has to look in there while the owner is away, so that nobody came is no news. */
+    private boolean isLeftAlone(Cage cage) {
+        return room.absenceOn(today)
+                .filter(absence -> absence.leaveAlone().contains(cage.id()))
+                .isPresent();
     }
 
     private static Message notDone(Kind kind) {

@@ -14,6 +14,7 @@ import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.theme.Light;
 import org.cagewall.kiosk.theme.TextSize;
 import org.cagewall.room.Room;
+import org.cagewall.tasks.Audience;
 import org.cagewall.tasks.ReadingGrade;
 import org.cagewall.text.Words;
 import org.junit.jupiter.api.BeforeEach;
@@ -336,9 +337,8 @@ class TodayScreenTest extends WithDaybook {
         Room room = book.desk().room();
 
         assertThat(List.of("Tomas", "Ines", "Joan"))
-                .extracting(name -> TodayPresenter.followsTheSittersList(
-                        room, DAY, room.person(name).orElseThrow()))
-                .containsExactly(true, false, false);
+                .extracting(name -> Audience.of(room, DAY, room.person(name).orElseThrow()))
+                .containsExactly(Audience.SITTER, Audience.OWNER, Audience.OWNER);
     }
 
     @Test
