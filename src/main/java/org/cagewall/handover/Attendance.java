@@ -86,7 +86,9 @@ final class Attendance {
         if (isLeftAlone(cage, day)) {
             return Strip.Seen.LEFT_ALONE;
         }
-        return daysExpected.contains(day) && isThere(cage, day) ? Strip.Seen.NOBODY : Strip.Seen.NOT_EXPECTED;
+        return daysExpected.contains(day) && isThere(cage, day) && isLivedIn(cage, day)
+                ? Strip.Seen.NOBODY
+                : Strip.Seen.NOT_EXPECTED;
     }
 
     /** Whether somebody came. */
@@ -109,6 +111,15 @@ final class Attendance {
                 .map(Absence::leaveAlone)
                 .filter(alone -> alone.contains(cage.id()))
                 .isPresent();
+    }
+
+    /** As far as it is known now whether anything lived there that day. */
+    private boolean isLivedIn(Cage cage, LocalDate day) {
+        return cage.flock() > 0
+                || !room.nest(cage).chicks().isEmpty()
+                || room.birds().stream()
+                        .anyMatch(bird ->
+                                bird.cageOn(day).filter(id -> id == cage.id()).isPresent());
     }
 
     /** A cage has always been there, unless each check that tells of the days until then is older than the cage. */

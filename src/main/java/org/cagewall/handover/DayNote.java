@@ -98,7 +98,7 @@ public record DayNote(LocalDate day, List<Message> sentences) {
             if (task.state() == Task.State.NOT_DONE) {
                 Optional<String> why = task.closing().flatMap(Task.Closing::why).map(DayNote::quoted);
                 byReason.computeIfAbsent(why, any -> new ArrayList<>()).add(task);
-            } else if (task.isOpen() && asksForSomebody(room, task)) {
+            } else if (task.isOpen()) {
                 open.add(task);
             }
         }
@@ -110,14 +110,6 @@ public record DayNote(LocalDate day, List<Message> sentences) {
             notDone.add(Message.of("daynote.open", together(open)));
         }
         return notDone;
-    }
-
-    /** What an empty cage asks for need not be phoned about. */
-    private static boolean asksForSomebody(Room room, Task task) {
-        return task.cage()
-                .flatMap(room::cage)
-                .filter(cage -> !room.isLivedIn(cage))
-                .isEmpty();
     }
 
     /** The cages of one kind of task are named once. */

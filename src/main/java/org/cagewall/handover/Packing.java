@@ -22,6 +22,7 @@ import org.cagewall.room.Room;
 import org.cagewall.room.Use;
 import org.cagewall.tasks.Alarms;
 import org.cagewall.tasks.Food;
+import org.cagewall.tasks.Reckoned;
 import org.cagewall.tasks.Sight;
 import org.cagewall.tasks.Task;
 import org.cagewall.text.Message;
@@ -43,10 +44,10 @@ final class Packing {
     private final Almanac almanac;
 
     Packing(Room room, LocalDate today, Absence absence) {
-        this.room = room;
+        this.first = absence.firstFrom(today);
+        this.room = Reckoned.of(room, first);
         this.today = today;
         this.absence = absence;
-        this.first = absence.firstFrom(today);
         this.owner = room.owner().map(Person::name).orElse("-");
         this.almanac = Almanac.of(room);
     }

@@ -47,6 +47,12 @@ public record Egg(
                 chick.filter(young -> young.hatched().isBefore(day)).map(young -> young.before(day)));
     }
 
+    /** The egg as it would be, had it hatched on about that day. */
+    public Egg hatching(LocalDate day) {
+        Chick young = new Chick(day, true, Optional.empty(), List.of(), List.of(), Optional.empty(), Optional.empty());
+        return new Egg(mark, laid, about, place, cage, entry, candlings, pipped, moves, removed, Optional.of(young));
+    }
+
     /** The last thing known of it as an egg. */
     public EggState state() {
         if (chick.isPresent()) {

@@ -99,6 +99,30 @@ public record Room(
                 past);
     }
 
+    /** The room with these pairs in place of those it holds. */
+    public Room withPairs(List<Pair> others) {
+        return new Room(
+                head,
+                code,
+                day,
+                since,
+                settings,
+                walls,
+                cages,
+                birds,
+                others,
+                plans,
+                people,
+                absences,
+                visits,
+                unread,
+                outcomes,
+                rings,
+                ringsSpoilt,
+                ringsWorn,
+                past);
+    }
+
     /** The room as it would be with these visits, reports and outcomes in place of those it holds, and since that day. */
     public Room holding(LocalDate from, List<Visit> seen, List<Visit> reports, List<TaskOutcome> told) {
         return new Room(

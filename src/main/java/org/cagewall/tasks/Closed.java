@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.cagewall.room.Cage;
 import org.cagewall.room.DayPart;
+import org.cagewall.room.Role;
 import org.cagewall.room.Room;
 import org.cagewall.room.TaskOutcome;
 import org.cagewall.room.Visit;
@@ -27,15 +28,33 @@ record Closed(Room room, LocalDate date) {
     }
 
     /**
-     * Closed by its own answer alone: whoever looked in has not fed. What the one who answered saw there stands beside it.
+     * Closed by its own answer, or by an all well of whoever feeds that day, said of this cage on that round: whoever else
+     * looked in, or walked past a row, has not fed. What the one who answered saw there stands beside it.
      */
-    Verdict byOwnAnswer(String id, Optional<Visit> visit) {
-        Verdict own = byOutcome(id);
-        return new Verdict(
-                own.state(), own.closing().map(closing -> visit.filter(seen -> own.state() == Task.State.DONE)
-                        .filter(seen -> seen.person().equals(closing.person()))
-                        .map(closing::seeing)
-                        .orElse(closing)));
+    Verdict ofFeeding(String id, Cage cage, DayPart part) {
+        Optional<Visit> fed = room.visitsOf(cage, date).stream()
+                .filter(visit -> visit.part().filter(part::equals).isPresent() && isFeeding(visit))
+                .max(Comparator.comparing(Visit::entry));
+        Verdict verdict = verdict(id, fed);
+        return new Verdict(verdict.state(), verdict.closing().map(closing -> visit(cage, part)
+                .filter(seen -> verdict.state() == Task.State.DONE)
+                .filter(seen -> seen.person().equals(closing.person()))
+                .map(closing::seeing)
+                .orElse(closing)));
+    }
+
+    private boolean isFeeding(Visit visit) {
+        boolean ofARow = room.visits().stream()
+                .anyMatch(other -> other.entry() == visit.entry() && other.cage() != visit.cage());
+        return !visit.isDifferent() && !ofARow && feeds(visit.person());
+    }
+
+    private boolean feeds(String person) {
+        return room.absenceOn(date)
+                .map(absence -> absence.planOn(date).sitter().equalsIgnoreCase(person))
+                .orElseGet(() -> room.person(person)
+                        .filter(known -> known.role() == Role.SITTER)
+                        .isPresent());
     }
 
     /** The last look at a cage on that round. A check that does not say which round counts for the morning. */

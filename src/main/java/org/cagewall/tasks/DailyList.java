@@ -19,6 +19,13 @@ public final class DailyList {
         return time.isBefore(EVENING) ? DayPart.MORNING : DayPart.EVENING;
     }
 
+    /** Whether the sitter may look into the nest box of a cage that day: chicks are due a look, and the owner allows it. */
+    public static boolean looksIn(Room room, LocalDate date, String cage) {
+        return of(room, date, Audience.SITTER).stream()
+                .anyMatch(task -> task.kind() == Kind.NEST_LOOK
+                        && task.cage().filter(cage::equals).isPresent());
+    }
+
     /** What is open for the sitter at one cage at this time of the day, what was to be done first before the rest. */
     public static List<Task> openAt(Room room, LocalDate date, LocalTime time, String cage) {
         return of(room, date, Audience.SITTER).stream()
@@ -39,7 +46,7 @@ public final class DailyList {
     public static List<Task> of(Room room, LocalDate date, Audience audience) {
         return switch (audience) {
             case OWNER -> new OwnersList(room, date).tasks();
-            case SITTER -> new SittersList(room, date).tasks();
+            case SITTER -> new SittersList(Reckoned.of(room, date), date).tasks();
         };
     }
 }

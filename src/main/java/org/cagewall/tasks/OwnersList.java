@@ -54,7 +54,7 @@ final class OwnersList {
                 room.walk().flatMap(cage -> quarantine(cage).stream()).toList();
         quarantine.stream().filter(Task::late).forEach(tasks::add);
         room.walk().flatMap(cage -> card(cage).stream()).forEach(tasks::add);
-        room.walk().map(this::check).forEach(tasks::add);
+        room.walk().filter(cage -> room.isLivedIn(cage)).map(this::check).forEach(tasks::add);
         tasks.addAll(Treatments.of(room, date));
         quarantine.stream().filter(task -> !task.late()).forEach(tasks::add);
         nests.stream().filter(task -> !task.presses()).forEach(tasks::add);

@@ -29,21 +29,24 @@ final class SittersList {
     private final LocalDate date;
     private final Closed closed;
     private final List<Long> alone;
+    private final List<Task> looks;
 
     SittersList(Room room, LocalDate date) {
         this.room = room;
         this.date = date;
         this.closed = new Closed(room, date);
         this.alone = room.absenceOn(date).map(absence -> absence.leaveAlone()).orElse(List.of());
+        this.looks = looksIn();
     }
 
     List<Task> tasks() {
         List<Task> tasks = new ArrayList<>();
         room.walk()
+                .filter(cage -> room.isLivedIn(cage))
                 .sorted(Comparator.comparingInt(this::turn))
                 .map(this::morning)
                 .forEach(tasks::add);
-        tasks.addAll(looksIn());
+        tasks.addAll(looks);
         tasks.addAll(evening());
         return tasks;
     }
@@ -67,7 +70,8 @@ final class SittersList {
     private Task morning(Cage cage) {
         String id = Task.id(date, cage.name(), Kind.MORNING);
         Optional<Visit> visit = closed.visit(cage, DayPart.MORNING);
-        Closed.Verdict verdict = isFed(cage) ? closed.byOwnAnswer(id, visit) : closed.byOutcomeOr(id, visit);
+        Closed.Verdict verdict =
+                isFed(cage) ? closed.ofFeeding(id, cage, DayPart.MORNING) : closed.byOutcomeOr(id, visit);
         Errand errand = errand(cage);
         List<Message> how = new ArrayList<>(errand.how());
         if (isFed(cage) && verdict.state() == Task.State.OPEN && isReported(cage)) {
@@ -91,7 +95,7 @@ final class SittersList {
     }
 
     private boolean isFed(Cage cage) {
-        return !isAlone(cage) && room.isLivedIn(cage);
+        return !isAlone(cage);
     }
 
     private boolean isReported(Cage cage) {
@@ -169,13 +173,6 @@ final class SittersList {
                                     .orElse(say("how-alone-dish"))),
                     List.of(say("brief-alone"), say("brief-alone-touch")));
         }
-        if (!room.isLivedIn(cage)) {
-            return new Errand(
-                    say("do-empty"),
-                    say("why-empty"),
-                    List.of(say("how-empty"), say("how-empty-phone")),
-                    List.of(say("brief-empty")));
-        }
         return new Errand(say("do-morning"), say("why-morning"), how(cage), brief(cage));
     }
 
@@ -206,9 +203,15 @@ final class SittersList {
         return how;
     }
 
+    /** Whether this is a day on which chicks are due a look, and the sitter may. */
+    private boolean isLookedInto(Cage cage) {
+        return looks.stream()
+                .anyMatch(look -> look.cage().filter(cage.name()::equals).isPresent());
+    }
+
     private Optional<Message> box(Cage cage) {
         if (cage.box().isOn()) {
-            return Optional.of(say(cage.routine().allows(Permission.LOOK_IN) ? "how-look-in" : "how-box-shut"));
+            return Optional.of(say(isLookedInto(cage) ? "how-look-in" : "how-box-shut"));
         }
         return cage.box().isTurned() ? Optional.of(say("how-box-faces-wall")) : Optional.empty();
     }
@@ -220,7 +223,7 @@ final class SittersList {
         brief.addAll(food.dish(Food.Form.BRIEF));
         brief.add(say("brief-water"));
         brief.addAll(food.given(DayPart.MORNING, Food.Form.BRIEF));
-        if (cage.box().isOn() && !cage.routine().allows(Permission.LOOK_IN)) {
+        if (cage.box().isOn() && !isLookedInto(cage)) {
             brief.add(say("brief-box-shut"));
         }
         if (cage.use() == Use.NURSERY) {
@@ -300,12 +303,20 @@ final class SittersList {
         WallRow row =
                 new WallRow(room.wall(place.wall()).map(wall -> wall.name()).orElse("-"), place.row(), names);
         Message span = names.size() == 1 ? Message.of("tasks.one-cage", first) : Message.of("tasks.span", first, last);
+        long empty = cages.stream().filter(cage -> !room.isLivedIn(cage)).count();
+        List<Message> how =
+                new ArrayList<>(List.of(say("how-evening-row"), say("how-evening-look"), say("how-evening-touch")));
+        if (empty > 0) {
+            how.add(say("how-empty-phone"));
+        }
         return evening(
                 Kind.EVENING_ROW,
                 first,
-                Message.of("tasks.do-evening-row", span),
+                empty == 0
+                        ? Message.of("tasks.do-evening-row", span)
+                        : Message.of("tasks.do-evening-row-empty", span, empty),
                 Optional.of(row),
-                List.of(say("how-evening-row"), say("how-evening-look"), say("how-evening-touch")),
+                how,
                 closed.everyVisit(cages, DayPart.EVENING));
     }
 

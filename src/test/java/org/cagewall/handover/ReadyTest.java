@@ -50,6 +50,20 @@ class ReadyTest {
     }
 
     @Test
+    void aCageThatIsLeftAloneNeedsSomebodyWhoFeedsIt() {
+        planned();
+        assertThat(state(Matter.ALONE)).isEqualTo(State.NOT_NEEDED);
+
+        book.tell("{\"deed\":\"away-changed\",\"leave-alone\":[\"B3\"],\"by\":\"Ines\"}");
+        assertThat(open()).contains(Matter.ALONE);
+        assertThat(said(Matter.ALONE)).isEqualTo("Nobody is named who feeds B3. The sitter puts no hand in.");
+
+        book.tell("{\"deed\":\"away-changed\",\"feeder\":\"Joan\",\"by\":\"Ines\"}");
+        assertThat(said(Matter.ALONE)).isEqualTo("Joan feeds B3.");
+        assertThat(state(Matter.ALONE)).isEqualTo(State.DONE);
+    }
+
+    @Test
     void everythingIsThereOnceInItsOrder() {
         planned();
 

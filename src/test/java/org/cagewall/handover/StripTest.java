@@ -49,6 +49,15 @@ class StripTest {
     }
 
     @Test
+    void nobodyIsMissedAtAnEmptyCage() {
+        book = book.on(LEAVES).tell("""
+                {"deed":"bird-moved","bird":"HB 24-006","to":"A3","sure":true,"on":"2026-04-09","by":"Ines"}
+                """).on(BACK);
+
+        assertThat(drawn(strip())).contains("B1 ... | B2 ---");
+    }
+
+    @Test
     void aScanCountsBeforeAHandAndADifferenceBeforeAllWell() {
         book = book.on(BACK).tell("""
                 {"deed":"check","cage":"A1","answer":"different","how":"hand","when":"morning","on":"2026-04-10","by":"Tomas"}
@@ -89,6 +98,7 @@ class StripTest {
         book = book.on(LEAVES.plusDays(1)).tell("""
                 {"deed":"wall-added","wall":"East wall","rows":1,"columns":2,"by":"Joan"}
                 {"deed":"cage-added","cage":"E1","wall":"East wall","row":1,"column":1,"use":"hospital","by":"Joan"}
+                {"deed":"birds-added","count":2,"cage":"E1","by":"Joan"}
                 {"deed":"check","cage":"A1","answer":"well","how":"hand","by":"Tomas"}
                 """);
         book = book.on(BACK).tell("""

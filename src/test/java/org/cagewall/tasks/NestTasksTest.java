@@ -327,6 +327,55 @@ class NestTasksTest {
     }
 
     @Test
+    void theBoxIsLeftShutOnEveryDayOnWhichNoChickIsDueALook() {
+        LocalDate hatched = SAT.plusDays(18);
+        home.allowed(Permission.LOOK_IN);
+        home.round().eggs(2, FIRST, 2).egg(1).hatched(hatched);
+
+        for (int day = -10; day < 30; day++) {
+            LocalDate date = hatched.plusDays(day);
+            boolean due = !sitters(date).isEmpty();
+            List<String> how = DailyList.of(sketch.room(), date, Audience.SITTER).stream()
+                    .filter(task -> task.kind() == Kind.MORNING)
+                    .flatMap(task -> task.how().stream())
+                    .map(WORDS::say)
+                    .toList();
+            assertThat(how.contains("You may look in the nest box once."))
+                    .as("day %d", day)
+                    .isEqualTo(due);
+            assertThat(how.contains("Leave the nest box shut, a bird may be inside."))
+                    .isEqualTo(!due);
+            assertThat(DailyList.looksIn(sketch.room(), date, "A1")).isEqualTo(due);
+        }
+    }
+
+    @Test
+    void aChickThatHatchesWhileTheOwnerIsAwayIsReckonedWith() {
+        home.allowed(Permission.LOOK_IN);
+        home.round().eggs(1, FIRST, 2);
+        LocalDate leaves = SAT.plusDays(10);
+        LocalDate hatched = SAT.plusDays(18);
+        assertThat(sitters(hatched.plusDays(8))).as("nobody is away").isEmpty();
+
+        sketch.away(leaves, hatched.plusDays(60));
+
+        assertThat(sitters(SAT.plusDays(17))).isEmpty();
+        assertThat(sitters(hatched.plusDays(8))).singleElement().matches(task -> task.kind() == Kind.NEST_LOOK);
+        assertThat(seen(hatched.plusDays(40)))
+                .as("by then it may have left the box")
+                .isNotEqualTo(seen(hatched.plusDays(8)));
+    }
+
+    private String seen(LocalDate day) {
+        return DailyList.of(sketch.room(), day, Audience.SITTER).stream()
+                .filter(task -> task.kind() == Kind.MORNING)
+                .flatMap(task -> task.see().stream())
+                .map(WORDS::say)
+                .findFirst()
+                .orElse("");
+    }
+
+    @Test
     void theSitterIsAskedForNothingElseOfANestWhateverIsAllowed() {
         home.allowed(Permission.LOOK_IN);
         NestSketch.Clutch clutch = home.round().eggs(5, FIRST, 2);

@@ -51,6 +51,7 @@ public final class RoomSketch {
     private final List<PairPlan> plans = new ArrayList<>();
     private Optional<String> rules = Optional.empty();
     private Optional<String> feeder = Optional.empty();
+    private String person = "Tomas";
     private FirstCall illFirst = FirstCall.OWNER;
     private long next = 1;
 
@@ -238,6 +239,31 @@ public final class RoomSketch {
         return this;
     }
 
+    /** Who makes the checks that follow. */
+    public RoomSketch by(String name) {
+        person = name;
+        return this;
+    }
+
+    /** One entry that tells of several cages. */
+    public RoomSketch rowWalked(LocalDate day, DayPart part, CageSketch... row) {
+        long entry = next++;
+        for (CageSketch cage : row) {
+            visits.add(new Visit(
+                    entry,
+                    cage.id(),
+                    person,
+                    Answer.WELL,
+                    How.HAND,
+                    Optional.of(part),
+                    List.of(),
+                    day,
+                    Optional.empty(),
+                    Optional.empty()));
+        }
+        return this;
+    }
+
     public RoomSketch check(CageSketch cage, LocalDate day, Answer answer, DayPart part) {
         return visit(cage, day, answer, Optional.of(part));
     }
@@ -250,7 +276,7 @@ public final class RoomSketch {
         Visit visit = new Visit(
                 next++,
                 cage.id(),
-                "Tomas",
+                person,
                 answer,
                 How.HAND,
                 part,

@@ -35,7 +35,6 @@ import org.cagewall.room.DayPart;
 import org.cagewall.room.How;
 import org.cagewall.room.LogEntry;
 import org.cagewall.room.LogQuery;
-import org.cagewall.room.Permission;
 import org.cagewall.room.Person;
 import org.cagewall.room.Role;
 import org.cagewall.room.Room;
@@ -131,7 +130,7 @@ final class CagePresenter {
         Outlook outlook = Almanac.of(room).nest(cage);
         CageWords say = new CageWords(room, today, words);
         NestWords nest = new NestWords(room, cage, outlook, today, words);
-        boolean mayLook = role != Role.SITTER || cage.routine().allows(Permission.LOOK_IN);
+        boolean mayLook = role != Role.SITTER || DailyList.looksIn(room, today, cage.name());
         return new CageState(
                 true,
                 words.say("cage.title", cage.name()),

@@ -16,6 +16,7 @@ import org.cagewall.room.Room;
 import org.cagewall.room.Sex;
 import org.cagewall.room.Visit;
 import org.cagewall.tasks.Kind;
+import org.cagewall.tasks.Reckoned;
 import org.cagewall.tasks.Sight;
 import org.cagewall.tasks.Task;
 import org.cagewall.text.Message;
@@ -64,7 +65,9 @@ final class CageWords {
                         words.say("cage.to-see"),
                         "",
                         List.of(),
-                        List.of(words.say("cage.see", Sight.of(room, cage, today)), words.say("cage.leave-nest")),
+                        List.of(
+                                words.say("cage.see", Sight.of(Reckoned.of(room, today), cage, today)),
+                                words.say("cage.leave-nest")),
                         Optional.empty()));
     }
 

@@ -209,13 +209,7 @@ final class TodaysWords {
             return words.say("today.evening-lines", closed, tasks.size(), tasks.size() - food, food, undone);
         }
         long cages = count(tasks, Kind.MORNING);
-        long empty = tasks.stream()
-                .filter(task -> task.kind() == Kind.MORNING)
-                .flatMap(task -> task.cage().flatMap(room::cage).stream())
-                .filter(cage -> room.headsIn(cage) == 0)
-                .count();
-        return words.say(
-                "today.morning-lines", closed, tasks.size(), cages - empty, empty, tasks.size() - cages, undone);
+        return words.say("today.morning-lines", closed, tasks.size(), cages, tasks.size() - cages, undone);
     }
 
     private static long countIn(List<Task> tasks, Task.State state) {

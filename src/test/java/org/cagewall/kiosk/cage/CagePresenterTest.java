@@ -47,6 +47,7 @@ class CagePresenterTest {
     private Birdroom room;
     private final Hand hand = new Hand();
     private CagePresenter page;
+    private CageState state;
 
     @BeforeEach
     void open() {
@@ -164,11 +165,46 @@ class CagePresenterTest {
                 .contains("Flight 1");
     }
 
+    @Test
+    void aSitterWhoScansACageSeesWhatToDoThereAndAnswersItByOneTouch() {
+        open("Tomas", "A1");
+        assertThat(state.chore().orElseThrow().answer()).isEqualTo("Fed, all well");
+        assertThat(state.chore().orElseThrow().how()).contains("Rinse the water dish and fill it.");
+
+        page.allWell();
+
+        assertThat(room.newest(2).get(0)).contains("task-done").contains("/A1/morning");
+        assertThat(room.newest(2).get(1)).contains("\"check\"").contains("\"morning\"");
+        assertThat(state.chore()).isEmpty();
+    }
+
+    @Test
+    void anOwnerWhoLooksInAnswersNoFeeding() {
+        at("A1");
+        assertThat(state.chore()).isEmpty();
+
+        page.allWell();
+
+        assertThat(last()).contains("\"check\"").doesNotContain("\"when\"");
+    }
+
     private void at(String cage) {
+        open("Ines", cage);
+    }
+
+    private void open(String person, String cage) {
         Pen pen = new Pen(room.desk(), hand, hand);
-        pen.takenBy("Ines");
+        pen.takenBy(person);
         page = new CagePresenter(
-                room.desk(), pen, hand, hand, hand, Birdroom.WORDS, Destination.Cage.byHand(cage), state -> {});
+                room.desk(),
+                pen,
+                hand,
+                hand,
+                hand,
+                Birdroom.WORDS,
+                Destination.Cage.byHand(cage),
+                shown -> state = shown);
+        page.watch().start();
     }
 
     private String last() {
