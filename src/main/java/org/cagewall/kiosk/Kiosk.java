@@ -273,6 +273,10 @@ public final class Kiosk {
                 .with(
                         Destination.Today.class,
                         today -> new TodayScreen(desk, pen, navigator, sheets, words, stage.breadth()))
+                .with(
+                        Destination.Different.class,
+                        different -> new TodayScreen(
+                                desk, pen, navigator, sheets, words, stage.breadth(), Optional.of(different)))
                 .with(Destination.Birds.class, birds -> new BirdsScreen(desk, pen, navigator, sheets, notices, words))
                 .with(
                         Destination.Setup.class,

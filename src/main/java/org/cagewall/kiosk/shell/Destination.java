@@ -1,6 +1,9 @@
 package org.cagewall.kiosk.shell;
 
+import java.time.LocalDate;
 import java.util.Optional;
+import org.cagewall.room.DayPart;
+import org.cagewall.room.How;
 import org.cagewall.tasks.Danger;
 
 /** Where one can go in the kiosk. Immutable; any thread, and free of Swing. */
@@ -50,6 +53,21 @@ public sealed interface Destination {
 
     /** The day's list. */
     record Today() implements Destination {}
+
+    /**
+     * What is different at a cage, touched sign by sign; from there one comes back to where one was.
+     *
+     * @param part the round of the day on which it was seen, where that is known
+     * @param how how the cage's page was reached
+     * @param day on which it was seen
+     */
+    record Different(String cage, Optional<DayPart> part, How how, LocalDate day) implements Destination {
+
+        @Override
+        public Destination section() {
+            return new Today();
+        }
+    }
 
     /** What is to come. */
     record Ahead() implements Destination {}

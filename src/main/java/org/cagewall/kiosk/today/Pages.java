@@ -2,6 +2,7 @@ package org.cagewall.kiosk.today;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import javax.swing.JComponent;
@@ -53,7 +54,7 @@ final class Pages {
                     .tall(88));
         }
         stack.add(cages);
-        return framed(stack, List.of(back()));
+        return framed(stack, back(), Optional.empty(), Optional.empty());
     }
 
     JComponent different(TodayState.Different page) {
@@ -67,9 +68,10 @@ final class Pages {
         stack.add(title(page.title()));
         stack.add(chips);
         stack.add(note);
-        return framed(
-                stack,
-                List.of(record(page.then(), () -> presenter.get().tell(page, chips.chosen(), note.value())), back()));
+        Runnable then = () -> presenter.get().tell(page, chips.chosen(), note.value());
+        return page.thenAsked()
+                ? framed(stack, back(), Optional.of(toQuestions(then)), Optional.empty())
+                : framed(stack, back(), Optional.empty(), Optional.of(record(then)));
     }
 
     JComponent asked(TodayState.Asked page) {
@@ -78,7 +80,9 @@ final class Pages {
         stack.add(title(page.title()));
         stack.add(new WrapLabel(words.say("shell.questions-how"), Type.LINE, Tone.INK));
         stack.add(questions);
-        return framed(stack, List.of(record(() -> presenter.get().answer(page, questions.replies())), back()));
+        return framed(stack, back(), Optional.empty(), Optional.of(record(() -> presenter
+                .get()
+                .answer(page, questions.replies()))));
     }
 
     JComponent notDone(TodayState.NotDone page) {
@@ -99,9 +103,9 @@ final class Pages {
             stack.add(dishes);
         });
         stack.add(note);
-        return framed(
-                stack,
-                List.of(record(() -> presenter.get().tellWhy(page, chips.one(), dishes.one(), note.value())), back()));
+        return framed(stack, back(), Optional.empty(), Optional.of(record(() -> presenter
+                .get()
+                .tellWhy(page, chips.one(), dishes.one(), note.value()))));
     }
 
     private List<Choice<Dishes>> dishes() {
@@ -116,10 +120,6 @@ final class Pages {
                 .isPresent();
         Stack stack = new Stack(16);
         stack.add(title(page.title()));
-        if (now) {
-            page.phones().forEach(phone -> stack.add(number(phone)));
-        }
-        stack.add(new WrapLabel(page.text(), Type.LEAD, Tone.INK));
         TouchButton phoned = TouchButton.of(
                         now ? ButtonKind.MAIN : ButtonKind.OUTLINED,
                         "phoned",
@@ -134,7 +134,18 @@ final class Pages {
                         TodayScreen.once(() -> presenter.get().backToTheList()))
                 .type(Type.LEAD)
                 .tall(tall());
-        return framed(stack, now ? List.of(phoned, goOn) : List.of(goOn, phoned));
+        Row calls = new Row();
+        calls.add(phoned);
+        if (now) {
+            page.phones().forEach(phone -> stack.add(number(phone)));
+            stack.add(calls);
+        }
+        stack.add(new WrapLabel(page.text(), Type.LEAD, Tone.INK));
+        page.steps().forEach(step -> stack.add(new WrapLabel(step, Type.LINE, Tone.INK)));
+        if (!now) {
+            stack.add(calls);
+        }
+        return framed(stack, goOn, Optional.empty(), Optional.empty());
     }
 
     private static Card number(TodayState.Phone phone) {
@@ -172,12 +183,14 @@ final class Pages {
         return new WrapLabel(text, Type.TITLE, Tone.INK);
     }
 
-    private TouchButton record(Runnable then) {
-        return record(words.say("today.record"), then);
+    private TouchButton toQuestions(Runnable then) {
+        return TouchButton.of(ButtonKind.MAIN, "to-questions", words.say("today.to-questions"), TodayScreen.once(then))
+                .type(Type.LEAD)
+                .tall(tall());
     }
 
-    private static TouchButton record(String text, Runnable then) {
-        return TouchButton.of(ButtonKind.MAIN, "record", text, TodayScreen.once(then))
+    private TouchButton record(Runnable then) {
+        return TouchButton.of(ButtonKind.MAIN, "record", words.say("today.record"), TodayScreen.once(then))
                 .type(Type.LEAD)
                 .tall(tall());
     }
@@ -190,15 +203,25 @@ final class Pages {
                 .tall(tall());
     }
 
-    /** The answers stay in sight below whatever has to be scrolled. */
-    private JComponent framed(Stack content, List<TouchButton> answers) {
+    /**
+     * The answers stay in sight below whatever has to be scrolled: on the left the way back, in the middle the way on, on
+     * the right what records. Who touches one of them twice never touches the next page's.
+     */
+    private JComponent framed(Stack content, TouchButton back, Optional<TouchButton> on, Optional<TouchButton> record) {
         String insets = Measure.isLargest() ? "insets 12" : "insets 24 28 24 28";
         Card card =
                 new Card(new MigLayout(insets + ", fill, wrap 1, gap 0 16", "[grow,fill]", "[grow,fill][]")).leading();
         card.add(new TouchScroll(words, "page", content), "grow");
-        Pane buttons = new Pane(new MigLayout("insets 0, fillx, gap 16", "[grow,fill,sizegroup][grow,fill,sizegroup]"));
-        answers.forEach(buttons::add);
+        Pane buttons = new Pane(new MigLayout(
+                "insets 0, fillx, gap 16", "[grow,fill,sizegroup][grow,fill,sizegroup][grow,fill,sizegroup]"));
+        buttons.add(back, "cell 0 0, wmin 0");
+        buttons.add(on.<JComponent>map(button -> button).orElseGet(Pages::nothing), "cell 1 0, wmin 0");
+        buttons.add(record.<JComponent>map(button -> button).orElseGet(Pages::nothing), "cell 2 0, wmin 0");
         card.add(buttons, "growx");
         return card;
+    }
+
+    private static JComponent nothing() {
+        return new Pane(new MigLayout("insets 0"));
     }
 }

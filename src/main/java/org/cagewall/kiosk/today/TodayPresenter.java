@@ -57,13 +57,25 @@ public final class TodayPresenter {
     private final Navigator navigator;
     private final Asking asking;
     private final Words words;
+    private final Optional<Destination.Different> different;
     private final Shown<TodayState> shown;
     private LocalDate listed;
     private final Watch watch;
     private Optional<String> touched = Optional.empty();
 
+    /**
+     * Begins with the list, or with what is different somewhere.
+     *
+     * @param different the cage at which something is different, where one came for that
+     */
     public TodayPresenter(
-            Desk desk, Pen pen, Navigator navigator, Asking asking, Words words, Consumer<TodayState> view) {
+            Desk desk,
+            Pen pen,
+            Navigator navigator,
+            Asking asking,
+            Words words,
+            Optional<Destination.Different> different,
+            Consumer<TodayState> view) {
         this.desk = desk;
         this.pen = pen;
         this.navigator = navigator;
@@ -71,7 +83,8 @@ public final class TodayPresenter {
         this.words = words;
         this.listed = desk.today();
         this.watch = new Watch(desk, this::refresh, pen, this::handedOn);
-        this.shown = new Shown<>(list(ownAudience(), partNow()), view);
+        this.different = different;
+        this.shown = new Shown<>(home(ownAudience(), partNow()), view);
     }
 
     /** Whether this person follows the sitter's list: a sitter, or whoever looks after the birds while the owner is away. */
@@ -104,19 +117,25 @@ public final class TodayPresenter {
     /** The list of whoever holds the pen now. */
     private void handedOn() {
         touched = Optional.empty();
-        shown.change(state -> list(ownAudience(), state.part()));
+        shown.change(state -> home(ownAudience(), state.part()));
+    }
+
+    /** Where this screen begins. */
+    private TodayState home(Audience audience, DayPart part) {
+        TodayState list = list(audience, part);
+        return different.map(at -> list.showing(different(at))).orElse(list);
     }
 
     /** The same page with what the room says now; a new day begins with its own list. */
     private void refresh() {
         if (!desk.today().equals(listed)) {
             listed = desk.today();
-            shown.change(state -> list(ownAudience(), partNow()));
+            shown.change(state -> home(ownAudience(), partNow()));
             return;
         }
         shown.change(state -> {
             TodayState anew = list(state.audience(), state.part());
-            return stillHolds(state.page()) ? anew.showing(state.page()) : anew;
+            return stillHolds(state.page()) ? anew.showing(state.page()) : home(state.audience(), state.part());
         });
     }
 
@@ -190,7 +209,11 @@ public final class TodayPresenter {
 
     /** Back to the list from any other page. */
     void backToTheList() {
-        shown.change(state -> list(state.audience(), state.part()));
+        if (different.isPresent()) {
+            navigator.back();
+        } else {
+            shown.change(state -> list(state.audience(), state.part()));
+        }
     }
 
     void safety() {
@@ -403,69 +426,70 @@ public final class TodayPresenter {
     }
 
     private void differentAt(String cage, Optional<DayPart> part) {
-        shown.change(state -> state.showing(new TodayState.Different(
-                cage,
-                part,
-                words.say("today.what-different", cage),
-                words.say(state.audience() == Audience.SITTER ? "today.to-questions" : "today.record"))));
+        navigator.go(new Destination.Different(cage, part, How.HAND, desk.today()));
+    }
+
+    private TodayState.Page different(Destination.Different at) {
+        return new TodayState.Different(
+                at, words.say("today.what-different", at.cage()), ownAudience() == Audience.SITTER);
     }
 
     /** What was seen is told. */
-    void tell(TodayState.Different at, Collection<Sign> signs, String note) {
+    void tell(TodayState.Different page, Collection<Sign> signs, String note) {
         if (signs.isEmpty() && note.isBlank()) {
             asking.tell(Message.of("today.nothing-told"), Message.of("today.nothing-told-text"));
             return;
         }
         List<Sign> seen = signs.stream().sorted().toList();
-        if (shown.now().audience() == Audience.SITTER && !Report.questions(seen).isEmpty()) {
+        List<Vital> questions = Report.questions(seen);
+        if (page.thenAsked() && !questions.isEmpty()) {
             shown.change(state -> state.showing(new TodayState.Asked(
-                    at.cage(),
-                    at.part(),
-                    words.say("today.how-is-it", at.cage()),
-                    seen,
-                    note,
-                    Report.questions(seen))));
+                    page.at(), words.say("today.how-is-it", page.at().cage()), seen, note, questions)));
         } else {
-            record(at.cage(), at.part(), new Report(seen, Map.of()), note);
+            record(page.at(), new Report(seen, Map.of()), note);
         }
     }
 
     /** The questions are answered, as far as they can be. */
     void answer(TodayState.Asked asked, Map<Vital, Reply> replies) {
-        record(asked.cage(), asked.part(), new Report(asked.signs(), replies), asked.note());
+        record(asked.at(), new Report(asked.signs(), replies), asked.note());
     }
 
-    private void record(String cage, Optional<DayPart> part, Report report, String note) {
-        Deed check = VisitDeed.Check.different(cage, How.HAND, part, report.told());
+    private void record(Destination.Different at, Report report, String note) {
+        Deed check = VisitDeed.Check.different(at.cage(), at.how(), at.part(), report.told());
         pen.record(
                 List.of(check),
-                desk.today(),
+                at.day(),
                 note(note),
-                Message.of("today.did.different", cage),
-                room -> told(cage, report, room.head()));
+                Message.of("today.did.different", at.cage()),
+                room -> told(at, report, room.head()));
     }
 
-    private void told(String cage, Report report, long entry) {
-        touched = Optional.empty();
-        Optional<Danger> danger =
-                desk.room().cage(cage).flatMap(at -> report.dangers(at).stream().findFirst());
+    /** A sitter is told what to do and whom to phone; a keeper knows. */
+    private void told(Destination.Different at, Report report, long entry) {
+        if (ownAudience() == Audience.OWNER) {
+            backToTheList();
+            return;
+        }
+        Optional<Danger> danger = desk.room().cage(at.cage()).flatMap(cage -> report.dangers(cage).stream()
+                .findFirst());
         boolean now = danger.filter(it -> it.urgency() == Urgency.PHONE_NOW).isPresent();
         String seen = report.told().stream().map(Sign::words).map(words::say).collect(Collectors.joining(", "));
-        List<TodayState.Phone> phones = new TodaysWords(desk.room(), desk.today(), words).phones(danger);
-        TodayState.Recorded page = now
-                ? new TodayState.Recorded(
-                        words.say("today.phone-now"),
-                        words.say("today.phone-now-text", cage, seen),
-                        danger,
-                        phones,
-                        entry)
-                : new TodayState.Recorded(
-                        words.say("today.in-the-book"),
-                        words.say("today.in-the-book-text", cage),
-                        danger,
-                        phones,
-                        entry);
+        TodayState.Page page = new TodayState.Recorded(
+                words.say(now ? "today.phone-now" : "today.in-the-book"),
+                words.say(now ? "today.phone-now-text" : "today.in-the-book-text", at.cage(), seen),
+                danger,
+                steps(danger),
+                new TodaysWords(desk.room(), desk.today(), words).phones(danger),
+                entry);
         shown.change(state -> list(state.audience(), state.part()).showing(page));
+    }
+
+    private List<String> steps(Optional<Danger> danger) {
+        return danger.stream()
+                .flatMap(it -> it.steps(desk.room()).stream())
+                .map(words::say)
+                .toList();
     }
 
     void phoned(Optional<Danger> about) {
@@ -506,6 +530,7 @@ public final class TodayPresenter {
                 words.say("today.phone-now"),
                 words.say("today.dishes-" + seen.word(), cage),
                 Optional.of(Danger.UNFED),
+                steps(Optional.of(Danger.UNFED)),
                 new TodaysWords(desk.room(), desk.today(), words).phones(Optional.of(Danger.UNFED)),
                 entry)));
     }

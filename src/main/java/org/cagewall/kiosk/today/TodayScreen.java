@@ -15,6 +15,7 @@ import org.cagewall.kiosk.kit.Row;
 import org.cagewall.kiosk.kit.Segment;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.shell.Asking;
+import org.cagewall.kiosk.shell.Begun;
 import org.cagewall.kiosk.shell.Breadth;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.shell.Navigator;
@@ -31,15 +32,29 @@ public final class TodayScreen extends Page {
 
     private final Words words;
     private final Breadth breadth;
+    private final boolean isList;
     private final Row choices = new Row();
     private final TodayPresenter presenter;
     private Optional<TodayState> last = Optional.empty();
 
     public TodayScreen(Desk desk, Pen pen, Navigator navigator, Asking asking, Words words, Breadth breadth) {
+        this(desk, pen, navigator, asking, words, breadth, Optional.empty());
+    }
+
+    /** What is different at a cage, in the one flow in which that is told wherever one comes from. */
+    public TodayScreen(
+            Desk desk,
+            Pen pen,
+            Navigator navigator,
+            Asking asking,
+            Words words,
+            Breadth breadth,
+            Optional<Destination.Different> different) {
         super(new MigLayout(
                 "insets 0, fill, gap 20", breadth.isRoomy() ? "[grow,fill][332!,fill]" : "[grow,fill]", "[grow,fill]"));
         this.words = words;
         this.breadth = breadth;
+        this.isList = different.isEmpty();
         if (breadth.isRoomy()) {
             heading.beside(choices);
         }
@@ -50,12 +65,19 @@ public final class TodayScreen extends Page {
                     words.say("scanscreen.button"),
                     () -> navigator.go(new Destination.Scan())));
         }
-        presenter = new TodayPresenter(desk, pen, navigator, asking, words, this::render);
+        presenter = new TodayPresenter(desk, pen, navigator, asking, words, different, this::render);
     }
 
     @Override
     public boolean leavesRoomAside() {
         return true;
+    }
+
+    @Override
+    public boolean isBegun() {
+        return last.filter(state -> state.page() instanceof TodayState.Asked || Begun.in(view))
+                .filter(state -> state.page().isForm())
+                .isPresent();
     }
 
     @Override
@@ -65,7 +87,7 @@ public final class TodayScreen extends Page {
 
     private void render(TodayState state) {
         heading.say(state.title(), state.subtitle());
-        if (last.filter(before -> sameChoices(before, state)).isEmpty()) {
+        if (isList && last.filter(before -> sameChoices(before, state)).isEmpty()) {
             buildChoices(state);
         }
         last = Optional.of(state);

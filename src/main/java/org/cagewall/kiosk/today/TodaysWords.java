@@ -27,7 +27,7 @@ import org.cagewall.text.Words;
 final class TodaysWords {
 
     private static final List<String> CAUTIONS =
-            List.of("dust", "hands", "fumes", "sprays", "ill", "egg", "dish", "medicine", "heat", "night");
+            List.of("dust", "lungs", "hands", "fumes", "sprays", "medicine", "hide", "dish", "night");
 
     /** What is done at every cage; what else stands there is particular to the one. */
     private static final Set<String> EVERY_CAGE = Set.of(
@@ -191,8 +191,11 @@ final class TodaysWords {
                 words.say("safety.rules"),
                 Stream.concat(room.settings().rules().stream(), Stream.of(words.say("safety.rules-text")))
                         .collect(Collectors.joining(" "))));
-        CAUTIONS.forEach(about -> cautions.add(
-                new TodayState.Caution(words.say("safety." + about), words.say("safety." + about + "-text"))));
+        CAUTIONS.forEach(about -> cautions.add(new TodayState.Caution(
+                words.say("safety." + about), words.say("safety." + about + "-text", Danger.OWN_HEAT))));
+        Stream.of(Danger.values())
+                .forEach(danger ->
+                        cautions.add(new TodayState.Caution(words.say(danger.title()), words.say(danger.rule(room)))));
         return new TodayState.Safety(cautions);
     }
 
