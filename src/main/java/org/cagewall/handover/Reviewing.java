@@ -21,6 +21,7 @@ import org.cagewall.room.Way;
 import org.cagewall.tasks.Audience;
 import org.cagewall.tasks.DailyList;
 import org.cagewall.tasks.Task;
+import org.cagewall.tasks.Warmth;
 
 /** Sorts the entries of some days and finds what is missing among them. Lives for one review, on one thread. */
 final class Reviewing {
@@ -57,8 +58,7 @@ final class Reviewing {
         return new Review(
                 from,
                 to,
-                items(entry ->
-                        entry.answer().filter(it -> it == Answer.DIFFERENT).isPresent()),
+                items(this::isDifferent),
                 notDone,
                 unvisited,
                 items(entry -> entry.deed().equals("chick-hatched")),
@@ -68,6 +68,12 @@ final class Reviewing {
                 strip,
                 Waiting.of(room, room.day()),
                 daysAway());
+    }
+
+    /** Something different at a cage, or a room too hot or too cold. */
+    private boolean isDifferent(LogEntry entry) {
+        return entry.answer().filter(it -> it == Answer.DIFFERENT).isPresent()
+                || Warmth.told(entry).danger(room.settings()).isPresent();
     }
 
     /** Reading is no event of those days. */

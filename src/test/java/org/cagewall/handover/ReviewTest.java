@@ -69,6 +69,19 @@ class ReviewTest {
     }
 
     @Test
+    void aReadingPastALimitStandsUnderWhatWasDifferent() {
+        book = book.on(BACK).tell("""
+                {"deed":"room-read","high":29.5,"low":18,"on":"2026-04-10","by":"Tomas"}
+                {"deed":"room-read","high":30,"on":"2026-04-11","by":"Tomas"}
+                {"deed":"room-read","low":4.5,"on":"2026-04-12","by":"Tomas"}
+                """);
+
+        assertThat(review().different().stream().map(Item::what).map(WORDS::say))
+                .containsExactly("thermometer read, 30 C", "thermometer read, coldest 4.5 C");
+        assertThat(review().entries().stream().map(Item::deed)).containsOnlyOnce("room-read");
+    }
+
+    @Test
     void chicksThatHatchedDiedOrAreMissingAreToldOfOnTheirOwn() {
         book = book.on(BACK).tell("""
                 {"deed":"paired-up","cage":"A2","cock":"HB 24-006","hen":"HB 25-118","on":"2026-03-10","by":"Ines"}

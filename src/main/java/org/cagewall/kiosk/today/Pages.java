@@ -3,6 +3,7 @@ package org.cagewall.kiosk.today;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import javax.swing.JComponent;
@@ -11,6 +12,7 @@ import org.cagewall.kiosk.kit.ButtonKind;
 import org.cagewall.kiosk.kit.Card;
 import org.cagewall.kiosk.kit.Chips;
 import org.cagewall.kiosk.kit.Choice;
+import org.cagewall.kiosk.kit.CountPad;
 import org.cagewall.kiosk.kit.Field;
 import org.cagewall.kiosk.kit.Pane;
 import org.cagewall.kiosk.kit.Row;
@@ -33,6 +35,9 @@ final class Pages {
 
     private static final List<String> REASONS =
             List.of("could-not-open", "no-time", "no-food", "not-sure", "bird", "not-needed", "other");
+
+    /** As hot as a thermometer of a room shows, in C. */
+    private static final int HOTTEST = 60;
 
     private final Words words;
     private final Supplier<TodayPresenter> presenter;
@@ -115,9 +120,7 @@ final class Pages {
     }
 
     JComponent recorded(TodayState.Recorded page) {
-        boolean now = page.about()
-                .filter(danger -> danger.urgency() == Urgency.PHONE_NOW)
-                .isPresent();
+        boolean now = page.urgency() == Urgency.PHONE_NOW;
         Stack stack = new Stack(16);
         stack.add(title(page.title()));
         TouchButton phoned = TouchButton.of(
@@ -146,6 +149,27 @@ final class Pages {
             stack.add(calls);
         }
         return framed(stack, goOn, Optional.empty(), Optional.empty());
+    }
+
+    JComponent degrees(TodayState.Degrees page) {
+        Stack stack = new Stack(12);
+        stack.add(title(page.title()));
+        stack.add(new WrapLabel(page.text(), Type.LINE, Tone.INK));
+        CountPad pad = CountPad.flat(words, "degrees", HOTTEST, degrees -> {});
+        Chips<String> below = Chips.someOf(
+                "frost",
+                List.of(new Choice<>("below-zero", words.say("today.below-zero"), "below-zero")),
+                chosen -> {});
+        stack.add(pad);
+        stack.add(below);
+        return framed(stack, back(), Optional.empty(), Optional.of(record(() -> presenter
+                .get()
+                .tellDegrees(degrees(pad, below)))));
+    }
+
+    private static OptionalInt degrees(CountPad pad, Chips<String> below) {
+        int sign = below.chosen().isEmpty() ? 1 : -1;
+        return pad.value().isPresent() ? OptionalInt.of(sign * pad.value().getAsInt()) : OptionalInt.empty();
     }
 
     private static Card number(TodayState.Phone phone) {

@@ -1,5 +1,6 @@
 package org.cagewall.kiosk.today;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
@@ -9,12 +10,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.cagewall.deed.AwayDeed;
 import org.cagewall.deed.CardDeed;
 import org.cagewall.deed.Deed;
+import org.cagewall.deed.RoomDeed;
 import org.cagewall.deed.VisitDeed;
 import org.cagewall.desk.Desk;
 import org.cagewall.kiosk.shell.Answer;
@@ -32,6 +35,7 @@ import org.cagewall.room.LogEntry;
 import org.cagewall.room.LogQuery;
 import org.cagewall.room.Person;
 import org.cagewall.room.Room;
+import org.cagewall.room.Settings;
 import org.cagewall.room.Sign;
 import org.cagewall.room.Visit;
 import org.cagewall.tasks.Audience;
@@ -43,6 +47,7 @@ import org.cagewall.tasks.Report;
 import org.cagewall.tasks.Task;
 import org.cagewall.tasks.Urgency;
 import org.cagewall.tasks.Vital;
+import org.cagewall.tasks.Warmth;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 
@@ -51,6 +56,9 @@ public final class TodayPresenter {
 
     /** From this time on the list begins with the evening. */
     private static final LocalTime EVENING = LocalTime.of(15, 0);
+
+    /** A reading of the thermometer is at no cage, and the room as it stands does not hold it. */
+    private static final long OF_NO_CAGE = 0;
 
     private final Desk desk;
     private final Pen pen;
@@ -141,7 +149,7 @@ public final class TodayPresenter {
 
     /** Whether a page may stay: the list is made anew, and what was recorded may have been taken back since. */
     private boolean stillHolds(TodayState.Page page) {
-        if (page instanceof TodayState.Recorded recorded) {
+        if (page instanceof TodayState.Recorded recorded && recorded.entry() != OF_NO_CAGE) {
             Room room = desk.room();
             return room.visits().stream().anyMatch(visit -> visit.entry() == recorded.entry())
                     || room.outcomes().stream().anyMatch(outcome -> outcome.entry() == recorded.entry());
@@ -173,6 +181,7 @@ public final class TodayPresenter {
                 next.map(say::next),
                 lines,
                 next.isPresent() ? Optional.empty() : Optional.of(say.allDone(audience, part, person())),
+                audience == Audience.SITTER ? Optional.of(say.degrees()) : Optional.empty(),
                 audience == Audience.SITTER ? say.foot(tasks) : "");
         return new TodayState(
                 words.say(part == DayPart.MORNING ? "today.good-morning" : "today.good-evening", person()),
@@ -479,10 +488,53 @@ public final class TodayPresenter {
                 words.say(now ? "today.phone-now" : "today.in-the-book"),
                 words.say(now ? "today.phone-now-text" : "today.in-the-book-text", at.cage(), seen),
                 danger,
+                now ? Urgency.PHONE_NOW : Urgency.PHONE_IF_UNSURE,
                 steps(danger),
                 new TodaysWords(desk.room(), desk.today(), words).phones(danger),
                 entry);
         shown.change(state -> list(state.audience(), state.part()).showing(page));
+    }
+
+    /** The line that asks how warm the room is was touched. */
+    void degrees() {
+        shown.change(state ->
+                state.showing(new TodayState.Degrees(words.say("today.how-warm"), words.say("today.how-warm-text"))));
+    }
+
+    /** How warm the room is. */
+    void tellDegrees(OptionalInt read) {
+        if (read.isEmpty() || read.getAsInt() < RoomDeed.RoomRead.COLDEST) {
+            asking.tell(Message.of("today.no-degrees"), Message.of("today.no-degrees-text"));
+            return;
+        }
+        Optional<BigDecimal> degrees = Optional.of(BigDecimal.valueOf(read.getAsInt()));
+        pen.record(
+                List.of(new RoomDeed.RoomRead(degrees, degrees, Optional.empty(), Optional.empty())),
+                desk.today(),
+                Optional.empty(),
+                Message.of("today.did.degrees", read.getAsInt()),
+                room -> warm(Warmth.of(read.getAsInt())));
+    }
+
+    private void warm(Warmth warmth) {
+        Settings settings = desk.room().settings();
+        Optional<Danger> danger = warmth.danger(settings);
+        if (danger.isEmpty()) {
+            backToTheList();
+            return;
+        }
+        Urgency urgency = warmth.urgency(settings);
+        shown.change(state -> state.showing(new TodayState.Recorded(
+                words.say(
+                        urgency == Urgency.PHONE_NOW
+                                ? Message.of("today.phone-now")
+                                : danger.get().title()),
+                words.say(danger.get().rule(desk.room())),
+                danger,
+                urgency,
+                steps(danger),
+                new TodaysWords(desk.room(), desk.today(), words).phones(danger),
+                OF_NO_CAGE)));
     }
 
     private List<String> steps(Optional<Danger> danger) {
@@ -530,6 +582,7 @@ public final class TodayPresenter {
                 words.say("today.phone-now"),
                 words.say("today.dishes-" + seen.word(), cage),
                 Optional.of(Danger.UNFED),
+                Urgency.PHONE_NOW,
                 steps(Optional.of(Danger.UNFED)),
                 new TodaysWords(desk.room(), desk.today(), words).phones(Optional.of(Danger.UNFED)),
                 entry)));

@@ -168,6 +168,9 @@ public final class TodayScreen extends Page {
         if (page instanceof TodayState.Recorded recorded) {
             return pages.recorded(recorded);
         }
+        if (page instanceof TodayState.Degrees degrees) {
+            return pages.degrees(degrees);
+        }
         return pages.safety((TodayState.Safety) page);
     }
 

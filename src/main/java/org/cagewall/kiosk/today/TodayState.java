@@ -8,6 +8,7 @@ import org.cagewall.room.DayPart;
 import org.cagewall.room.Sign;
 import org.cagewall.tasks.Audience;
 import org.cagewall.tasks.Danger;
+import org.cagewall.tasks.Urgency;
 import org.cagewall.tasks.Vital;
 
 /**
@@ -45,9 +46,12 @@ public record TodayState(
      * The list.
      *
      * @param next the line whose turn it is, opened out
+     * @param degrees the line that asks how warm the room is, at any time; only a sitter is asked
      * @param foot what is said below the last line; may be empty
      */
-    public record Lines(Optional<Next> next, List<Line> lines, Optional<AllDone> allDone, String foot) implements Page {
+    public record Lines(
+            Optional<Next> next, List<Line> lines, Optional<AllDone> allDone, Optional<RowFace> degrees, String foot)
+            implements Page {
 
         public Lines {
             lines = List.copyOf(lines);
@@ -136,16 +140,32 @@ public record TodayState(
      * Something is recorded that somebody has to know of: whether to phone, and whom, the first first.
      *
      * @param about the most pressing danger of which it speaks
+     * @param urgency how soon to phone about that
      * @param steps what to do about that, before somebody answers and until then
      * @param entry the last of what was recorded; once it is taken back, this page says nothing true any more
      */
     public record Recorded(
-            String title, String text, Optional<Danger> about, List<String> steps, List<Phone> phones, long entry)
+            String title,
+            String text,
+            Optional<Danger> about,
+            Urgency urgency,
+            List<String> steps,
+            List<Phone> phones,
+            long entry)
             implements Page {
 
         public Recorded {
             steps = List.copyOf(steps);
             phones = List.copyOf(phones);
+        }
+    }
+
+    /** How warm the room is. */
+    public record Degrees(String title, String text) implements Page {
+
+        @Override
+        public boolean isForm() {
+            return true;
         }
     }
 

@@ -165,6 +165,10 @@ final class TodaysWords {
                         Optional.of(Act.CLOSE_THE_DAY));
     }
 
+    RowFace degrees() {
+        return RowFace.of("\u00b0C", words.say("today.how-warm"), words.say("today.how-warm-when"));
+    }
+
     TodayState.Stop stop() {
         return new TodayState.Stop(
                 Alarms.of(room, today).rules().stream().map(words::say).toList(), phones(Optional.empty()));

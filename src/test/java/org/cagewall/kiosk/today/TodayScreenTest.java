@@ -229,6 +229,51 @@ class TodayScreenTest extends WithDaybook {
     }
 
     @Test
+    void theSitterEntersTheDegreesAndIsToldWhatToDoInTheHeatAndToPhoneInMore() {
+        Painted today = sitter(TextSize.NORMAL).press("degrees");
+        today.png("today-degrees")
+                .assertFit()
+                .press("degrees.3")
+                .press("degrees.0")
+                .press("record");
+
+        assertThat(book.lines("room-read")).singleElement().asString().contains("\"high\":30", "\"by\":\"Tomas\"");
+        assertThat(text(today.png("today-heat").assertFit()))
+                .contains("The room is too hot", "Give fresh, cool water at each cage.")
+                .doesNotContain("Stop. Phone now.");
+        today.press("go-on")
+                .press("degrees")
+                .press("degrees.3")
+                .press("degrees.2")
+                .press("record");
+        assertThat(text(today)).contains("Stop. Phone now.", "0555 0142");
+    }
+
+    @Test
+    void frostIsACallAndAMildRoomIsWrittenDown() {
+        Painted today =
+                sitter(TextSize.NORMAL).press("degrees").press("degrees.2").press("frost.below-zero");
+
+        today.press("record").png("today-cold").assertFit();
+
+        assertThat(book.lines("room-read")).first().asString().contains("\"low\":-2");
+        assertThat(text(today)).contains("Stop. Phone now.", "Look at the water. Is it frozen?");
+        today.press("go-on")
+                .press("degrees")
+                .press("degrees.2")
+                .press("degrees.1")
+                .press("record");
+        assertThat(book.lines("room-read")).hasSize(2);
+        assertThat(today.names()).contains("act.all-well");
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void theDegreesAreTouchedAtEveryTextSize(TextSize size) {
+        sitter(size).press("degrees").png("today-degrees-" + size).assertFit();
+    }
+
+    @Test
     void whatWasNotDoneIsToldWithAReason() {
         Painted today = sitter(TextSize.NORMAL).press("act.not-done").png("today-not-done");
         today.assertFit();
@@ -454,6 +499,12 @@ class TodayScreenTest extends WithDaybook {
                 "today.why.not-needed",
                 "danger.next",
                 "today.no-phones",
+                "today.how-warm",
+                "today.how-warm-when",
+                "today.how-warm-text",
+                "today.below-zero",
+                "today.no-degrees",
+                "today.no-degrees-text",
                 "today.stop",
                 "today.safety-title",
                 "safety.rules",
