@@ -88,7 +88,7 @@ public final class Pen {
     }
 
     /**
-     * A deed and the day it is told of.
+     * A deed and its day.
      *
      * @param about whether that day is a guess
      */
