@@ -77,7 +77,7 @@ class ReviewTest {
                 """);
 
         assertThat(review().different().stream().map(Item::what).map(WORDS::say))
-                .containsExactly("thermometer read, 30 C", "thermometer read, coldest 4.5 C");
+                .containsExactly("thermometer read, 30.0 C", "thermometer read, coldest 4.5 C");
         assertThat(review().entries().stream().map(Item::deed)).containsOnlyOnce("room-read");
     }
 

@@ -96,7 +96,7 @@ public final class TodayScreen extends Page {
             view.add(page(state), "wmin 0");
             view.add(new StopPanel(words, state.stop(), () -> presenter.safety()));
         } else {
-            boolean choosing = state.page() instanceof TodayState.Lines || !Measure.isLargest();
+            boolean choosing = isList && (state.page() instanceof TodayState.Lines || !Measure.isLargest());
             view.add(choosing ? below(top(state), page(state)) : page(state), "wmin 0");
         }
         rebuilt();

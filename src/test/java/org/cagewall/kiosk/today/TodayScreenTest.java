@@ -137,12 +137,12 @@ class TodayScreenTest extends WithDaybook {
     }
 
     private static Rectangle place(Painted today, String name) {
-        Component part = today.find(name, AbstractButton.class);
+        AbstractButton part = today.find(name, AbstractButton.class);
         Component top = part;
         while (top.getParent() != null) {
             top = top.getParent();
         }
-        return SwingUtilities.convertRectangle(part.getParent(), part.getBounds(), top);
+        return SwingUtilities.convertRectangle(part, part.getVisibleRect(), top);
     }
 
     @Test
