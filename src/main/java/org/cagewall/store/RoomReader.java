@@ -28,6 +28,7 @@ import org.cagewall.room.Absence;
 import org.cagewall.room.Answer;
 import org.cagewall.room.Bird;
 import org.cagewall.room.Cage;
+import org.cagewall.room.Call;
 import org.cagewall.room.Departure;
 import org.cagewall.room.Look;
 import org.cagewall.room.Outing;
@@ -117,6 +118,7 @@ final class RoomReader {
         parts.readRoom();
         parts.since = BEFORE_ALL;
         parts.outcomes = parts.readOutcomes();
+        parts.calls = parts.readCalls();
         parts.cages = byId(new CageReader(handle).all(), Cage::id);
         parts.birds = byId(readBirds(Scope.EVER), Bird::id);
         parts.readPairs(new HashSet<>(KeptStatements.numbers(handle, "SELECT entry FROM pairing")));
@@ -393,6 +395,7 @@ final class RoomReader {
         private List<Visit> visits = List.of();
         private List<Visit> unread = List.of();
         private List<TaskOutcome> outcomes = List.of();
+        private List<Call> calls = List.of();
         private List<RingStock> rings = List.of();
         private List<String> spoilt = List.of();
         private List<String> worn = List.of();
@@ -423,6 +426,7 @@ final class RoomReader {
             visits = before.visits();
             unread = before.unread();
             outcomes = before.outcomes();
+            calls = before.calls();
             rings = before.rings();
             spoilt = before.ringsSpoilt();
             worn = before.ringsWorn();
@@ -452,6 +456,9 @@ final class RoomReader {
             }
             if (kinds.contains(Fact.Outcome.class) || !since.equals(sinceBefore)) {
                 outcomes = readOutcomes();
+            }
+            if (kinds.contains(Fact.PhoneCall.class) || !since.equals(sinceBefore)) {
+                calls = readCalls();
             }
             if (kinds.contains(Fact.RingStock.class)) {
                 rings = readRings();
@@ -497,6 +504,23 @@ final class RoomReader {
                             row.day(),
                             row.fact().clock()))
                     .filter(outcome -> Later.isHeld(outcome, since, today))
+                    .toList();
+        }
+
+        private List<Call> readCalls() {
+            return FactTables.select(handle, Fact.PhoneCall.class, "day >= ? OR last_day >= ?", since, today).stream()
+                    .map(row -> new Call(
+                            row.entry(),
+                            row.fact().cage(),
+                            row.fact().who(),
+                            row.fact().matter(),
+                            row.fact().reached(),
+                            row.fact().agreed(),
+                            row.fact().lastDay(),
+                            row.fact().person(),
+                            row.day(),
+                            row.fact().clock(),
+                            row.fact().note()))
                     .toList();
         }
 
@@ -700,6 +724,7 @@ final class RoomReader {
                     visits,
                     unread,
                     outcomes,
+                    calls,
                     rings,
                     spoilt,
                     worn,

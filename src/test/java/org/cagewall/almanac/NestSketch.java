@@ -555,6 +555,7 @@ public final class NestSketch {
                 List.of(),
                 List.of(),
                 List.of(),
+                List.of(),
                 past);
     }
 

@@ -302,6 +302,7 @@ public final class RoomSketch {
                 List.of(),
                 List.of(),
                 List.of(),
+                List.of(),
                 List.of());
     }
 

@@ -1,6 +1,8 @@
 package org.cagewall.kiosk.phone;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import javax.swing.JComponent;
 import net.miginfocom.swing.MigLayout;
 import org.cagewall.desk.Desk;
@@ -22,13 +24,15 @@ import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.kiosk.theme.Measure;
 import org.cagewall.kiosk.theme.Tone;
 import org.cagewall.kiosk.theme.Type;
+import org.cagewall.room.Agreement;
+import org.cagewall.room.CallMatter;
+import org.cagewall.room.Reached;
 import org.cagewall.tasks.Urgency;
+import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 
 /** Whom to phone, in numbers that are read from across the room. Used on the event thread. */
 public final class PhoneScreen extends Page {
-
-    private static final List<String> ABOUT = List.of("ill", "dead", "loose", "heat", "food", "other");
 
     private final Words words;
     private final PhonePresenter presenter;
@@ -88,14 +92,26 @@ public final class PhoneScreen extends Page {
     }
 
     private JComponent call(PhoneState.Person person) {
-        Chips<String> chips = Chips.oneOf("about", Choice.inWords(ABOUT, words, "phone.about."), chosen -> {});
+        Chips<Reached> reached = Chips.oneOf("reached", choices("phone.reached.", Reached.values()), chosen -> {});
+        Chips<CallMatter> about = Chips.oneOf("about", choices("phone.about.", CallMatter.values()), chosen -> {});
+        Chips<Optional<String>> cage = Chips.oneOf("cage", cages(), chosen -> {});
+        Chips<Agreement> agreed = Chips.oneOf("agreed", choices("phone.agreed.", Agreement.values()), chosen -> {});
+        Chips<PhonePresenter.Lasts> lasts = Chips.oneOf(
+                        "lasts", choices("phone.lasts.", PhonePresenter.Lasts.values()), chosen -> {})
+                .choose(List.of(PhonePresenter.Lasts.OWNER_BACK));
         Field inWords = Field.line("in-words", words.say("phone.in-words"), "");
-        Field agreed = Field.line("agreed", words.say("phone.agreed"), "");
         Stack stack = new Stack(16);
         stack.add(new WrapLabel(words.say("phone.about-title", person.name()), Type.TITLE, Tone.INK));
-        stack.add(chips);
-        stack.add(inWords);
+        stack.add(reached);
+        stack.add(asked("phone.about"));
+        stack.add(about);
+        stack.add(asked("phone.cage"));
+        stack.add(cage);
+        stack.add(asked("phone.agreed"));
         stack.add(agreed);
+        stack.add(asked("phone.lasts"));
+        stack.add(lasts);
+        stack.add(inWords);
         Card card = new Card(
                         new MigLayout("insets 24 28 24 28, fill, wrap 1, gap 0 16", "[grow,fill]", "[grow,fill][]"))
                 .leading();
@@ -106,10 +122,35 @@ public final class PhoneScreen extends Page {
                                 ButtonKind.MAIN,
                                 "record",
                                 words.say("phone.record"),
-                                () -> presenter.tell(person, chips.one(), inWords.value(), agreed.value())),
+                                () -> presenter.tell(
+                                        person,
+                                        new PhonePresenter.Told(
+                                                reached.one(),
+                                                about.one(),
+                                                cage.one().flatMap(it -> it),
+                                                agreed.one(),
+                                                lasts.one().orElse(PhonePresenter.Lasts.OWNER_BACK),
+                                                inWords.value()))),
                         TouchButton.of(ButtonKind.OUTLINED, "back", words.say("phone.back"), () -> presenter.back())),
                 "growx");
         return card;
+    }
+
+    private WrapLabel asked(String key) {
+        return new WrapLabel(words.say(key), Type.BUTTON, Tone.SOFT);
+    }
+
+    private <E extends Enum<E>> List<Choice<E>> choices(String area, E[] all) {
+        return Stream.of(all)
+                .map(each -> new Choice<>(Message.word(each), words.say(area + Message.word(each)), each))
+                .toList();
+    }
+
+    private List<Choice<Optional<String>>> cages() {
+        Stream<Choice<Optional<String>>> none =
+                Stream.of(new Choice<>("none", words.say("phone.no-cage"), Optional.empty()));
+        return Stream.concat(none, presenter.cages().stream().map(cage -> new Choice<>(cage, cage, Optional.of(cage))))
+                .toList();
     }
 
     private JComponent side(PhoneState state) {
