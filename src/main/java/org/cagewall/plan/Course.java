@@ -119,6 +119,13 @@ record Course(
                 longestIncubation);
     }
 
+    /** Whether an egg has pipped, or has been sat on for more than half of the usual days. */
+    boolean isPastHalfOfSitting(Young egg) {
+        int usual = WorkingBack.usual(nest.timetable(), Timing.INCUBATION);
+        return egg.lying().flatMap(lying -> lying.egg().pipped()).isPresent()
+                || egg.satFrom().isPresent() && 2 * (today - egg.satFrom().getAsInt()) > usual;
+    }
+
     /** Whether it leans on a day that was the keeper's guess. */
     boolean isAbout() {
         return young.stream()

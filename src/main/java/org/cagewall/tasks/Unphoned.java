@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.cagewall.room.Call;
 import org.cagewall.room.Room;
 import org.cagewall.room.Sign;
@@ -36,6 +37,13 @@ public final class Unphoned {
     private static boolean cannotWait(Visit visit) {
         return visit.signs().stream()
                 .flatMap(id -> Sign.of(id).stream())
-                .anyMatch(sign -> Urgency.of(sign) != Urgency.PHONE_IF_UNSURE);
+                .filter(sign -> sign != Sign.ON_FLOOR || !saysWell(visit))
+                .flatMap(sign -> Danger.of(sign).stream())
+                .anyMatch(danger -> danger.urgency() == Urgency.PHONE_NOW);
+    }
+
+    /** A young bird on the floor that eats, stands and is not hurt is where it should be. */
+    private static boolean saysWell(Visit visit) {
+        return Stream.of(Sign.EATING, Sign.UPRIGHT, Sign.NOT_HURT).map(Sign::id).allMatch(visit.signs()::contains);
     }
 }

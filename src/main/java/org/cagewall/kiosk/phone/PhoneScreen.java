@@ -27,7 +27,7 @@ import org.cagewall.kiosk.theme.Type;
 import org.cagewall.room.Agreement;
 import org.cagewall.room.CallMatter;
 import org.cagewall.room.Reached;
-import org.cagewall.tasks.Urgency;
+import org.cagewall.tasks.Danger;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 
@@ -37,13 +37,13 @@ public final class PhoneScreen extends Page {
     private final Words words;
     private final PhonePresenter presenter;
 
-    public PhoneScreen(Desk desk, Pen pen, Asking asking, Words words, Urgency urgency) {
+    public PhoneScreen(Desk desk, Pen pen, Asking asking, Words words, Optional<Danger> about) {
         super(new MigLayout(
                 "insets 0, fill, gap 20",
                 Measure.isLargest() ? "[grow,fill]" : "[grow,fill][400!,fill]",
                 "[grow,fill]"));
         this.words = words;
-        presenter = new PhonePresenter(desk, pen, asking, words, urgency, this::render);
+        presenter = new PhonePresenter(desk, pen, asking, words, about, this::render);
     }
 
     @Override
