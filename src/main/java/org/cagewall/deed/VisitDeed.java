@@ -253,6 +253,34 @@ public sealed interface VisitDeed extends Deed {
         }
     }
 
+    /**
+     * Something that goes wrong in the room, or with a bird nobody knows the cage of.
+     *
+     * @param cage where, if that is known
+     */
+    record AlarmRaised(Optional<String> cage, CallMatter alarm) implements VisitDeed {
+
+        @Override
+        public List<Rule> judgedBy() {
+            return cage.map(CageRules::known).stream().toList();
+        }
+
+        @Override
+        public List<Fact> facts(Scene scene) {
+            return List.of();
+        }
+
+        @Override
+        public Message words() {
+            return Message.of("deed.did.alarm-raised", alarm);
+        }
+
+        @Override
+        public List<String> mentionsCages() {
+            return cage.stream().toList();
+        }
+    }
+
     private static Fact visit(
             Scene scene, Cage cage, Answer answer, How how, Optional<DayPart> when, Optional<String> signs) {
         return new Fact.Visit(

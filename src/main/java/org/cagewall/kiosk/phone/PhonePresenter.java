@@ -10,12 +10,14 @@ import org.cagewall.deed.VisitDeed;
 import org.cagewall.desk.Desk;
 import org.cagewall.kiosk.kit.RowFace;
 import org.cagewall.kiosk.shell.Asking;
+import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.Shown;
 import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.room.Absence;
 import org.cagewall.room.Agreement;
 import org.cagewall.room.Cage;
+import org.cagewall.room.Call;
 import org.cagewall.room.CallMatter;
 import org.cagewall.room.LogEntry;
 import org.cagewall.room.LogQuery;
@@ -38,18 +40,18 @@ public final class PhonePresenter {
     private final Pen pen;
     private final Asking asking;
     private final Words words;
-    private final Optional<Danger> about;
+    private final Destination.Phone here;
     private final Shown<PhoneState> shown;
     private final Watch watch;
     private List<LogEntry> calls = List.of();
 
     public PhonePresenter(
-            Desk desk, Pen pen, Asking asking, Words words, Optional<Danger> about, Consumer<PhoneState> view) {
+            Desk desk, Pen pen, Asking asking, Words words, Destination.Phone here, Consumer<PhoneState> view) {
         this.desk = desk;
         this.pen = pen;
         this.asking = asking;
         this.words = words;
-        this.about = about;
+        this.here = here;
         this.watch = new Watch(desk, this::refresh);
         this.shown = new Shown<>(state(), view);
     }
@@ -80,10 +82,10 @@ public final class PhonePresenter {
         return new PhoneState(
                 words.say("phone.title"),
                 words.say(alarms.phones().isEmpty() ? "phone.nobody" : "danger.next"),
-                about.map(alarms::phones).orElse(alarms.phones()).stream()
+                here.about().map(alarms::phones).orElse(alarms.phones()).stream()
                         .map(this::person)
                         .toList(),
-                alarms.rules().stream().map(words::say).toList(),
+                desk.room().agreedOn(desk.today()).stream().map(this::agreed).toList(),
                 calls.stream().map(this::call).toList(),
                 Optional.empty());
     }
@@ -99,6 +101,14 @@ public final class PhonePresenter {
                                 "phone.person-first", saysSo ? name : words.say("phone.person", name, role), first))
                         .orElse(saysSo ? name : words.say("phone.person", name, role)),
                 phone.number().orElseGet(() -> words.say("phone.no-number")));
+    }
+
+    private RowFace agreed(Call call) {
+        String cage = call.cage().map(desk.room()::cageName).orElse("");
+        return RowFace.of(
+                cage,
+                words.say(call.agreement()),
+                call.note().orElseGet(() -> words.say(CallMatter.told(call.matter()))));
     }
 
     private RowFace call(LogEntry entry) {
@@ -178,6 +188,15 @@ public final class PhonePresenter {
             case TOMORROW -> today.plusDays(1);
             case OWNER_BACK -> desk.room().absenceOn(today).map(Absence::last).orElse(today);
         };
+    }
+
+    /** What the call is about, where one came from an alarm or a report. */
+    Optional<CallMatter> about() {
+        return here.about().map(Danger::matter);
+    }
+
+    Optional<String> cage() {
+        return here.cage();
     }
 
     /** The cages of the walk, those that were reported and that nobody has phoned about first. */

@@ -17,7 +17,10 @@ import org.cagewall.kiosk.kit.Stack;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.kit.TouchScroll;
 import org.cagewall.kiosk.kit.WrapLabel;
+import org.cagewall.kiosk.shell.AlarmButtons;
 import org.cagewall.kiosk.shell.Asking;
+import org.cagewall.kiosk.shell.Destination;
+import org.cagewall.kiosk.shell.Navigator;
 import org.cagewall.kiosk.shell.Page;
 import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.Watch;
@@ -27,7 +30,6 @@ import org.cagewall.kiosk.theme.Type;
 import org.cagewall.room.Agreement;
 import org.cagewall.room.CallMatter;
 import org.cagewall.room.Reached;
-import org.cagewall.tasks.Danger;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 
@@ -36,14 +38,16 @@ public final class PhoneScreen extends Page {
 
     private final Words words;
     private final PhonePresenter presenter;
+    private final Navigator navigator;
 
-    public PhoneScreen(Desk desk, Pen pen, Asking asking, Words words, Optional<Danger> about) {
+    public PhoneScreen(Desk desk, Pen pen, Navigator navigator, Asking asking, Words words, Destination.Phone here) {
         super(new MigLayout(
                 "insets 0, fill, gap 20",
                 Measure.isLargest() ? "[grow,fill]" : "[grow,fill][400!,fill]",
                 "[grow,fill]"));
         this.words = words;
-        presenter = new PhonePresenter(desk, pen, asking, words, about, this::render);
+        presenter = new PhonePresenter(desk, pen, asking, words, here, this::render);
+        this.navigator = navigator;
     }
 
     @Override
@@ -100,6 +104,8 @@ public final class PhoneScreen extends Page {
                         "lasts", choices("phone.lasts.", PhonePresenter.Lasts.values()), chosen -> {})
                 .choose(List.of(PhonePresenter.Lasts.OWNER_BACK));
         Field inWords = Field.line("in-words", words.say("phone.in-words"), "");
+        presenter.about().ifPresent(matter -> about.choose(List.of(matter)));
+        presenter.cage().ifPresent(name -> cage.choose(List.of(Optional.of(name))));
         Stack stack = new Stack(16);
         stack.add(new WrapLabel(words.say("phone.about-title", person.name()), Type.TITLE, Tone.INK));
         stack.add(reached);
@@ -156,10 +162,10 @@ public final class PhoneScreen extends Page {
     private JComponent side(PhoneState state) {
         Stack stack = new Stack(12);
         stack.add(new WrapLabel(words.say("phone.when"), Type.ACTION, Tone.INK));
-        for (String rule : state.rules()) {
-            Card card = new Card(new MigLayout("insets 12 16 12 16, fillx", "[grow,fill]")).attention();
-            card.add(new WrapLabel(rule, Type.TAG, Tone.ATTENTION_INK), "growx, wmin 0");
-            stack.add(card);
+        stack.add(new AlarmButtons(words, danger -> navigator.go(new Destination.Alarm(Optional.of(danger)))));
+        if (!state.agreed().isEmpty()) {
+            stack.add(new WrapLabel(words.say("phone.holds"), Type.BUTTON, Tone.SOFT));
+            state.agreed().forEach(agreed -> stack.add(call(agreed)));
         }
         if (!state.calls().isEmpty()) {
             stack.add(new WrapLabel(words.say("phone.calls"), Type.BUTTON, Tone.SOFT));

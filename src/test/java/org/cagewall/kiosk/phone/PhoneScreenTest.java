@@ -102,6 +102,6 @@ class PhoneScreenTest extends WithDaybook {
                 size,
                 "Tomas",
                 new Destination.Phone(about),
-                (pen, stage) -> new PhoneScreen(book.desk(), pen, stage, WORDS, about));
+                (pen, stage) -> new PhoneScreen(book.desk(), pen, stage, stage, WORDS, new Destination.Phone(about)));
     }
 }
