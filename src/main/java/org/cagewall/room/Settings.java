@@ -15,10 +15,10 @@ import org.cagewall.text.Message;
  * @param heatPhone room temperature in C from which the sitter phones
  * @param coldPhone room temperature in C at which, and below, the sitter phones
  * @param illFirst who is phoned first for an ill bird
- * @param mostEggs so many eggs one hen covers
- * @param mostChicks so many chicks one pair feeds
- * @param mostRounds after so many rounds a pair is parted
- * @param restMonths so many months a hen rests before she is paired again
+ * @param mostEggs the most eggs one hen covers
+ * @param mostChicks the most chicks one pair feeds
+ * @param mostRounds a pair is parted after n rounds
+ * @param restMonths a hen rests n months before she is paired again
  * @param timetable what the owner has set in place of a species' timetable: under {@code budgerigar.incubation} the days
  *     {@code 17 18 21}
  */
