@@ -53,7 +53,7 @@ public final class AlarmScreen extends Page {
         state.open()
                 .ifPresentOrElse(
                         open -> {
-                            view.add(steps(open), "wmin 0");
+                            view.add(steps(open), "wmin 0, hmin 0");
                             if (!Measure.isLargest()) {
                                 view.add(new TouchScroll(words, "side", phones(open)), "wmin 0");
                             }
@@ -89,19 +89,28 @@ public final class AlarmScreen extends Page {
         }
         if (!open.cages().isEmpty()) {
             stack.add(new WrapLabel(words.say("alarm.which-cage"), Type.BUTTON, Tone.SOFT));
-            Chips<Optional<String>> cages = Chips.oneOf("cage", open.cages(), presenter::at);
+            Chips<Optional<String>> cages = Chips.oneOf("cage", open.cages(), cage -> presenter.at(cage));
             open.at().ifPresent(at -> cages.choose(List.of(at)));
             stack.add(cages);
         }
-        Card card = new Card(
-                        new MigLayout("insets 20 28 20 28, fill, wrap 1, gap 0 16", "[grow,fill]", "[grow,fill][]"))
+        Card card = new Card(new MigLayout(
+                        Measure.isLargest()
+                                ? "insets 8 12 8 12, fill, wrap 1, gap 0 8"
+                                : "insets 20 28 20 28, fill, wrap 1, gap 0 16",
+                        "[grow,fill]",
+                        "[0:0,grow,fill][]"))
                 .leading();
-        card.add(new TouchScroll(words, "steps", stack), "grow");
+        card.add(new TouchScroll(words, "steps", stack), "grow, hmin 0");
         card.add(
                 new Pair(
-                        TouchButton.of(ButtonKind.MAIN, "phone", words.say("alarm.phone"), () -> presenter.phone()),
+                        TouchButton.of(ButtonKind.MAIN, "phone", words.say("alarm.phone"), () -> presenter.phone())
+                                .tall(52),
                         TouchButton.of(
-                                ButtonKind.OUTLINED, "record", words.say("alarm.record"), () -> presenter.record())),
+                                        ButtonKind.OUTLINED,
+                                        "record",
+                                        words.say("alarm.record"),
+                                        () -> presenter.record())
+                                .tall(52)),
                 "growx");
         return card;
     }
