@@ -99,7 +99,10 @@ public record Coming(What what, Window window, List<Lying> whom) {
                 .filter(Due::isOpen)
                 .findFirst()
                 .ifPresent(due -> all.add(new Coming(What.NEXT_ROUND, due.window(), List.of())));
-        nest.parting().filter(parting -> parting.begun().isPresent()).ifPresent(parting -> stages(all, parting));
+        nest.parting()
+                .filter(parting -> parting.begun().isPresent())
+                .map(parting -> parting.on(today))
+                .ifPresent(parting -> stages(all, parting));
         all.removeIf(coming -> coming.isTooLate(today));
         return List.copyOf(all);
     }
@@ -130,6 +133,11 @@ public record Coming(What what, Window window, List<Lying> whom) {
                 .flatMap(each -> each.whom().stream())
                 .toList();
         return new Coming(first.what(), first.window(), whom);
+    }
+
+    /** Whether it is a stage of parting the pair. */
+    public boolean isStage() {
+        return Stream.of(Stage.values()).anyMatch(stage -> stage.name().equals(what.name()));
     }
 
     public boolean isLate(LocalDate today) {

@@ -92,9 +92,7 @@ record ShownNest(Room room, Cage cage, Outlook outlook, Words words) {
                 .with("boxOff", stage(Stage.BOX_OFF))
                 .with("cockOut", stage(Stage.COCK_OUT))
                 .with("henOut", stage(Stage.HEN_OUT))
-                .with(
-                        "toFlight",
-                        outlook.parting().flatMap(PartingOutlook::toFlight).map(move -> move.morning()));
+                .with("toFlight", partingNow().flatMap(PartingOutlook::toFlight).map(move -> move.morning()));
     }
 
     List<String> lines() {
@@ -218,7 +216,7 @@ record ShownNest(Room room, Cage cage, Outlook outlook, Words words) {
     private record Next(String key, Due due) {}
 
     private Optional<String> stageLine(Stage stage) {
-        return outlook.parting().flatMap(parting -> {
+        return partingNow().flatMap(parting -> {
             StageOutlook is = parting.stage(stage);
             if (is.skipped()) {
                 return Optional.of(words.say("command.show.stage-skipped", stage));
@@ -296,12 +294,16 @@ record ShownNest(Room room, Cage cage, Outlook outlook, Words words) {
                 .max(Comparator.comparing(Pair::since).thenComparing(Pair::id)));
     }
 
+    private Optional<PartingOutlook> partingNow() {
+        return outlook.parting().map(parting -> parting.on(room.day()));
+    }
+
     private Optional<PartingBegun> begun() {
         return lastPair().flatMap(Pair::parting);
     }
 
     private Json stage(Stage stage) {
-        Optional<StageOutlook> is = outlook.parting().map(parting -> parting.stage(stage));
+        Optional<StageOutlook> is = partingNow().map(parting -> parting.stage(stage));
         Optional<Window> window = is.flatMap(StageOutlook::due).map(Due::window);
         return Json.object()
                 .with(

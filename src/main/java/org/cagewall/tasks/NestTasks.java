@@ -14,6 +14,7 @@ import org.cagewall.almanac.Coming.What;
 import org.cagewall.almanac.EggOutlook;
 import org.cagewall.almanac.NextEgg;
 import org.cagewall.almanac.Outlook;
+import org.cagewall.almanac.PartingOutlook;
 import org.cagewall.almanac.Unsat;
 import org.cagewall.almanac.Window;
 import org.cagewall.room.Cage;
@@ -81,7 +82,7 @@ final class NestTasks {
     private void add(Cage cage, Outlook nest) {
         int before = tasks.size();
         Coming.each(nest, date).stream()
-                .filter(this::isNear)
+                .filter(coming -> isNear(coming) && isNext(nest, coming))
                 .collect(Collectors.groupingBy(Coming::what, () -> new EnumMap<>(What.class), Collectors.toList()))
                 .forEach((what, near) -> add(cage, nest, what, near));
         unsat(cage, nest);
@@ -124,6 +125,15 @@ final class NestTasks {
             case BACKS, CLEAR_EGGS, NEST_LOOK -> coming.isDue(date);
             default -> isNear(coming.window());
         };
+    }
+
+    /** Of the stages of parting only the one that comes next is asked for. */
+    private static boolean isNext(Outlook nest, Coming coming) {
+        return !coming.isStage()
+                || nest.parting()
+                        .flatMap(PartingOutlook::next)
+                        .filter(stage -> stage.name().equals(coming.what().name()))
+                        .isPresent();
     }
 
     private boolean isNear(Window window) {
