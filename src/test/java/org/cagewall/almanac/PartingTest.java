@@ -179,7 +179,8 @@ class PartingTest {
 
         assertThat(move.morning()).isEqualTo(day(76));
         assertThat(Words.english().say(move.moved().orElseThrow()))
-                .isEqualTo("Sooner than 17 May 2026, so that she has settled before you go on 19 May 2026.");
+                .isEqualTo(
+                        "Sooner than 17 May 2026, so that she has settled before the days away from 19 May 2026 on.");
     }
 
     @Test

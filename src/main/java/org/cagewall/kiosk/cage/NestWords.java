@@ -16,6 +16,7 @@ import org.cagewall.almanac.Coming;
 import org.cagewall.almanac.Due;
 import org.cagewall.almanac.EggOutlook;
 import org.cagewall.almanac.Outlook;
+import org.cagewall.almanac.Overdue;
 import org.cagewall.almanac.PartingOutlook;
 import org.cagewall.almanac.StageOutlook;
 import org.cagewall.almanac.Window;
@@ -273,6 +274,7 @@ final class NestWords {
         toDo.stream().filter(each -> each.isDue(today)).forEach(each -> all.add(toDo(each)));
         toDo.stream().filter(each -> !each.isDue(today)).limit(1).forEach(each -> all.add(toDo(each)));
         overdue().ifPresent(all::add);
+        missedRings().ifPresent(all::add);
         unsat().ifPresent(all::add);
         nothingLaid().ifPresent(all::add);
         clear().ifPresent(all::add);
@@ -309,12 +311,26 @@ final class NestWords {
     }
 
     private Optional<String> overdue() {
-        List<Lying> late = outlook.eggsHere().stream()
-                .filter(egg ->
-                        egg.overdueFrom().filter(from -> !today.isBefore(from)).isPresent())
-                .map(EggOutlook::lying)
+        return Overdue.at(outlook, today, Overdue.What.HATCH)
+                .map(late -> words.say(
+                        "cage.overdue", names(late.whom()), late.whom().size()));
+    }
+
+    /** What nobody can act on any more stays said here. */
+    private Optional<String> missedRings() {
+        List<ChickOutlook> missed = outlook.chicksHere().stream()
+                .filter(chick -> Overdue.missed(chick)
+                        .filter(from -> !today.isBefore(from))
+                        .isPresent())
                 .toList();
-        return late.isEmpty() ? Optional.empty() : Optional.of(words.say("cage.overdue", names(late), late.size()));
+        return missed.stream()
+                .flatMap(chick -> chick.ringing().stream())
+                .map(due -> due.window().latest())
+                .max(Comparator.naturalOrder())
+                .map(last -> words.say(
+                        "cage.missed-ring",
+                        names(missed.stream().map(ChickOutlook::lying).toList()),
+                        words.shortDay(last)));
     }
 
     private Optional<String> unsat() {
