@@ -99,7 +99,11 @@ class SitterJourneyTest extends InAWindow {
     private void theThirdDaySomethingIsNotDone() {
         clock.pass(Duration.ofDays(1));
         live.waitUntil("it is the third day", () -> desk.room().day().equals(TestDesk.TODAY.plusDays(2)));
-        live.press("nav.today").press("act.not-done").press("why.no-time").press("record");
+        live.press("nav.today")
+                .press("act.not-done")
+                .press("why.no-time")
+                .press("dishes.filled")
+                .press("record");
         live.waitUntil("the reason is kept", () -> !desk.room().outcomes().isEmpty());
     }
 

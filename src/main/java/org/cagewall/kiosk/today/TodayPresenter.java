@@ -23,6 +23,7 @@ import org.cagewall.desk.Desk;
 import org.cagewall.kiosk.shell.Answer;
 import org.cagewall.kiosk.shell.Asking;
 import org.cagewall.kiosk.shell.Destination;
+import org.cagewall.kiosk.shell.Halfway;
 import org.cagewall.kiosk.shell.Navigator;
 import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.Question;
@@ -69,7 +70,8 @@ public final class TodayPresenter {
     private final Shown<TodayState> shown;
     private LocalDate listed;
     private final Watch watch;
-    private Optional<String> touched = Optional.empty();
+    private final Halfway<TodayDraft> halfway;
+    private Optional<String> touched;
 
     /**
      * Begins with the list, or with what is different somewhere.
@@ -82,6 +84,8 @@ public final class TodayPresenter {
             Navigator navigator,
             Asking asking,
             Words words,
+            Halfway<TodayDraft> halfway,
+            Destination.Today here,
             Optional<Destination.Different> different,
             Consumer<TodayState> view) {
         this.desk = desk;
@@ -89,10 +93,37 @@ public final class TodayPresenter {
         this.navigator = navigator;
         this.asking = asking;
         this.words = words;
+        this.halfway = halfway;
+        this.touched = here.task();
         this.listed = desk.today();
         this.watch = new Watch(desk, this::refresh, pen, this::handedOn);
         this.different = different;
-        this.shown = new Shown<>(home(ownAudience(), partNow()), view);
+        DayPart part = here.task().flatMap(this::partOf).orElseGet(this::partNow);
+        this.shown = new Shown<>(home(ownAudience(), part), view);
+    }
+
+    /** What was open half-way when the list was left is open again. To be called once the screen is made. */
+    void takeUp() {
+        halfway.kept()
+                .filter(draft -> draft.person().equals(person()))
+                .filter(draft -> different.isEmpty() || draft.page().reports().equals(different))
+                .ifPresent(draft -> shown.change(state -> state.showing(draft.page())));
+    }
+
+    private Optional<DayPart> partOf(String task) {
+        return DailyList.of(desk.room(), desk.today(), ownAudience()).stream()
+                .filter(each -> each.id().equals(task))
+                .findFirst()
+                .flatMap(Task::part);
+    }
+
+    /** Keeps what was touched on a page, until it is recorded or left by a touch. */
+    void keep(TodayState.Page page, Collection<Sign> signs, String note) {
+        halfway.keep(TodayDraft.of(page, signs, note, person()));
+    }
+
+    Optional<TodayDraft> draftOf(TodayState.Page page) {
+        return halfway.kept().filter(draft -> draft.page().equals(page));
     }
 
     /** Whether this person follows the sitter's list: a sitter, or whoever looks after the birds while the owner is away. */
@@ -218,6 +249,7 @@ public final class TodayPresenter {
 
     /** Back to the list from any other page. */
     void backToTheList() {
+        halfway.clear();
         if (different.isPresent()) {
             navigator.back();
         } else {
@@ -454,6 +486,7 @@ public final class TodayPresenter {
         if (page.thenAsked() && !questions.isEmpty()) {
             shown.change(state -> state.showing(new TodayState.Asked(
                     page.at(), words.say("today.how-is-it", page.at().cage()), seen, note, questions)));
+            keep(shown.now().page(), seen, note);
         } else {
             record(page.at(), new Report(seen, Map.of()), note);
         }
@@ -476,6 +509,8 @@ public final class TodayPresenter {
 
     /** A sitter is told what to do and whom to phone; a keeper knows. */
     private void told(Destination.Different at, Report report, long entry) {
+        halfway.clear();
+        touched = Optional.empty();
         if (ownAudience() == Audience.OWNER) {
             backToTheList();
             return;
@@ -542,6 +577,11 @@ public final class TodayPresenter {
                 .flatMap(it -> it.steps(desk.room()).stream())
                 .map(words::say)
                 .toList();
+    }
+
+    /** What was touched half-way stays, and is there again when one comes back. */
+    void alarm(Danger danger) {
+        navigator.go(new Destination.Alarm(Optional.of(danger)));
     }
 
     void phoned(Optional<Danger> about) {

@@ -18,6 +18,7 @@ import org.cagewall.kiosk.shell.Asking;
 import org.cagewall.kiosk.shell.Begun;
 import org.cagewall.kiosk.shell.Breadth;
 import org.cagewall.kiosk.shell.Destination;
+import org.cagewall.kiosk.shell.Halfway;
 import org.cagewall.kiosk.shell.Navigator;
 import org.cagewall.kiosk.shell.Page;
 import org.cagewall.kiosk.shell.Pen;
@@ -37,8 +38,16 @@ public final class TodayScreen extends Page {
     private final TodayPresenter presenter;
     private Optional<TodayState> last = Optional.empty();
 
-    public TodayScreen(Desk desk, Pen pen, Navigator navigator, Asking asking, Words words, Breadth breadth) {
-        this(desk, pen, navigator, asking, words, breadth, Optional.empty());
+    public TodayScreen(
+            Desk desk,
+            Pen pen,
+            Navigator navigator,
+            Asking asking,
+            Words words,
+            Breadth breadth,
+            Halfway<TodayDraft> halfway,
+            Destination.Today here) {
+        this(desk, pen, navigator, asking, words, breadth, halfway, here, Optional.empty());
     }
 
     /** What is different at a cage, in the one flow in which that is told wherever one comes from. */
@@ -49,6 +58,20 @@ public final class TodayScreen extends Page {
             Asking asking,
             Words words,
             Breadth breadth,
+            Halfway<TodayDraft> halfway,
+            Destination.Different at) {
+        this(desk, pen, navigator, asking, words, breadth, halfway, new Destination.Today(), Optional.of(at));
+    }
+
+    private TodayScreen(
+            Desk desk,
+            Pen pen,
+            Navigator navigator,
+            Asking asking,
+            Words words,
+            Breadth breadth,
+            Halfway<TodayDraft> halfway,
+            Destination.Today here,
             Optional<Destination.Different> different) {
         super(new MigLayout(
                 "insets 0, fill, gap 20", breadth.isRoomy() ? "[grow,fill][332!,fill]" : "[grow,fill]", "[grow,fill]"));
@@ -65,7 +88,8 @@ public final class TodayScreen extends Page {
                     words.say("scanscreen.button"),
                     () -> navigator.go(new Destination.Scan())));
         }
-        presenter = new TodayPresenter(desk, pen, navigator, asking, words, different, this::render);
+        presenter = new TodayPresenter(desk, pen, navigator, asking, words, halfway, here, different, this::render);
+        presenter.takeUp();
     }
 
     @Override
@@ -94,7 +118,7 @@ public final class TodayScreen extends Page {
         view.removeAll();
         if (breadth.isRoomy()) {
             view.add(page(state), "wmin 0");
-            view.add(new StopPanel(words, state.stop(), () -> presenter.safety()));
+            view.add(new StopPanel(words, state.stop(), danger -> presenter.alarm(danger), () -> presenter.safety()));
         } else {
             boolean choosing = isList && (state.page() instanceof TodayState.Lines || !Measure.isLargest());
             view.add(choosing ? below(top(state), page(state)) : page(state), "wmin 0");

@@ -40,6 +40,11 @@ public record TodayState(
         default boolean isForm() {
             return false;
         }
+
+        /** The cage at which something is different, where it is about that. */
+        default Optional<Destination.Different> reports() {
+            return Optional.empty();
+        }
     }
 
     /**
@@ -101,6 +106,11 @@ public record TodayState(
         public boolean isForm() {
             return true;
         }
+
+        @Override
+        public Optional<Destination.Different> reports() {
+            return Optional.of(at);
+        }
     }
 
     /**
@@ -120,6 +130,11 @@ public record TodayState(
         @Override
         public boolean isForm() {
             return true;
+        }
+
+        @Override
+        public Optional<Destination.Different> reports() {
+            return Optional.of(at);
         }
     }
 
@@ -180,12 +195,17 @@ public record TodayState(
     /** One caution: what it is about, and its sentences. */
     public record Caution(String title, String text) {}
 
-    /** When to stop and whom to phone. */
-    public record Stop(List<String> rules, List<Phone> phones) {
+    /**
+     * When to stop and whom to phone.
+     *
+     * @param agreed what was agreed by phone and holds today
+     */
+    public record Stop(List<String> rules, List<Phone> phones, List<String> agreed) {
 
         public Stop {
             rules = List.copyOf(rules);
             phones = List.copyOf(phones);
+            agreed = List.copyOf(agreed);
         }
     }
 

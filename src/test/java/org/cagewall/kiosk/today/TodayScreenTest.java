@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.Component;
 import java.awt.Rectangle;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import javax.swing.AbstractButton;
 import javax.swing.JLabel;
@@ -15,9 +14,8 @@ import org.cagewall.kiosk.Sat;
 import org.cagewall.kiosk.WithDaybook;
 import org.cagewall.kiosk.shell.Breadth;
 import org.cagewall.kiosk.shell.Destination;
-import org.cagewall.kiosk.shell.Pen;
+import org.cagewall.kiosk.shell.Halfway;
 import org.cagewall.kiosk.shell.Screens;
-import org.cagewall.kiosk.shell.Stage;
 import org.cagewall.kiosk.theme.Light;
 import org.cagewall.kiosk.theme.TextSize;
 import org.cagewall.room.Room;
@@ -30,6 +28,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 /** The day's list, touched by a sitter and by an owner, and read back from the record. */
 class TodayScreenTest extends WithDaybook {
+
+    private final Halfway<TodayDraft> halfway = new Halfway<>();
 
     @BeforeEach
     void away() {
@@ -68,7 +68,15 @@ class TodayScreenTest extends WithDaybook {
                         TextSize.NORMAL,
                         "Tomas",
                         new Destination.Today(),
-                        (pen, stage) -> new TodayScreen(book.desk(), pen, stage, stage, WORDS, Breadth.WHOLE))
+                        (pen, stage) -> new TodayScreen(
+                                book.desk(),
+                                pen,
+                                stage,
+                                stage,
+                                WORDS,
+                                Breadth.WHOLE,
+                                new Halfway<>(),
+                                new Destination.Today()))
                 .png("today-quiet")
                 .assertFit();
     }
@@ -348,6 +356,28 @@ class TodayScreenTest extends WithDaybook {
     }
 
     @Test
+    void whatWasTouchedHalfWayIsThereAgainWhenTheSitterComesBack() {
+        sitter(TextSize.NORMAL).press("act.different").press("signs.puffed-up").press("alarm.smoke");
+
+        Painted back = sitter(TextSize.NORMAL);
+        back.press("record").press("hurt.no").press("record");
+
+        assertThat(book.lines("\"check\"")).singleElement().asString().contains("puffed-up", "not-hurt");
+    }
+
+    @Test
+    void whatWasAgreedByPhoneShowsBesideTheListUntilItEnds() {
+        book.tell("""
+                {"deed":"phoned","cage":"A2","who":"Ines","about":"ill","agreed":"leave","until":"2026-04-14","by":"Tomas"}
+                """);
+
+        assertThat(text(sitter(TextSize.NORMAL).png("today-agreed").assertFit()))
+                .contains("A2: Agreed with Ines: leave it in peace, until 14 April");
+        book = book.on(DAY.plusDays(1));
+        assertThat(text(sitter(TextSize.NORMAL))).doesNotContain("Agreed with");
+    }
+
+    @Test
     void afterUndoNoPageStillSaysThatItIsInTheBook() {
         Painted today = sitter(TextSize.NORMAL)
                 .press("act.different")
@@ -548,11 +578,11 @@ class TodayScreenTest extends WithDaybook {
 
     private Painted at(TextSize size, String person) {
         return Sat.among(book, Light.DAY, size, person, new Destination.Today(), (pen, stage) -> Screens.none()
-                .with(Destination.Today.class, any -> screen(pen, stage, Optional.empty()))
-                .with(Destination.Different.class, at -> screen(pen, stage, Optional.of(at))));
-    }
-
-    private TodayScreen screen(Pen pen, Stage stage, Optional<Destination.Different> at) {
-        return new TodayScreen(book.desk(), pen, stage, stage, WORDS, Breadth.WHOLE, at);
+                .with(
+                        Destination.Today.class,
+                        here -> new TodayScreen(book.desk(), pen, stage, stage, WORDS, Breadth.WHOLE, halfway, here))
+                .with(
+                        Destination.Different.class,
+                        at -> new TodayScreen(book.desk(), pen, stage, stage, WORDS, Breadth.WHOLE, halfway, at)));
     }
 }
