@@ -99,11 +99,12 @@ public final class TodayPresenter {
         this.watch = new Watch(desk, this::refresh, pen, this::handedOn);
         this.different = different;
         DayPart part = here.task().flatMap(this::partOf).orElseGet(this::partNow);
-        this.shown = new Shown<>(home(ownAudience(), part), view);
+        this.shown = new Shown<>(list(ownAudience(), part), view);
     }
 
-    /** What was open half-way when the list was left is open again. To be called once the screen is made. */
+    /** Opens what one came for, or what was half-way when the list was left. To be called once the screen is made. */
     void takeUp() {
+        different.ifPresent(at -> shown.change(state -> state.showing(different(at))));
         halfway.kept()
                 .filter(draft -> draft.person().equals(person()))
                 .filter(draft -> different.isEmpty() || draft.page().reports().equals(different))

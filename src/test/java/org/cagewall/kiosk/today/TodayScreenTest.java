@@ -360,7 +360,7 @@ class TodayScreenTest extends WithDaybook {
         sitter(TextSize.NORMAL).press("act.different").press("signs.puffed-up").press("alarm.smoke");
 
         Painted back = sitter(TextSize.NORMAL);
-        back.press("record").press("hurt.no").press("record");
+        back.press("to-questions").press("hurt.no").press("record");
 
         assertThat(book.lines("\"check\"")).singleElement().asString().contains("puffed-up", "not-hurt");
     }
