@@ -9,8 +9,11 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.cagewall.room.Answer;
 import org.cagewall.room.Cage;
+import org.cagewall.room.CallMatter;
 import org.cagewall.room.DayPart;
 import org.cagewall.room.How;
+import org.cagewall.room.Noticed;
+import org.cagewall.room.Reason;
 import org.cagewall.room.Room;
 import org.cagewall.room.Sign;
 import org.cagewall.text.Message;
@@ -109,7 +112,7 @@ public sealed interface VisitDeed extends Deed {
         @Override
         public List<Fact> facts(Scene scene) {
             return List.of(new Fact.Outcome(
-                    task, true, Optional.empty(), by(scene), scene.told().at()));
+                    task, true, Optional.empty(), by(scene), scene.told().at(), Optional.empty()));
         }
 
         @Override
@@ -132,13 +135,16 @@ public sealed interface VisitDeed extends Deed {
 
         @Override
         public List<Fact> facts(Scene scene) {
-            return List.of(
-                    new Fact.Outcome(task, false, why, by(scene), scene.told().at()));
+            return List.of(new Fact.Outcome(
+                    task, false, why, by(scene), scene.told().at(), scene.told().note()));
         }
 
         @Override
         public Message words() {
-            return Message.of("deed.did.task-not-done", kind(task), why.orElse("-"));
+            return Message.of(
+                    "deed.did.task-not-done",
+                    kind(task),
+                    why.map(Reason::told).orElse(Message.of("word.as-said", "-")));
         }
 
         @Override
@@ -147,16 +153,25 @@ public sealed interface VisitDeed extends Deed {
         }
     }
 
-    /** A note, for a cage or a bird or the room; the words stand in the note itself. */
-    record Noted(Optional<String> cage, Optional<String> bird) implements VisitDeed {
+    /** A note, for a cage or a bird or the room: something that is often noticed, or what the note itself says. */
+    record Noted(Optional<String> cage, Optional<String> bird, Optional<Noticed> noticed) implements VisitDeed {
+
+        /** What the note itself says. */
+        public Noted(Optional<String> cage, Optional<String> bird) {
+            this(cage, bird, Optional.empty());
+        }
+
+        public static Noted at(String cage, Noticed noticed) {
+            return new Noted(Optional.of(cage), Optional.empty(), Optional.of(noticed));
+        }
 
         @Override
         public List<Rule> judgedBy() {
             return Stream.of(
                             cage.map(CageRules::known).stream(),
                             bird.map(BirdRules::known).stream(),
-                            Stream.<Rule>of(scene ->
-                                    Ruling.refusesIf(scene.told().note().isEmpty(), "deed.empty-note")))
+                            Stream.<Rule>of(scene -> Ruling.refusesIf(
+                                    noticed.isEmpty() && scene.told().note().isEmpty(), "deed.empty-note")))
                     .flatMap(rules -> rules)
                     .toList();
         }
@@ -168,7 +183,7 @@ public sealed interface VisitDeed extends Deed {
 
         @Override
         public Message words() {
-            return Message.of("deed.did.noted");
+            return noticed.map(it -> Message.of("deed.did.noticed", it)).orElse(Message.of("deed.did.noted"));
         }
 
         @Override
@@ -197,8 +212,8 @@ public sealed interface VisitDeed extends Deed {
 
         @Override
         public Message words() {
-            return agreed.map(it -> Message.of("deed.did.phoned-agreed", who, about, it))
-                    .orElse(Message.of("deed.did.phoned", who, about));
+            return agreed.map(it -> Message.of("deed.did.phoned-agreed", who, CallMatter.told(about), it))
+                    .orElse(Message.of("deed.did.phoned", who, CallMatter.told(about)));
         }
     }
 

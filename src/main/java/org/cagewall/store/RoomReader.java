@@ -495,7 +495,8 @@ final class RoomReader {
                             row.fact().why(),
                             row.fact().person(),
                             row.day(),
-                            row.fact().clock()))
+                            row.fact().clock(),
+                            row.fact().note()))
                     .filter(outcome -> Later.isHeld(outcome, since, today))
                     .toList();
         }

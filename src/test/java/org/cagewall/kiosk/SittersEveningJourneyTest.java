@@ -54,9 +54,13 @@ class SittersEveningJourneyTest extends InAWindow {
         assertThat(of(told, "phoned"))
                 .singleElement()
                 .asString()
-                .contains("Club friend", "a sick bird: A1 sits low", "warm lamp, look again at noon");
+                .contains(
+                        "Club friend",
+                        "\"about\":\"ill\"",
+                        "\"note\":\"A1 sits low\"",
+                        "warm lamp, look again at noon");
         assertThat(of(told, "noted")).singleElement().asString().contains("The bin is half empty.");
-        assertThat(of(told, "task-not-done")).isNotEmpty().allMatch(line -> line.contains("I had no time"));
+        assertThat(of(told, "task-not-done")).isNotEmpty().allMatch(line -> line.contains("\"why\":\"no-time\""));
         assertThat(desk.room().outcomes()).hasSameSizeAs(of(told, "task-not-done"));
     }
 

@@ -28,6 +28,7 @@ import org.cagewall.room.EggPlace;
 import org.cagewall.room.EggState;
 import org.cagewall.room.Lying;
 import org.cagewall.room.Pair;
+import org.cagewall.room.Reason;
 import org.cagewall.room.Role;
 import org.cagewall.room.Room;
 import org.cagewall.room.Round;
@@ -446,7 +447,7 @@ final class NestWords {
         return outlook.pair().stream()
                 .flatMap(pair -> pair.skipped().stream())
                 .filter(skip -> skip.stage() == stage)
-                .map(skip -> skip.why())
+                .map(skip -> words.say(Reason.told(skip.why())))
                 .findFirst()
                 .orElse("");
     }

@@ -5,15 +5,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.cagewall.deed.VisitDeed;
 import org.cagewall.desk.Desk;
 import org.cagewall.kiosk.kit.RowFace;
+import org.cagewall.kiosk.kit.TouchedOrWritten;
 import org.cagewall.kiosk.shell.Asking;
 import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.Shown;
 import org.cagewall.kiosk.shell.Watch;
+import org.cagewall.room.CallMatter;
 import org.cagewall.room.LogEntry;
 import org.cagewall.room.LogQuery;
 import org.cagewall.tasks.Alarms;
@@ -92,7 +92,13 @@ public final class PhonePresenter {
     private RowFace call(LogEntry entry) {
         String when = words.shortDay(entry.day())
                 + entry.at().map(at -> " " + words.time(at)).orElse("");
-        return RowFace.of("", words.say(entry.what()), words.say("phone.by", entry.by(), when));
+        String what = words.say(entry.what());
+        return RowFace.of(
+                "",
+                entry.note()
+                        .map(note -> words.say("phone.call-note", what, note))
+                        .orElse(what),
+                words.say("phone.by", entry.by(), when));
     }
 
     void phoned(PhoneState.Person person) {
@@ -104,19 +110,21 @@ public final class PhonePresenter {
     }
 
     /** What the call was about and what was agreed is told. */
-    void tell(PhoneState.Person person, Optional<String> choice, String inWords, String agreed) {
-        String about = Stream.concat(choice.stream(), text(inWords).stream()).collect(Collectors.joining(": "));
-        if (about.isBlank()) {
-            asking.tell(Message.of("phone.about-what"), Message.of("phone.about-what-text"));
-            return;
-        }
+    void tell(PhoneState.Person person, Optional<CallMatter> choice, String inWords, String agreed) {
+        TouchedOrWritten.of(choice, inWords)
+                .ifPresentOrElse(
+                        about -> keep(person, about, text(agreed)),
+                        () -> asking.tell(Message.of("phone.about-what"), Message.of("phone.about-what-text")));
+    }
+
+    private void keep(PhoneState.Person person, TouchedOrWritten about, Optional<String> agreed) {
         String who = person.name()
                 .substring(0, Math.min(LONGEST_NAME, person.name().length()))
                 .strip();
         pen.record(
-                List.of(new VisitDeed.Phoned(who, about, text(agreed))),
+                List.of(new VisitDeed.Phoned(who, about.kept(), agreed)),
                 desk.today(),
-                Optional.empty(),
+                about.note(),
                 Message.of("phone.kept", who),
                 room -> back());
     }

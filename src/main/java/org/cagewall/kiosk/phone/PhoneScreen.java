@@ -1,6 +1,5 @@
 package org.cagewall.kiosk.phone;
 
-import java.util.List;
 import javax.swing.JComponent;
 import net.miginfocom.swing.MigLayout;
 import org.cagewall.desk.Desk;
@@ -22,13 +21,12 @@ import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.kiosk.theme.Measure;
 import org.cagewall.kiosk.theme.Tone;
 import org.cagewall.kiosk.theme.Type;
+import org.cagewall.room.CallMatter;
 import org.cagewall.tasks.Urgency;
 import org.cagewall.text.Words;
 
 /** Whom to phone, in numbers that are read from across the room. Used on the event thread. */
 public final class PhoneScreen extends Page {
-
-    private static final List<String> ABOUT = List.of("ill", "dead", "loose", "heat", "food", "other");
 
     private final Words words;
     private final PhonePresenter presenter;
@@ -88,7 +86,8 @@ public final class PhoneScreen extends Page {
     }
 
     private JComponent call(PhoneState.Person person) {
-        Chips<String> chips = Chips.oneOf("about", Choice.inWords(ABOUT, words, "phone.about."), chosen -> {});
+        Chips<CallMatter> chips =
+                Chips.oneOf("about", Choice.of(CallMatter.values(), words, "word.callmatter."), chosen -> {});
         Field inWords = Field.line("in-words", words.say("phone.in-words"), "");
         Field agreed = Field.line("agreed", words.say("phone.agreed"), "");
         Stack stack = new Stack(16);

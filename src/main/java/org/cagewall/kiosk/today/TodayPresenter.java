@@ -14,6 +14,7 @@ import org.cagewall.deed.CardDeed;
 import org.cagewall.deed.Deed;
 import org.cagewall.deed.VisitDeed;
 import org.cagewall.desk.Desk;
+import org.cagewall.kiosk.kit.TouchedOrWritten;
 import org.cagewall.kiosk.shell.Answer;
 import org.cagewall.kiosk.shell.Asking;
 import org.cagewall.kiosk.shell.Destination;
@@ -25,6 +26,7 @@ import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.room.DayPart;
 import org.cagewall.room.How;
 import org.cagewall.room.Person;
+import org.cagewall.room.Reason;
 import org.cagewall.room.Room;
 import org.cagewall.room.Sign;
 import org.cagewall.room.Visit;
@@ -354,14 +356,16 @@ public final class TodayPresenter {
     }
 
     /** Why something was not done is told. */
-    void tellWhy(TodayState.NotDone of, Optional<String> reason, String note) {
-        String why = Stream.concat(reason.stream(), note(note).stream()).collect(Collectors.joining(": "));
-        if (why.isBlank()) {
-            asking.tell(Message.of("today.nothing-told"), Message.of("today.no-reason-text"));
-            return;
-        }
-        String label = task(of.task()).map(this::label).orElse("");
-        record(new VisitDeed.TaskNotDone(of.task(), Optional.of(why)), Message.of("today.did.not-done", label));
+    void tellWhy(TodayState.NotDone of, Optional<Reason> reason, String note) {
+        TouchedOrWritten.of(reason, note)
+                .ifPresentOrElse(
+                        why -> record(
+                                List.of(new VisitDeed.TaskNotDone(of.task(), Optional.of(why.kept()))),
+                                why.note(),
+                                Message.of(
+                                        "today.did.not-done",
+                                        task(of.task()).map(this::label).orElse(""))),
+                        () -> asking.tell(Message.of("today.nothing-told"), Message.of("today.no-reason-text")));
     }
 
     private static Optional<String> note(String text) {

@@ -136,7 +136,7 @@ class CagePresenterTest {
 
         page.act("died");
 
-        assertThat(last()).contains("chick-died").contains("Its crop was empty");
+        assertThat(last()).contains("chick-died").contains("\"likely\":\"empty-crop\"");
     }
 
     @Test

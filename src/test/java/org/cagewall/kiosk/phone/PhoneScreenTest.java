@@ -46,7 +46,8 @@ class PhoneScreenTest extends WithDaybook {
                 .asString()
                 .contains(
                         "\"who\":\"Ines\"",
-                        "a sick bird: A1 sits low",
+                        "\"about\":\"ill\"",
+                        "\"note\":\"A1 sits low\"",
                         "warm lamp, look again at noon",
                         "\"by\":\"Tomas\"");
         phone.png("phone-kept").assertFit().press("phoned.Bird vet").press("back");

@@ -165,7 +165,7 @@ class TodayScreenTest extends WithDaybook {
         assertThat(book.lines("task-not-done"))
                 .singleElement()
                 .asString()
-                .contains("2026-04-14/A1/morning", "I had no time");
+                .contains("2026-04-14/A1/morning", "\"why\":\"no-time\"");
         assertThat(today.names()).contains("row.2026-04-14/A1/morning");
     }
 
@@ -292,7 +292,7 @@ class TodayScreenTest extends WithDaybook {
                 "today.why.no-time",
                 "today.why.no-food",
                 "today.why.not-sure",
-                "today.why.bird",
+                "today.why.bird-in-the-way",
                 "today.why.not-needed",
                 "today.next-phone",
                 "today.no-phones",
