@@ -11,6 +11,7 @@ import org.cagewall.room.Answer;
 import org.cagewall.room.Cage;
 import org.cagewall.room.CallMatter;
 import org.cagewall.room.DayPart;
+import org.cagewall.room.Dishes;
 import org.cagewall.room.How;
 import org.cagewall.room.Noticed;
 import org.cagewall.room.Reason;
@@ -126,7 +127,12 @@ public sealed interface VisitDeed extends Deed {
         }
     }
 
-    record TaskNotDone(@Prose String task, @Prose Optional<String> why) implements VisitDeed {
+    /** A task left undone: why, and of a feeding whether there is food and water all the same. */
+    record TaskNotDone(@Prose String task, @Prose Optional<String> why, Optional<Dishes> dishes) implements VisitDeed {
+
+        public TaskNotDone(String task, Optional<String> why) {
+            this(task, why, Optional.empty());
+        }
 
         @Override
         public List<Rule> judgedBy() {
@@ -141,10 +147,9 @@ public sealed interface VisitDeed extends Deed {
 
         @Override
         public Message words() {
-            return Message.of(
-                    "deed.did.task-not-done",
-                    kind(task),
-                    why.map(Reason::told).orElse(Message.of("word.as-said", "-")));
+            Message reason = why.map(Reason::told).orElse(Message.of("word.as-said", "-"));
+            return dishes.map(it -> Message.of("deed.did.task-not-done-dishes", kind(task), reason, it))
+                    .orElse(Message.of("deed.did.task-not-done", kind(task), reason));
         }
 
         @Override

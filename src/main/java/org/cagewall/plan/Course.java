@@ -11,12 +11,12 @@ import org.cagewall.almanac.Due;
 import org.cagewall.almanac.EggOutlook;
 import org.cagewall.almanac.Outlook;
 import org.cagewall.almanac.RoundOutlook;
-import org.cagewall.almanac.SatFrom;
 import org.cagewall.almanac.Window;
 import org.cagewall.room.Chick;
 import org.cagewall.room.Egg;
 import org.cagewall.room.EggState;
 import org.cagewall.room.Round;
+import org.cagewall.room.SatFrom;
 import org.cagewall.room.Timing;
 import org.cagewall.room.ToldDay;
 
@@ -117,6 +117,13 @@ record Course(
                 Optional.empty(),
                 stages,
                 longestIncubation);
+    }
+
+    /** Whether an egg has pipped, or has been sat on for more than half of the usual days. */
+    boolean isPastHalfOfSitting(Young egg) {
+        int usual = WorkingBack.usual(nest.timetable(), Timing.INCUBATION);
+        return egg.lying().flatMap(lying -> lying.egg().pipped()).isPresent()
+                || egg.satFrom().isPresent() && 2 * (today - egg.satFrom().getAsInt()) > usual;
     }
 
     /** Whether it leans on a day that was the keeper's guess. */

@@ -1,7 +1,7 @@
 package org.cagewall.plan;
 
 import java.util.SplittableRandom;
-import org.cagewall.almanac.Span;
+import org.cagewall.room.Span;
 
 /**
  * How likely each number of days is between the earliest and the latest: most likely the expected, and evenly less so to

@@ -8,6 +8,7 @@ import org.cagewall.text.Message;
  * language. Whoever has another reason gives it in words of their own.
  */
 public enum Reason {
+    COULD_NOT_OPEN,
     NO_TIME,
     NO_FOOD,
     NOT_SURE,

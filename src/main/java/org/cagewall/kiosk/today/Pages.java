@@ -3,6 +3,7 @@ package org.cagewall.kiosk.today;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import javax.swing.JComponent;
 import net.miginfocom.swing.MigLayout;
 import org.cagewall.kiosk.kit.ButtonKind;
@@ -20,6 +21,7 @@ import org.cagewall.kiosk.shell.Questions;
 import org.cagewall.kiosk.theme.Measure;
 import org.cagewall.kiosk.theme.Tone;
 import org.cagewall.kiosk.theme.Type;
+import org.cagewall.room.Dishes;
 import org.cagewall.room.Reason;
 import org.cagewall.room.Sign;
 import org.cagewall.tasks.Report;
@@ -30,6 +32,7 @@ import org.cagewall.text.Words;
 final class Pages {
 
     private static final List<Reason> REASONS = List.of(
+            Reason.COULD_NOT_OPEN,
             Reason.NO_TIME,
             Reason.NO_FOOD,
             Reason.NOT_SURE,
@@ -87,12 +90,25 @@ final class Pages {
 
     JComponent notDone(TodayState.NotDone page) {
         Chips<Reason> chips = Chips.oneOf("why", Choice.of(REASONS, words, "today.why."), chosen -> {});
+        Chips<Dishes> dishes = Chips.oneOf("dishes", dishes(), chosen -> {});
         Field note = Field.line("note", words.say("today.own-words"), "");
         Stack stack = new Stack(16);
         stack.add(title(page.title()));
         stack.add(chips);
+        page.ofDishes().ifPresent(question -> {
+            stack.add(new WrapLabel(question, Type.ACTION, Tone.INK));
+            stack.add(dishes);
+        });
         stack.add(note);
-        return framed(stack, List.of(record(() -> presenter.get().tellWhy(page, chips.one(), note.value())), back()));
+        return framed(
+                stack,
+                List.of(record(() -> presenter.get().tellWhy(page, chips.one(), dishes.one(), note.value())), back()));
+    }
+
+    private List<Choice<Dishes>> dishes() {
+        return Stream.of(Dishes.values())
+                .map(each -> new Choice<>(each.word(), words.say("today.dishes." + each.word()), each))
+                .toList();
     }
 
     JComponent recorded(TodayState.Recorded page) {

@@ -104,11 +104,19 @@ public record TodayState(
         }
     }
 
-    /** Why a task was not done. */
-    public record NotDone(String task, String title) implements Page {}
+    /**
+     * Why a task was not done.
+     *
+     * @param ofDishes the question about food and water, where birds go without if nobody asks; else empty
+     */
+    public record NotDone(String task, String title, Optional<String> ofDishes) implements Page {}
 
-    /** Something different is recorded: whether to phone, and whom, the first first. */
-    public record Recorded(String title, String text, Urgency urgency, List<Phone> phones) implements Page {
+    /**
+     * Something is recorded that somebody has to know of: whether to phone, and whom, the first first.
+     *
+     * @param entry the last of what was recorded; once it is taken back, this page says nothing true any more
+     */
+    public record Recorded(String title, String text, Urgency urgency, List<Phone> phones, long entry) implements Page {
 
         public Recorded {
             phones = List.copyOf(phones);

@@ -16,6 +16,7 @@ import org.cagewall.room.Room;
 import org.cagewall.room.Sign;
 import org.cagewall.tasks.Alarms;
 import org.cagewall.tasks.Audience;
+import org.cagewall.tasks.DailyList;
 import org.cagewall.tasks.Kind;
 import org.cagewall.tasks.Task;
 import org.cagewall.tasks.Urgency;
@@ -145,11 +146,21 @@ final class TodaysWords {
             return new TodayState.AllDone(
                     words.say("today.owner-done"), words.say("today.owner-done-text"), Optional.empty());
         }
-        return part == DayPart.MORNING
+        if (part == DayPart.MORNING) {
+            return new TodayState.AllDone(
+                    words.say("today.morning-done", person),
+                    words.say("today.morning-done-text"),
+                    Optional.of(Act.EVENING));
+        }
+        long morning = DailyList.of(room, today, Audience.SITTER).stream()
+                .filter(task -> task.isOpen()
+                        && task.part().filter(its -> its == DayPart.MORNING).isPresent())
+                .count();
+        return morning > 0
                 ? new TodayState.AllDone(
-                        words.say("today.morning-done", person),
-                        words.say("today.morning-done-text"),
-                        Optional.of(Act.EVENING))
+                        words.say("today.morning-open", morning),
+                        words.say("today.morning-open-text"),
+                        Optional.of(Act.MORNING))
                 : new TodayState.AllDone(
                         words.say("today.evening-done", person),
                         words.say("today.evening-done-text"),
@@ -183,10 +194,11 @@ final class TodaysWords {
 
     /** How many lines of a sitter's list are done, and what they are, so that they can be told from cages on the wall. */
     String progress(List<Task> tasks, DayPart part) {
-        long closed = tasks.stream().filter(task -> !task.isOpen()).count();
+        long closed = countIn(tasks, Task.State.DONE);
+        long undone = countIn(tasks, Task.State.NOT_DONE);
         if (part == DayPart.EVENING) {
             long food = count(tasks, Kind.EVENING_FOOD);
-            return words.say("today.evening-lines", closed, tasks.size(), tasks.size() - food, food);
+            return words.say("today.evening-lines", closed, tasks.size(), tasks.size() - food, food, undone);
         }
         long cages = count(tasks, Kind.MORNING);
         long empty = tasks.stream()
@@ -194,7 +206,12 @@ final class TodaysWords {
                 .flatMap(task -> task.cage().flatMap(room::cage).stream())
                 .filter(cage -> room.headsIn(cage) == 0)
                 .count();
-        return words.say("today.morning-lines", closed, tasks.size(), cages - empty, empty, tasks.size() - cages);
+        return words.say(
+                "today.morning-lines", closed, tasks.size(), cages - empty, empty, tasks.size() - cages, undone);
+    }
+
+    private static long countIn(List<Task> tasks, Task.State state) {
+        return tasks.stream().filter(task -> task.state() == state).count();
     }
 
     private static long count(List<Task> tasks, Kind kind) {
