@@ -13,7 +13,6 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.Iterator;
 import java.util.Properties;
-import org.cagewall.deed.Line;
 import org.cagewall.deed.Lines;
 import org.cagewall.store.SealedLine;
 import org.cagewall.store.Store;
@@ -130,9 +129,8 @@ public final class Archive {
     private static SealedLine sealed(String exported, LocalDate today) {
         if (Lines.read(exported, today) instanceof Lines.Understood understood
                 && understood.seal().isPresent()) {
-            Line line = understood.line();
             Lines.Seal seal = understood.seal().get();
-            return new SealedLine(seal.entry(), seal.recorded(), seal.digest(), Lines.write(line));
+            return new SealedLine(seal.entry(), seal.recorded(), seal.digest(), Lines.recorded(exported));
         }
         throw new Desk.Unopened(Message.of("store.unread-line"));
     }

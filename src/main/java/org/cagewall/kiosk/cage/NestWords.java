@@ -161,7 +161,7 @@ final class NestWords {
         String second = next(it).orElse("");
         return face(
                 "chick",
-                out ? EggLook.FLEDGED : EggLook.CHICK,
+                out ? EggLook.FLEDGED : age == 0 ? EggLook.HATCHLING : EggLook.CHICK,
                 lying,
                 line,
                 second,

@@ -254,7 +254,9 @@ public final class TodayPresenter {
                         Message.of("today.back", Math.max(1, entry.cages().size())),
                         Message.of("today.back-text", entry.by(), entry.what()),
                         Answer.main(
-                                "yes", Message.of("today.back-yes"), () -> pen.strike(entry.touch(), "a wrong touch")),
+                                "yes",
+                                Message.of("today.back-yes"),
+                                () -> pen.strike(entry.touch(), Reason.WRONG_TOUCH)),
                         Answer.leave("leave", Message.of("today.again-no")))),
                 this::cannotTakeBack);
         return found.isPresent();
