@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.LongConsumer;
 import org.cagewall.deed.CardDeed;
 import org.cagewall.deed.Deed;
 import org.cagewall.deed.Fact;
@@ -43,6 +44,7 @@ public final class Store implements AutoCloseable {
     private Optional<Jdbi> jdbi = Optional.empty();
     private Optional<Handle> recording = Optional.empty();
     private Optional<End> last = Optional.empty();
+    private final KeptPairs keptPairs = new KeptPairs();
 
     private Store(String url, Optional<Glance> glance) {
         this.url = url;
@@ -149,18 +151,23 @@ public final class Store implements AutoCloseable {
     public Recording record(Room known, List<Line> lines, LocalDate today, Instant now) {
         try {
             Touch touch = recording().inTransaction(handle -> {
-                Touch made = new Touch(handle, known, today, now);
+                Touch made = new Touch(handle, keptPairs, known, today, now);
                 made.record(lines, last);
                 return made;
             });
             last = Optional.of(touch.end());
             return touch.done();
         } catch (RolledBack e) {
+            keptPairs.clear();
             return e.answer;
         } catch (JdbiException e) {
+            keptPairs.clear();
             return violated(e)
                     .map(reason -> (Recording) new Recording.Refused(lines.size() - 1, reason))
                     .orElseThrow(() -> new StoreProblem(Message.of("store.cannot-write"), e));
+        } catch (RuntimeException e) {
+            keptPairs.clear();
+            throw e;
         }
     }
 
@@ -177,7 +184,18 @@ public final class Store implements AutoCloseable {
      * @throws StoreProblem when a line is not understood or its digest does not fit
      */
     public long restore(Iterable<SealedLine> lines, LocalDate today) {
-        return recording().inTransaction(handle -> new Touch(handle, room(today), today, Instant.EPOCH).restore(lines));
+        return restore(lines, today, entries -> {});
+    }
+
+    /**
+     * The same, saying after each entry how many are back.
+     *
+     * @return how many entries were put back
+     * @throws StoreProblem when a line is not understood or its digest does not fit
+     */
+    public long restore(Iterable<SealedLine> lines, LocalDate today, LongConsumer progress) {
+        return recording().inTransaction(handle -> new Touch(handle, keptPairs, room(today), today, Instant.EPOCH)
+                .restore(lines, progress));
     }
 
     @Override
@@ -310,6 +328,7 @@ public final class Store implements AutoCloseable {
     private static final class Touch {
 
         private final Handle handle;
+        private final KeptPairs keptPairs;
         private final LocalDate today;
         private final Instant now;
         private final RoomReader reader;
@@ -318,13 +337,14 @@ public final class Store implements AutoCloseable {
         private Room room;
         private String digest = Chain.START;
 
-        Touch(Handle handle, Room known, LocalDate today, Instant now) {
+        Touch(Handle handle, KeptPairs keptPairs, Room known, LocalDate today, Instant now) {
             this.handle = handle;
+            this.keptPairs = keptPairs;
             this.room = known;
             this.today = today;
             this.now = now.truncatedTo(ChronoUnit.MILLIS);
-            this.reader = new RoomReader(handle);
-            this.register = new PastRegister(handle);
+            this.reader = new RoomReader(handle, keptPairs);
+            this.register = new PastRegister(handle, reader, () -> Optional.of(room));
         }
 
         void record(List<Line> lines, Optional<End> last) {
@@ -365,6 +385,7 @@ public final class Store implements AutoCloseable {
             RoomReader.Head head = reader.head();
             digest = head.digest();
             if (head.number() != room.head() || !room.day().equals(today)) {
+                keptPairs.clear();
                 room = reader.read(today);
             }
         }
@@ -386,6 +407,7 @@ public final class Store implements AutoCloseable {
             Deed resolved = line.deed().resolved(scene);
             String text = Lines.write(new Line(resolved, line.told()));
             Touched touched = keep(scene, resolved, text, now.toString());
+            room = reader.refresh(room, touched, entry);
             List<Message> problems = Standing.problems(room, register, touched.subjects());
             if (!problems.isEmpty()) {
                 throw new RolledBack(new Recording.Refused(index, Message.of("deed.stands-wrong", problems.get(0))));
@@ -416,7 +438,6 @@ public final class Store implements AutoCloseable {
                 strike(entry, strike).forEach(row -> touched.add(row.fact(), row.entry()));
             }
             mention(scene, deed, touched);
-            room = reader.refresh(room, touched, entry);
             return touched;
         }
 
@@ -449,12 +470,15 @@ public final class Store implements AutoCloseable {
             KeptStatements.write(handle, "INSERT INTO mention (entry, kind, id) VALUES (?, ?, ?)", entry, kind, id);
         }
 
-        long restore(Iterable<SealedLine> lines) {
+        long restore(Iterable<SealedLine> lines, LongConsumer progress) {
             lockHead(Optional.empty());
             if (room.head() != 0) {
                 throw new StoreProblem(Message.of("store.not-empty"));
             }
-            lines.forEach(this::restore);
+            lines.forEach(line -> {
+                restore(line);
+                progress.accept(room.head());
+            });
             keepHead();
             return room.head();
         }
@@ -469,7 +493,8 @@ public final class Store implements AutoCloseable {
             Line line = understood.line();
             Scene scene = new Scene(room, register, line.told(), today, entry);
             entries.clear();
-            keep(scene, line.deed(), sealed.line(), sealed.recorded());
+            Touched touched = keep(scene, line.deed(), sealed.line(), sealed.recorded());
+            room = reader.refreshWithoutPast(room, touched, entry);
         }
     }
 }

@@ -175,7 +175,7 @@ class TodayScreenTest extends WithDaybook {
 
         today.press("why.could-not-open").press("dishes.filled").press("record");
 
-        assertThat(text(today)).contains("1 of 6 done", "1 not done", "I could not open it");
+        assertThat(text(today)).contains("1 of 6 done", "1 not done", "the cage could not be opened");
     }
 
     @Test
