@@ -538,6 +538,8 @@ public final class NestSketch {
                         initial.rules(),
                         initial.heatAct(),
                         initial.heatPhone(),
+                        initial.coldPhone(),
+                        initial.illFirst(),
                         mostEggs,
                         mostChicks,
                         mostRounds,

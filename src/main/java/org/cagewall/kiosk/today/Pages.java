@@ -80,7 +80,7 @@ final class Pages {
     }
 
     JComponent asked(TodayState.Asked page) {
-        Questions questions = new Questions(words, page.known());
+        Questions questions = new Questions(words, page.questions());
         Stack stack = new Stack(16);
         stack.add(title(page.title()));
         stack.add(new WrapLabel(words.say("shell.questions-how"), Type.LINE, Tone.INK));
@@ -112,7 +112,9 @@ final class Pages {
     }
 
     JComponent recorded(TodayState.Recorded page) {
-        boolean now = page.urgency() != Urgency.PHONE_IF_UNSURE;
+        boolean now = page.about()
+                .filter(danger -> danger.urgency() == Urgency.PHONE_NOW)
+                .isPresent();
         Stack stack = new Stack(16);
         stack.add(title(page.title()));
         if (now) {
@@ -123,7 +125,7 @@ final class Pages {
                         now ? ButtonKind.MAIN : ButtonKind.OUTLINED,
                         "phoned",
                         words.say(now ? "today.phoned" : "today.phone-page"),
-                        () -> presenter.get().phoned(page.urgency()))
+                        () -> presenter.get().phoned(page.about()))
                 .type(Type.LEAD)
                 .tall(tall());
         TouchButton goOn = TouchButton.of(

@@ -38,6 +38,7 @@ import org.cagewall.room.Sign;
 import org.cagewall.room.Visit;
 import org.cagewall.tasks.Audience;
 import org.cagewall.tasks.DailyList;
+import org.cagewall.tasks.Danger;
 import org.cagewall.tasks.Kind;
 import org.cagewall.tasks.Reply;
 import org.cagewall.tasks.Report;
@@ -420,9 +421,14 @@ public final class TodayPresenter {
             return;
         }
         List<Sign> seen = signs.stream().sorted().toList();
-        if (shown.now().audience() == Audience.SITTER && Report.asksAfter(seen)) {
+        if (shown.now().audience() == Audience.SITTER && !Report.questions(seen).isEmpty()) {
             shown.change(state -> state.showing(new TodayState.Asked(
-                    at.cage(), at.part(), words.say("today.how-is-it", at.cage()), seen, note, Report.known(seen))));
+                    at.cage(),
+                    at.part(),
+                    words.say("today.how-is-it", at.cage()),
+                    seen,
+                    note,
+                    Report.questions(seen))));
         } else {
             record(at.cage(), at.part(), new Report(seen, Map.of()), note);
         }
@@ -445,28 +451,30 @@ public final class TodayPresenter {
 
     private void told(String cage, Report report, long entry) {
         touched = Optional.empty();
-        Urgency urgency = report.urgency();
+        Optional<Danger> danger =
+                desk.room().cage(cage).flatMap(at -> report.dangers(at).stream().findFirst());
+        boolean now = danger.filter(it -> it.urgency() == Urgency.PHONE_NOW).isPresent();
         String seen = report.told().stream().map(Sign::words).map(words::say).collect(Collectors.joining(", "));
-        List<TodayState.Phone> phones = new TodaysWords(desk.room(), desk.today(), words).phones(urgency);
-        TodayState.Recorded page = urgency == Urgency.PHONE_IF_UNSURE
+        List<TodayState.Phone> phones = new TodaysWords(desk.room(), desk.today(), words).phones(danger);
+        TodayState.Recorded page = now
                 ? new TodayState.Recorded(
-                        words.say("today.in-the-book"),
-                        words.say("today.in-the-book-text", cage),
-                        urgency,
+                        words.say("today.phone-now"),
+                        words.say("today.phone-now-text", cage, seen),
+                        danger,
                         phones,
                         entry)
                 : new TodayState.Recorded(
-                        words.say("today.phone-now"),
-                        words.say("today.phone-now-text", cage, seen),
-                        urgency,
+                        words.say("today.in-the-book"),
+                        words.say("today.in-the-book-text", cage),
+                        danger,
                         phones,
                         entry);
         shown.change(state -> list(state.audience(), state.part()).showing(page));
     }
 
-    void phoned(Urgency urgency) {
+    void phoned(Optional<Danger> about) {
         backToTheList();
-        navigator.go(new Destination.Phone(urgency));
+        navigator.go(new Destination.Phone(about));
     }
 
     /** Why something was not done is told. */
@@ -502,8 +510,8 @@ public final class TodayPresenter {
         shown.change(state -> state.showing(new TodayState.Recorded(
                 words.say("today.phone-now"),
                 words.say("today.dishes-" + seen.word(), cage),
-                Urgency.PHONE_NOW,
-                new TodaysWords(desk.room(), desk.today(), words).phones(Urgency.PHONE_NOW),
+                Optional.of(Danger.UNFED),
+                new TodaysWords(desk.room(), desk.today(), words).phones(Optional.of(Danger.UNFED)),
                 entry)));
     }
 

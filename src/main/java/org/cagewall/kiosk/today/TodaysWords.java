@@ -17,9 +17,9 @@ import org.cagewall.room.Sign;
 import org.cagewall.tasks.Alarms;
 import org.cagewall.tasks.Audience;
 import org.cagewall.tasks.DailyList;
+import org.cagewall.tasks.Danger;
 import org.cagewall.tasks.Kind;
 import org.cagewall.tasks.Task;
-import org.cagewall.tasks.Urgency;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 
@@ -169,16 +169,22 @@ final class TodaysWords {
 
     TodayState.Stop stop() {
         return new TodayState.Stop(
-                Alarms.of(room, today).rules().stream().map(words::say).toList(), phones(Urgency.PHONE_IF_UNSURE));
+                Alarms.of(room, today).rules().stream().map(words::say).toList(), phones(Optional.empty()));
     }
 
-    List<TodayState.Phone> phones(Urgency urgency) {
-        return Alarms.of(room, today).phones(urgency).stream().map(this::phone).toList();
+    List<TodayState.Phone> phones(Optional<Danger> about) {
+        Alarms alarms = Alarms.of(room, today);
+        return about.map(alarms::phones).orElse(alarms.phones()).stream()
+                .map(this::phone)
+                .toList();
     }
 
     private TodayState.Phone phone(Alarms.Phone phone) {
         String name = phone.name().isBlank() ? words.say("today.vet") : phone.name();
-        return new TodayState.Phone(name, phone.number().orElseGet(() -> words.say("today.no-number")));
+        String said = phone.first()
+                .map(first -> words.say("phone.person-first", name, first))
+                .orElse(name);
+        return new TodayState.Phone(said, phone.number().orElseGet(() -> words.say("today.no-number")));
     }
 
     TodayState.Safety safety() {

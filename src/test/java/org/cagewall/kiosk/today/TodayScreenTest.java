@@ -380,7 +380,7 @@ class TodayScreenTest extends WithDaybook {
                 "today.why.not-sure",
                 "today.why.bird-in-the-way",
                 "today.why.not-needed",
-                "today.next-phone",
+                "danger.next",
                 "today.no-phones",
                 "today.stop",
                 "today.safety-title",
