@@ -28,6 +28,7 @@ import org.cagewall.room.Absence;
 import org.cagewall.room.Answer;
 import org.cagewall.room.Bird;
 import org.cagewall.room.Cage;
+import org.cagewall.room.Call;
 import org.cagewall.room.Departure;
 import org.cagewall.room.FirstCall;
 import org.cagewall.room.Look;
@@ -128,6 +129,7 @@ final class RoomReader {
         parts.readRoom();
         parts.since = BEFORE_ALL;
         parts.outcomes = parts.readOutcomes();
+        parts.calls = parts.readCalls();
         parts.cages = byId(new CageReader(handle).all(), Cage::id);
         parts.birds = byId(readBirds(Scope.EVER), Bird::id);
         parts.readPairs(new HashSet<>(KeptStatements.numbers(handle, "SELECT entry FROM pairing")));
@@ -415,6 +417,7 @@ final class RoomReader {
         private List<Visit> visits = List.of();
         private List<Visit> unread = List.of();
         private List<TaskOutcome> outcomes = List.of();
+        private List<Call> calls = List.of();
         private List<RingStock> rings = List.of();
         private List<String> spoilt = List.of();
         private List<String> worn = List.of();
@@ -445,6 +448,7 @@ final class RoomReader {
             visits = before.visits();
             unread = before.unread();
             outcomes = before.outcomes();
+            calls = before.calls();
             rings = before.rings();
             spoilt = before.ringsSpoilt();
             worn = before.ringsWorn();
@@ -480,6 +484,9 @@ final class RoomReader {
                 outcomes = readOutcomes();
             } else if (kinds.contains(Fact.Outcome.class)) {
                 outcomes = entries.isEmpty() ? readOutcomes() : readOutcomes(entries);
+            }
+            if (kinds.contains(Fact.PhoneCall.class) || !since.equals(sinceBefore)) {
+                calls = readCalls();
             }
             if (kinds.contains(Fact.RingStock.class)) {
                 rings = readRings();
@@ -540,6 +547,23 @@ final class RoomReader {
                             row.fact().clock(),
                             row.fact().note()))
                     .filter(outcome -> Later.isHeld(outcome, since, today));
+        }
+
+        private List<Call> readCalls() {
+            return FactTables.select(handle, Fact.PhoneCall.class, "day >= ? OR last_day >= ?", since, today).stream()
+                    .map(row -> new Call(
+                            row.entry(),
+                            row.fact().cage(),
+                            row.fact().who(),
+                            row.fact().matter(),
+                            row.fact().reached(),
+                            row.fact().agreed(),
+                            row.fact().lastDay(),
+                            row.fact().person(),
+                            row.day(),
+                            row.fact().clock(),
+                            row.fact().note()))
+                    .toList();
         }
 
         private Settings readSettings() {
@@ -786,6 +810,7 @@ final class RoomReader {
                     visits,
                     unread,
                     outcomes,
+                    calls,
                     rings,
                     spoilt,
                     worn,

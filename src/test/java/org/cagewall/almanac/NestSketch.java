@@ -558,6 +558,7 @@ public final class NestSketch {
                 List.of(),
                 List.of(),
                 List.of(),
+                List.of(),
                 past);
     }
 

@@ -30,7 +30,7 @@ class ReasonTest {
 
         assertThat(Stream.concat(
                         Stream.of(Reason.values()).map(Reason::id),
-                        Stream.of(CallMatter.values()).map(CallMatter::id)))
+                        Stream.of(CallMatter.values()).map(CallMatter::word)))
                 .allMatch(name -> document.contains("`" + name + "`"));
     }
 

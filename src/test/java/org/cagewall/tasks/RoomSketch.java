@@ -312,6 +312,7 @@ public final class RoomSketch {
                 List.of(),
                 List.of(),
                 List.of(),
+                List.of(),
                 List.of());
     }
 

@@ -11,7 +11,6 @@ import org.cagewall.kiosk.kit.Choice;
 import org.cagewall.kiosk.kit.Field;
 import org.cagewall.kiosk.kit.ListRow;
 import org.cagewall.kiosk.kit.Pair;
-import org.cagewall.kiosk.kit.RowFace;
 import org.cagewall.kiosk.kit.Stack;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.kit.TouchScroll;
@@ -31,7 +30,7 @@ import org.cagewall.text.Words;
 public final class ClosingScreen extends Page {
 
     private static final List<Reason> REASONS =
-            List.of(Reason.NO_TIME, Reason.NO_FOOD, Reason.NOT_SURE, Reason.SOMETHING_ELSE);
+            List.of(Reason.COULD_NOT_OPEN, Reason.NO_TIME, Reason.NO_FOOD, Reason.NOT_SURE, Reason.SOMETHING_ELSE);
     private static final List<String> LAST_LOOK = List.of("doors", "water", "bin", "lights");
 
     private final Words words;
@@ -94,8 +93,8 @@ public final class ClosingScreen extends Page {
                 "growx, gaptop 8");
         stack.add(card);
         for (int i = 0; i < state.left().size(); i++) {
-            RowFace face = state.left().get(i);
-            stack.add(new ListRow("left." + i, face, () -> presenter.toTheList()));
+            ClosingState.Left left = state.left().get(i);
+            stack.add(new ListRow("left." + i, left.face(), () -> presenter.open(left)));
         }
         return new TouchScroll(words, "left", stack);
     }
