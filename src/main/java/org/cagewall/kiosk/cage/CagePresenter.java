@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.cagewall.almanac.Almanac;
 import org.cagewall.almanac.Outlook;
@@ -131,7 +132,7 @@ final class CagePresenter {
         return new CageState(
                 true,
                 words.say("cage.title", cage.name()),
-                say.subtitle(cage, mayLook ? Optional.of(outlook) : Optional.empty(), scanned),
+                withAgreements(cage, say.subtitle(cage, mayLook ? Optional.of(outlook) : Optional.empty(), scanned)),
                 mayLook ? nest.nest(role) : say.leftAlone(cage),
                 mayLook && role != Role.SITTER ? nest.parting() : Optional.empty(),
                 say.birds(cage),
@@ -354,6 +355,14 @@ final class CagePresenter {
     }
 
     // ------------------------------------------------------------------ mistakes and the card
+
+    /** What was agreed about the cage by phone stands at its head as long as it holds. */
+    private String withAgreements(Cage cage, String subtitle) {
+        return Stream.concat(
+                        desk.room().agreedAt(cage, desk.today()).stream().map(call -> words.say(call.agreement())),
+                        Stream.of(subtitle))
+                .collect(Collectors.joining(" \u00b7 "));
+    }
 
     /** An entry was touched: it may be struck out, with a reason. */
     void entry(CageState.EntryFace entry) {

@@ -84,10 +84,16 @@ final class PartingActs {
         String name = Actions.nameOf(stage);
         picking.ask(Question.of(
                 Message.of("cage.stage-ask", words.say("cage.do." + name)),
-                Message.of("cage.stage-text"),
+                Message.of(stage == Stage.HEN_OUT && isCockThere() ? "cage.hen-first-text" : "cage.stage-text"),
                 Answer.main("do", Message.of("cage.stage-do"), () -> act.accept(name)),
                 Answer.plain("skip", Message.of("cage.stage-skip"), () -> skip(stage)),
                 Answer.leave("leave", Message.of("cage.leave"))));
+    }
+
+    private boolean isCockThere() {
+        return scribe.pair()
+                .filter(pair -> scribe.room().cockOut(pair).isEmpty())
+                .isPresent();
     }
 
     private void skip(Stage stage) {
