@@ -14,7 +14,7 @@ import org.cagewall.room.WhyRemoved;
 import org.cagewall.text.Words;
 import org.junit.jupiter.api.Test;
 
-/** What the nests ask for, day by day, by the design's arithmetic for the budgerigar. */
+/** What the nests ask for, day by day, by the timetable in {@code species/budgerigar.txt}. */
 class NestTasksTest {
 
     private static final Words WORDS = Words.english();

@@ -34,6 +34,7 @@ import org.cagewall.room.LogEntry;
 import org.cagewall.room.LogQuery;
 import org.cagewall.room.Permission;
 import org.cagewall.room.Person;
+import org.cagewall.room.Reason;
 import org.cagewall.room.Role;
 import org.cagewall.room.Room;
 import org.cagewall.room.Use;
@@ -332,18 +333,18 @@ final class CagePresenter {
         picking.ask(Question.of(
                 Message.of("cage.strike"),
                 Message.of("cage.strike-text", entry.what()),
-                strike(entry, "wrong-touch"),
-                strike(entry, "wrong-cage"),
-                strike(entry, "wrong-day"),
+                strike(entry, Reason.WRONG_TOUCH),
+                strike(entry, Reason.WRONG_CAGE),
+                strike(entry, Reason.WRONG_DAY),
                 Answer.leave("leave", Message.of("cage.strike-no"))));
     }
 
-    private Answer strike(CageState.EntryFace entry, String why) {
+    private Answer strike(CageState.EntryFace entry, Reason why) {
         return Answer.plain(
-                why,
-                Message.of("cage.strike." + why),
+                why.id(),
+                Message.of("cage.strike." + why.id()),
                 () -> pen.record(
-                        new CardDeed.StruckOut(Math.toIntExact(entry.number()), words.say("cage.strike." + why)),
+                        new CardDeed.StruckOut(Math.toIntExact(entry.number()), why.id()),
                         Message.of("cage.done.struck")));
     }
 

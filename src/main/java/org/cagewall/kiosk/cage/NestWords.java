@@ -29,6 +29,7 @@ import org.cagewall.room.EggPlace;
 import org.cagewall.room.EggState;
 import org.cagewall.room.Lying;
 import org.cagewall.room.Pair;
+import org.cagewall.room.Reason;
 import org.cagewall.room.Role;
 import org.cagewall.room.Room;
 import org.cagewall.room.Round;
@@ -161,7 +162,7 @@ final class NestWords {
         String second = next(it).orElse("");
         return face(
                 "chick",
-                out ? EggLook.FLEDGED : EggLook.CHICK,
+                out ? EggLook.FLEDGED : age == 0 ? EggLook.HATCHLING : EggLook.CHICK,
                 lying,
                 line,
                 second,
@@ -468,7 +469,7 @@ final class NestWords {
         return outlook.pair().stream()
                 .flatMap(pair -> pair.skipped().stream())
                 .filter(skip -> skip.stage() == stage)
-                .map(skip -> skip.why())
+                .map(skip -> words.say(Reason.told(skip.why())))
                 .findFirst();
     }
 

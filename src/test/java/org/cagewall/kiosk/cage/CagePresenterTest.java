@@ -16,6 +16,7 @@ import java.util.function.Consumer;
 import java.util.function.IntConsumer;
 import org.cagewall.deed.BirdDeed;
 import org.cagewall.kiosk.Birdroom;
+import org.cagewall.kiosk.kit.EggLook;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.shell.Navigator;
 import org.cagewall.kiosk.shell.Notices;
@@ -42,6 +43,7 @@ class CagePresenterTest {
     private Birdroom room;
     private final Hand hand = new Hand();
     private CagePresenter page;
+    private CageState shown;
 
     @BeforeEach
     void open() {
@@ -124,6 +126,18 @@ class CagePresenterTest {
     }
 
     @Test
+    void theShellLiesBesideAChickOnTheDayOfHatchingOnly() {
+        Nests.twoRounds(room);
+        room.tell(Nests.ago(24, "box-on", "").strip());
+        room.tell((Nests.ago(19, "egg-laid", "") + Nests.ago(0, "chick-hatched", "\"mark\":\"1\"")).strip());
+
+        at("A1");
+        assertThat(chicks()).containsExactly(EggLook.HATCHLING);
+        at("Z1");
+        assertThat(chicks()).contains(EggLook.CHICK).doesNotContain(EggLook.HATCHLING);
+    }
+
+    @Test
     void aDeadChickIsRecordedWithWhatItLikelyCameOf() {
         Nests.twoRounds(room);
         at("Z1");
@@ -131,7 +145,7 @@ class CagePresenterTest {
 
         page.act("died");
 
-        assertThat(last()).contains("chick-died").contains("Its crop was empty");
+        assertThat(last()).contains("chick-died").contains("\"likely\":\"empty-crop\"");
     }
 
     @Test
@@ -163,7 +177,21 @@ class CagePresenterTest {
         Pen pen = new Pen(room.desk(), hand, hand);
         pen.takenBy("Ines");
         page = new CagePresenter(
-                room.desk(), pen, hand, hand, hand, Birdroom.WORDS, Destination.Cage.byHand(cage), state -> {});
+                room.desk(),
+                pen,
+                hand,
+                hand,
+                hand,
+                Birdroom.WORDS,
+                Destination.Cage.byHand(cage),
+                state -> shown = state);
+    }
+
+    private List<EggLook> chicks() {
+        return shown.nest().orElseThrow().lots().stream()
+                .flatMap(lot -> lot.chicks().stream())
+                .map(CageState.LyingFace::look)
+                .toList();
     }
 
     private String last() {
