@@ -5,9 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.Point;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import javax.swing.JComponent;
-import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
 import javax.swing.text.JTextComponent;
 import org.cagewall.kiosk.Painted;
@@ -205,21 +203,6 @@ class StageTest {
     }
 
     @Test
-    void aKeyboardAtTheBottomLeavesTheSheetAboveItWhole() {
-        Painted painted = painted().after(() -> stage.ask(question())).after(() -> {
-            JPanel board = new JPanel();
-            board.setName("board");
-            board.setPreferredSize(new java.awt.Dimension(1280, 320));
-            stage.keyboard(Optional.of(board));
-        });
-        assertThat(painted.find("board", JPanel.class).getY()).isEqualTo(480);
-        assertThat(painted.find("sheet", JComponent.class).getHeight()).isEqualTo(480);
-        painted.assertFit();
-        painted.after(() -> stage.keyboard(Optional.empty()));
-        assertThat(painted.find("sheet", JComponent.class).getHeight()).isEqualTo(800);
-    }
-
-    @Test
     void aTextOfAThousandWordsCanStillBeReadAndAnswered() {
         String long1 = "Look at every bird. ".repeat(120);
         Painted painted =
@@ -245,7 +228,7 @@ class StageTest {
                         List.of(
                                 Answer.main("a", Message.of("shell.leave-no"), () -> {}),
                                 Answer.plain("b", Message.of("shell.not-recorded"), () -> {}),
-                                Answer.urgent("c", Message.of("shell.leave-yes"), () -> {}),
+                                Answer.plain("c", Message.of("shell.leave-yes"), () -> {}),
                                 Answer.leave("d", Message.of("shell.leave-it"))))))
                 .png("shell-four" + suffix)
                 .assertFit();
