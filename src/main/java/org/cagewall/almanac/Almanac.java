@@ -4,13 +4,16 @@ import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.cagewall.room.Bird;
 import org.cagewall.room.Cage;
 import org.cagewall.room.Lying;
 import org.cagewall.room.Pair;
 import org.cagewall.room.Room;
+import org.cagewall.room.SatFrom;
+import org.cagewall.room.Sittings;
+import org.cagewall.room.Species;
 import org.cagewall.room.Timing;
 
 /**
@@ -22,6 +25,7 @@ public final class Almanac {
     private final Room room;
     private final Map<String, Timetable> timetables;
     private final Map<String, OwnNumbers> ownNumbers;
+    private final Function<Pair, Timetable> ofPairs;
     private final Sittings sittings;
 
     private Almanac(Room room, Map<String, Timetable> timetables, Map<String, OwnNumbers> ownNumbers) {
@@ -29,8 +33,9 @@ public final class Almanac {
         this.timetables = timetables;
         this.ownNumbers = ownNumbers;
         Map<Long, Timetable> ofPairs = room.pairs().stream()
-                .collect(Collectors.toMap(Pair::id, pair -> holding(room, timetables, speciesOf(room, pair))));
-        this.sittings = new Sittings(room, pair -> ofPairs.get(pair.id()));
+                .collect(Collectors.toMap(Pair::id, pair -> holding(room, timetables, room.speciesOf(pair))));
+        this.ofPairs = pair -> ofPairs.get(pair.id());
+        this.sittings = new Sittings(room, this.ofPairs);
     }
 
     /** The almanac of a room as it stands. Everything that is the same for all cages is worked out here, once. */
@@ -39,20 +44,22 @@ public final class Almanac {
         Map<String, OwnNumbers> ownNumbers = new HashMap<>();
         Stream.concat(
                         Stream.of(room.settings().species()),
-                        room.pairs().stream().map(pair -> speciesOf(room, pair)))
+                        room.pairs().stream().map(pair -> room.speciesOf(pair)))
                 .distinct()
                 .forEach(species -> {
                     Timetable set = Timetables.in(room.settings(), species);
                     OwnNumbers own = OwnNumbers.of(room, set);
-                    ownNumbers.put(Timetables.nameOf(species), own);
-                    timetables.put(Timetables.nameOf(species), own.draw(set));
+                    ownNumbers.put(Species.nameOf(species), own);
+                    timetables.put(Species.nameOf(species), own.draw(set));
                 });
         return new Almanac(room, Map.copyOf(timetables), Map.copyOf(ownNumbers));
     }
 
     /** What is expected of one cage. */
     public Outlook nest(Cage cage) {
-        return new OneNest(room, sittings, cage, timetable(room.settings().species())).outlook();
+        return new OneNest(
+                        room, sittings, ofPairs, cage, timetable(room.settings().species()))
+                .outlook();
     }
 
     /** What is usual for a species in this room: the book, the owner's own values, the room's own numbers. */
@@ -62,7 +69,7 @@ public final class Almanac {
 
     /** The timetable of a pair of this room: by the hen's species, else the room's. */
     public Timetable timetable(Pair pair) {
-        return sittings.timetable().apply(pair);
+        return ofPairs.apply(pair);
     }
 
     /** From when an egg is sat on, or is expected to be; empty where nothing is known of the species. */
@@ -72,7 +79,7 @@ public final class Almanac {
 
     /** What this room's own birds of a species do. */
     public OwnNumbers ownNumbers(String species) {
-        OwnNumbers known = ownNumbers.get(Timetables.nameOf(species));
+        OwnNumbers known = ownNumbers.get(Species.nameOf(species));
         return known != null ? known : OwnNumbers.of(room, Timetables.in(room.settings(), species));
     }
 
@@ -82,7 +89,7 @@ public final class Almanac {
      * @param today the day for which it is asked: the next absence is looked for from here
      */
     public Evidence evidence(Pair pair, LocalDate today) {
-        return new Evidences(room, sittings.timetable()).of(pair, today);
+        return new Evidences(room, ofPairs).of(pair, today);
     }
 
     /**
@@ -90,19 +97,13 @@ public final class Almanac {
      * whole room. Empty where nothing is known of the species.
      */
     public static Optional<LocalDate> mayLeaveBoxFrom(Room room, Lying chick) {
-        return Timetables.in(room.settings(), speciesOf(room, chick.pair()))
+        return Timetables.in(room.settings(), room.speciesOf(chick.pair()))
                 .span(Timing.OUT_OF_BOX)
                 .flatMap(age -> chick.chick().map(hatched -> hatched.hatched().plusDays(age.earliest())));
     }
 
-    static String speciesOf(Room room, Pair pair) {
-        return room.bird(pair.hen())
-                .flatMap(Bird::species)
-                .orElse(room.settings().species());
-    }
-
     private static Timetable holding(Room room, Map<String, Timetable> timetables, String species) {
-        Timetable known = timetables.get(Timetables.nameOf(species));
+        Timetable known = timetables.get(Species.nameOf(species));
         if (known != null) {
             return known;
         }

@@ -12,6 +12,9 @@ import org.cagewall.room.Chick;
 import org.cagewall.room.Egg;
 import org.cagewall.room.EggState;
 import org.cagewall.room.Lying;
+import org.cagewall.room.SatFrom;
+import org.cagewall.room.Sittings;
+import org.cagewall.room.Span;
 import org.cagewall.room.Timing;
 
 /** What is to be done to the eggs of one nest together, rather than to each. Pure; any thread. */

@@ -3,6 +3,7 @@ package org.cagewall.almanac;
 import java.time.LocalDate;
 import java.util.Optional;
 import org.cagewall.room.Lying;
+import org.cagewall.room.SatFrom;
 
 /**
  * One egg, whatever became of it, and what is expected of it. Immutable; any thread.

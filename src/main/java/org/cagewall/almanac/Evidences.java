@@ -19,6 +19,8 @@ import org.cagewall.room.PastEgg;
 import org.cagewall.room.Removal;
 import org.cagewall.room.Room;
 import org.cagewall.room.Round;
+import org.cagewall.room.Sittings;
+import org.cagewall.room.Species;
 import org.cagewall.room.Timing;
 import org.cagewall.room.ToldDay;
 import org.cagewall.room.WhyRemoved;
@@ -81,7 +83,7 @@ record Evidences(Room room, Function<Pair, Timetable> timetables) {
     }
 
     private Stream<Pair> kin(Pair pair) {
-        return room.pairs().stream().filter(each -> isSpeciesOf(pair, Almanac.speciesOf(room, each)));
+        return room.pairs().stream().filter(each -> isSpeciesOf(pair, room.speciesOf(each)));
     }
 
     private Stream<PastEgg> past(Pair pair) {
@@ -91,7 +93,7 @@ record Evidences(Room room, Function<Pair, Timetable> timetables) {
     }
 
     private boolean isSpeciesOf(Pair pair, String species) {
-        return Timetables.areSame(Almanac.speciesOf(room, pair), species);
+        return Species.areSame(room.speciesOf(pair), species);
     }
 
     private static boolean showed(Egg egg) {

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.cagewall.room.BoxTrip;
@@ -19,6 +20,9 @@ import org.cagewall.room.NestLook;
 import org.cagewall.room.Pair;
 import org.cagewall.room.Room;
 import org.cagewall.room.Round;
+import org.cagewall.room.SatFrom;
+import org.cagewall.room.Sittings;
+import org.cagewall.room.Span;
 import org.cagewall.room.Timing;
 import org.cagewall.room.ToldDay;
 import org.cagewall.room.Weaning;
@@ -34,18 +38,20 @@ final class OneNest {
 
     private final Room room;
     private final Sittings sittings;
+    private final Function<Pair, Timetable> timetables;
     private final Cage cage;
     private final Optional<Pair> pair;
     private final Timetable timetable;
     private final List<EggOutlook> eggs;
     private final List<ChickOutlook> chicks;
 
-    OneNest(Room room, Sittings sittings, Cage cage, Timetable otherwise) {
+    OneNest(Room room, Sittings sittings, Function<Pair, Timetable> timetables, Cage cage, Timetable otherwise) {
         this.room = room;
         this.sittings = sittings;
+        this.timetables = timetables;
         this.cage = cage;
         this.pair = room.pairIn(cage);
-        this.timetable = pair.map(sittings.timetable()).orElse(otherwise);
+        this.timetable = pair.map(timetables).orElse(otherwise);
         List<Lying> lyings = room.nest(cage).all().stream()
                 .filter(lying -> isOfPair(lying) || isInCareHere(lying))
                 .toList();
@@ -93,7 +99,7 @@ final class OneNest {
 
     private EggOutlook egg(Lying lying) {
         Egg egg = lying.egg();
-        Timetable own = sittings.timetable().apply(lying.pair());
+        Timetable own = timetables.apply(lying.pair());
         Optional<SatFrom> sat = sittings.satFrom(lying);
         Optional<Window> wouldHatch = sat(sat, own.span(Timing.INCUBATION));
         Optional<Window> mayHatch = wouldHatch.filter(window -> egg.mayHatch());
@@ -148,7 +154,7 @@ final class OneNest {
 
     private ChickOutlook chick(Lying lying) {
         Chick chick = lying.chick().orElseThrow();
-        Timetable own = sittings.timetable().apply(lying.pair());
+        Timetable own = timetables.apply(lying.pair());
         Optional<LocalDate> ringed = chick.ring().map(ChickRing::day);
         return new ChickOutlook(
                 lying,

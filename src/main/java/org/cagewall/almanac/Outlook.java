@@ -7,6 +7,7 @@ import org.cagewall.room.Box;
 import org.cagewall.room.Chick;
 import org.cagewall.room.Egg;
 import org.cagewall.room.Pair;
+import org.cagewall.room.SatFrom;
 
 /**
  * All that is expected of one cage, worked out from what was recorded and never from today. Immutable; any thread.

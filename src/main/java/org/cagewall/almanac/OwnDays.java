@@ -16,6 +16,7 @@ import org.cagewall.room.Cage;
 import org.cagewall.room.Hung;
 import org.cagewall.room.PastEgg;
 import org.cagewall.room.Room;
+import org.cagewall.room.Species;
 import org.cagewall.room.Timing;
 import org.cagewall.room.ToldDay;
 
@@ -48,7 +49,7 @@ final class OwnDays {
         List<PastEgg> eggs = everyEgg(room).toList();
         for (List<PastEgg> ofAPair : runs(eggs, PastEgg::pair)) {
             String hers = ofAPair.get(0).species().orElse(room.settings().species());
-            if (same.computeIfAbsent(hers, species -> Timetables.areSame(species, table.species()))) {
+            if (same.computeIfAbsent(hers, species -> Species.areSame(species, table.species()))) {
                 days.ofAPair(ofAPair);
             }
         }

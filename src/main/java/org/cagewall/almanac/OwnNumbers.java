@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.cagewall.room.Room;
+import org.cagewall.room.Span;
 import org.cagewall.room.Timing;
 
 /**

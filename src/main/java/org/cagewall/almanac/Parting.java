@@ -13,6 +13,7 @@ import org.cagewall.room.Chick;
 import org.cagewall.room.Pair;
 import org.cagewall.room.PartingBegun;
 import org.cagewall.room.Room;
+import org.cagewall.room.Span;
 import org.cagewall.room.Stage;
 import org.cagewall.room.Timing;
 import org.cagewall.text.Message;

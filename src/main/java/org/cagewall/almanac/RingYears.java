@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.cagewall.room.Shipped;
 
 /**
  * Which year's rings are put on, and their colour. A ring's year is that of its issue, and need not be that of the hatch.
@@ -57,7 +58,7 @@ public final class RingYears {
 
     private static Map<String, Map<Integer, RingColour>> read() {
         Map<String, Map<Integer, RingColour>> colours = new TreeMap<>();
-        for (String line : Timetables.lines("ring-colours")) {
+        for (String line : Shipped.lines(RingYears.class, "ring-colours.txt")) {
             List<String> parts = List.of(line.split("\\s+"));
             colours.computeIfAbsent(parts.get(0), body -> new TreeMap<>())
                     .put(

@@ -3,6 +3,7 @@ package org.cagewall.almanac;
 import java.util.Optional;
 import org.cagewall.room.Pair;
 import org.cagewall.room.Round;
+import org.cagewall.room.SatFrom;
 
 /**
  * One round of the cage's pair; several may be under way. Immutable; any thread.

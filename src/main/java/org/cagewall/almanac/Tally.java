@@ -3,6 +3,7 @@ package org.cagewall.almanac;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.cagewall.room.Span;
 
 /** How often something took how many days. Filled once, by one thread; after that any thread may read it. */
 final class Tally {

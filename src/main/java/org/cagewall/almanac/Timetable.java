@@ -3,7 +3,9 @@ package org.cagewall.almanac;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
+import org.cagewall.room.Span;
 import org.cagewall.room.Timing;
+import org.cagewall.room.Usual;
 
 /**
  * What is usual for a species, as it holds in this room. A species that no timetable is shipped for has only what the
@@ -11,7 +13,7 @@ import org.cagewall.room.Timing;
  *
  * @param species its usual name
  */
-public record Timetable(String species, Map<Timing, Value> values) {
+public record Timetable(String species, Map<Timing, Value> values) implements Usual {
 
     public Timetable {
         values = Map.copyOf(values);
@@ -21,6 +23,7 @@ public record Timetable(String species, Map<Timing, Value> values) {
         return Optional.ofNullable(values.get(timing));
     }
 
+    @Override
     public Optional<Span> span(Timing timing) {
         return value(timing).map(Value::span);
     }
@@ -28,10 +31,6 @@ public record Timetable(String species, Map<Timing, Value> values) {
     /** Whether anything is known of this species. */
     public boolean isKnown() {
         return !values.isEmpty();
-    }
-
-    Optional<Integer> expected(Timing timing) {
-        return span(timing).map(Span::expected);
     }
 
     Timetable with(Value value) {

@@ -1,6 +1,7 @@
 package org.cagewall.almanac;
 
 import java.util.Optional;
+import org.cagewall.room.Span;
 import org.cagewall.room.Timing;
 import org.cagewall.text.Message;
 

@@ -1,6 +1,7 @@
 package org.cagewall.almanac;
 
 import java.time.LocalDate;
+import org.cagewall.room.Span;
 
 /**
  * Between which days something is expected, worked out from what was recorded and never from today. Immutable; any

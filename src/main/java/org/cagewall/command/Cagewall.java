@@ -124,6 +124,8 @@ final class Cagewall implements Callable<Integer> {
             return work.apply(new AtDesk(desk));
         } catch (Desk.Unopened e) {
             throw new Refusal(e.why());
+        } catch (DataFolder.Unavailable e) {
+            throw new Refusal(e.why());
         }
     }
 

@@ -57,6 +57,8 @@ final class Opening {
             return Main.DONE;
         } catch (Desk.Unopened e) {
             throw new Refusal(e.why());
+        } catch (DataFolder.Unavailable e) {
+            throw new Refusal(e.why());
         } catch (HeadlessException | AWTError | LinkageError e) {
             throw Refusal.of("command.kiosk-no-window");
         }

@@ -82,6 +82,10 @@ final class RecordCommand implements Callable<Integer> {
         if (result instanceof Recorder.Result.NotRecorded not) {
             return refuse(line, not.why());
         }
+        if (result instanceof Recorder.Result.Unwritten unwritten) {
+            refuse(line, unwritten.why());
+            return Main.FAILED;
+        }
         String code = ((Recorder.Result.Broke) result).code();
         refuse(line, Message.of("command.failed", code, cagewall.log().name()));
         return Main.FAILED;

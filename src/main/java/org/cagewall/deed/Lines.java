@@ -51,6 +51,9 @@ public final class Lines {
     /** More digits before the point than anything has that is measured in a birdroom. */
     private static final int MOST_DIGITS = 6;
 
+    /** More digits after the point than anybody writes who means tenths. */
+    private static final int MOST_WRITTEN_DIGITS = 20;
+
     /** What a deed that names an entry calls it in an export, where {@code entry} is the line's own number. */
     private static final String NAMED_ENTRY = "of";
 
@@ -105,6 +108,8 @@ public final class Lines {
             return new NotUnderstood(syntax(e));
         } catch (Misread e) {
             return new NotUnderstood(e.why);
+        } catch (ArithmeticException | NumberFormatException e) {
+            return new NotUnderstood(Message.of("line.too-many-digits"));
         }
     }
 
@@ -327,11 +332,18 @@ public final class Lines {
     }
 
     private static BigDecimal number(String field, JsonNode node) {
-        BigDecimal given = node.isNumber() ? node.decimalValue().stripTrailingZeros() : null;
-        if (given == null || given.scale() > 1 || given.precision() - given.scale() > MOST_DIGITS) {
+        if (!node.isNumber() || !isOfAFewDigits(node.decimalValue())) {
             throw new Misread("line.no-decimal", field);
         }
-        return given.setScale(1);
+        return node.decimalValue().setScale(1);
+    }
+
+    /** Asked before anything is reckoned with it: a number of ten letters may have more digits than the memory holds. */
+    private static boolean isOfAFewDigits(BigDecimal given) {
+        boolean isSmall = (long) given.precision() - given.scale() <= MOST_DIGITS && given.scale() >= -MOST_DIGITS;
+        return isSmall
+                && given.scale() <= MOST_WRITTEN_DIGITS
+                && given.stripTrailingZeros().scale() <= 1;
     }
 
     private static <N extends Number> N within(String field, RecordComponent component, N number) {

@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.cagewall.room.Answer;
 import org.cagewall.room.Cage;
 import org.cagewall.room.DayPart;
+import org.cagewall.room.Dishes;
 import org.cagewall.room.How;
 import org.cagewall.room.Room;
 import org.cagewall.room.Sign;
@@ -123,7 +124,12 @@ public sealed interface VisitDeed extends Deed {
         }
     }
 
-    record TaskNotDone(@Prose String task, @Prose Optional<String> why) implements VisitDeed {
+    /** A task left undone: why, and of a feeding whether there is food and water all the same. */
+    record TaskNotDone(@Prose String task, @Prose Optional<String> why, Optional<Dishes> dishes) implements VisitDeed {
+
+        public TaskNotDone(String task, Optional<String> why) {
+            this(task, why, Optional.empty());
+        }
 
         @Override
         public List<Rule> judgedBy() {
@@ -138,7 +144,9 @@ public sealed interface VisitDeed extends Deed {
 
         @Override
         public Message words() {
-            return Message.of("deed.did.task-not-done", kind(task), why.orElse("-"));
+            String reason = why.orElse("-");
+            return dishes.map(it -> Message.of("deed.did.task-not-done-dishes", kind(task), reason, it))
+                    .orElse(Message.of("deed.did.task-not-done", kind(task), reason));
         }
 
         @Override

@@ -11,6 +11,8 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFileAttributeView;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.util.List;
+import org.cagewall.store.SameFile;
 import org.cagewall.store.Store;
 import org.cagewall.text.Message;
 
@@ -21,13 +23,11 @@ import org.cagewall.text.Message;
 public final class DataFolder implements AutoCloseable {
 
     private final Path folder;
-    private final FileChannel channel;
-    private final FileLock lock;
+    private final Hold hold;
 
-    private DataFolder(Path folder, FileChannel channel, FileLock lock) {
+    private DataFolder(Path folder, Hold hold) {
         this.folder = folder;
-        this.channel = channel;
-        this.lock = lock;
+        this.hold = hold;
     }
 
     /** Whether there is a birdroom in the folder. Creates nothing. */
@@ -45,17 +45,21 @@ public final class DataFolder implements AutoCloseable {
         try {
             make(absolute);
             Files.createDirectories(absolute.resolve("log"));
-            FileChannel channel =
-                    FileChannel.open(absolute.resolve("lock"), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
-            FileLock lock = tryLock(channel);
-            if (lock == null) {
-                channel.close();
-                throw new Unavailable(Message.of("store.open-elsewhere", absolute.toString()));
-            }
-            return new DataFolder(absolute, channel, lock);
+            return new DataFolder(absolute, Hold.on(absolute));
         } catch (IOException e) {
             throw new Unavailable(Message.of("store.read-only", absolute.toString()));
         }
+    }
+
+    /**
+     * Asks for the folder that was opened: it may have been deleted, or have gone with the disk that it is on.
+     *
+     * @throws Unavailable when it is not at its place any more
+     */
+    void requireInPlace() {
+        SameFile.missing(hold.files()).ifPresent(why -> {
+            throw new Unavailable(why);
+        });
     }
 
     /** Asks the kiosk that has the folder open to come forward. */
@@ -64,14 +68,6 @@ public final class DataFolder implements AutoCloseable {
             Files.writeString(callFile(folder), "", StandardOpenOption.CREATE);
         } catch (IOException e) {
             throw new Unavailable(Message.of("store.read-only", folder.toString()));
-        }
-    }
-
-    private static FileLock tryLock(FileChannel channel) throws IOException {
-        try {
-            return channel.tryLock();
-        } catch (OverlappingFileLockException e) {
-            return null;
         }
     }
 
@@ -120,8 +116,7 @@ public final class DataFolder implements AutoCloseable {
     @Override
     public void close() {
         try {
-            lock.release();
-            channel.close();
+            hold.end();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -133,6 +128,39 @@ public final class DataFolder implements AutoCloseable {
 
     private static Path callFile(Path folder) {
         return folder.resolve("forward");
+    }
+
+    /** The lock on a folder, and the files by which the folder is known again. */
+    private record Hold(FileChannel channel, FileLock lock, List<SameFile> files) {
+
+        static Hold on(Path folder) throws IOException {
+            Path file = folder.resolve("lock");
+            FileChannel channel = FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+            try {
+                FileLock lock = tryLock(channel);
+                if (lock == null) {
+                    throw new Unavailable(Message.of("store.open-elsewhere", folder.toString()));
+                }
+                return new Hold(channel, lock, List.of(SameFile.at(folder), SameFile.at(file)));
+            } catch (IOException | Unavailable e) {
+                channel.close();
+                throw e;
+            }
+        }
+
+        private static FileLock tryLock(FileChannel channel) throws IOException {
+            try {
+                return channel.tryLock();
+            } catch (OverlappingFileLockException e) {
+                return null;
+            }
+        }
+
+        void end() throws IOException {
+            try (channel) {
+                lock.release();
+            }
+        }
     }
 
     /** The folder cannot be used, and why. */

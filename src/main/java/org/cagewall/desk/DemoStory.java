@@ -19,12 +19,12 @@ final class DemoStory {
         this.today = today;
     }
 
-    /** The day that lies so many days back. */
+    /** The day n days back. */
     LocalDate ago(int days) {
         return today.minusDays(days);
     }
 
-    /** Somebody telling of the day that lies so many days back. */
+    /** Somebody recording what happened n days back. */
     Teller by(String person, int daysAgo) {
         return new Teller(Told.on(ago(daysAgo), person));
     }

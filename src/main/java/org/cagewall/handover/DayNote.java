@@ -19,7 +19,7 @@ import org.cagewall.tasks.Task;
 import org.cagewall.text.Message;
 
 /**
- * What the owner is told of one day in a short message, made of what was recorded and of nothing else. Immutable; any
+ * One day in a short message to the owner, made of what was recorded and of nothing else. Immutable; any
  * thread.
  *
  * @param sentences the most urgent first, after how many cages were seen

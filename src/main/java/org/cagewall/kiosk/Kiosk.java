@@ -285,7 +285,7 @@ public final class Kiosk {
                 .with(
                         Destination.Handover.class,
                         handover -> new HandoverScreen(desk, pen, navigator, sheets, notices, words))
-                .with(Destination.Phone.class, phone -> new PhoneScreen(desk, pen, sheets, words, phone.urgency()))
+                .with(Destination.Phone.class, phone -> new PhoneScreen(desk, pen, sheets, words, phone.about()))
                 .with(Destination.CloseTheDay.class, close -> new ClosingScreen(desk, pen, navigator, sheets, words))
                 .with(Destination.Cards.class, cards -> new CardsScreen(desk, pen, navigator, notices, words, cards));
     }

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
-import org.cagewall.almanac.Span;
+import org.cagewall.room.Span;
 import org.cagewall.room.Timing;
 
 /**

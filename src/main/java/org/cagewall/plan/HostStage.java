@@ -8,8 +8,8 @@ import org.cagewall.almanac.ChickOutlook;
 import org.cagewall.almanac.Due;
 import org.cagewall.almanac.EggOutlook;
 import org.cagewall.almanac.Outlook;
-import org.cagewall.almanac.SatFrom;
 import org.cagewall.almanac.Window;
+import org.cagewall.room.SatFrom;
 
 /**
  * At what stage a nest is, so that young from another can be told to fit or not: by the days on which its eggs that may

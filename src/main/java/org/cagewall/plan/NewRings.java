@@ -4,8 +4,8 @@ import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.Optional;
 import org.cagewall.almanac.RingYears;
-import org.cagewall.almanac.Span;
 import org.cagewall.almanac.Timetable;
+import org.cagewall.room.Span;
 import org.cagewall.room.Timing;
 import org.cagewall.text.Message;
 

@@ -1,6 +1,6 @@
 package org.cagewall.plan;
 
-import org.cagewall.almanac.Span;
+import org.cagewall.room.Span;
 
 /** How much time everything is given: the three columns of an answer. */
 public enum Pace {

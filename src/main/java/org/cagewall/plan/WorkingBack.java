@@ -9,9 +9,9 @@ import java.util.Map;
 import java.util.Optional;
 import org.cagewall.almanac.Origin;
 import org.cagewall.almanac.PartingOutlook;
-import org.cagewall.almanac.Span;
 import org.cagewall.almanac.Timetable;
 import org.cagewall.almanac.Value;
+import org.cagewall.room.Span;
 import org.cagewall.room.Timing;
 import org.cagewall.text.Message;
 

@@ -245,6 +245,16 @@ public record Room(
         return Stream.iterate('A', letter -> (char) (letter + 1)).limit(26).map(String::valueOf);
     }
 
+    /** The species of a pair: the hen's, else the room's. */
+    public String speciesOf(Pair pair) {
+        return bird(pair.hen()).map(this::speciesOf).orElse(settings.species());
+    }
+
+    /** The species of a bird; the room's where none was told. */
+    public String speciesOf(Bird bird) {
+        return bird.species().orElse(settings.species());
+    }
+
     /** The day the cock left his hen's cage. */
     public Optional<LocalDate> cockOut(Pair pair) {
         return bird(pair.cock()).flatMap(cock -> cock.outOf(pair));

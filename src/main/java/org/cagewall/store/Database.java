@@ -8,6 +8,8 @@ import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.cagewall.text.Message;
 import org.flywaydb.core.Flyway;
@@ -29,6 +31,14 @@ final class Database {
     private static final String TERRITORY = "en";
 
     private static final String UNFINISHED = ".new";
+    private static final String PROPERTIES = "service.properties";
+
+    /** How the states begin by which Derby tells of pages and logs that it cannot make sense of. */
+    private static final List<String> DAMAGE = List.of("XSD", "XSLA", "XSLB", "XSTB");
+
+    /** What Linux, macOS and Windows say when there is no room; Java tells it by no kind of exception. From memory. */
+    private static final List<String> FULL =
+            List.of("No space left", "Disk quota exceeded", "not enough space on the disk");
 
     private Database() {}
 
@@ -38,7 +48,20 @@ final class Database {
     }
 
     static boolean exists(Path place) {
-        return Files.exists(place.resolve("service.properties"));
+        return Files.exists(place.resolve(PROPERTIES));
+    }
+
+    /** The files and folders without which nothing that is written is kept. */
+    static List<SameFile> files(Path place) {
+        try {
+            return List.of(
+                    SameFile.at(place),
+                    SameFile.at(place.resolve(PROPERTIES)),
+                    SameFile.at(place.resolve("seg0")),
+                    SameFile.at(place.resolve("log")));
+        } catch (IOException e) {
+            throw problem(place, e);
+        }
     }
 
     /** Makes a database with the current schema and an empty head. */
@@ -144,28 +167,59 @@ final class Database {
         return "jdbc:derby:" + place.toAbsolutePath();
     }
 
+    /** Nothing could be written, and why as far as it can be told. */
+    static StoreProblem unwritten(Throwable cause) {
+        return new StoreProblem(Message.of(isFull(cause) ? "store.full" : "store.cannot-write"), cause);
+    }
+
+    /** Whether the system said that there is no room: on a disk, or in what the person may use of it. */
+    private static boolean isFull(Throwable cause) {
+        return chain(cause).map(Throwable::getMessage).filter(Objects::nonNull).anyMatch(said -> FULL.stream()
+                .anyMatch(said::contains));
+    }
+
     static StoreProblem problem(Path place, Throwable cause) {
         Path folder = place.toAbsolutePath().getParent();
+        if (isFull(cause)) {
+            return unwritten(cause);
+        }
         if (chainHolds(cause, "XSDB6")) {
             return new StoreProblem(Message.of("store.open-elsewhere", folder.toString()), cause);
         }
         if (!Files.isWritable(folder)) {
             return new StoreProblem(Message.of("store.read-only", folder.toString()), cause);
         }
+        if (isDamaged(cause)) {
+            return new StoreProblem(Message.of("store.damaged"), cause);
+        }
         return new StoreProblem(Message.of("store.cannot-open", folder.toString()), cause);
     }
 
+    /** Whether Derby found a page or a piece of its log that is not as it wrote it. */
+    static boolean isDamaged(Throwable cause) {
+        return states(cause).anyMatch(state -> DAMAGE.stream().anyMatch(state::startsWith));
+    }
+
     private static boolean chainHolds(Throwable cause, String state) {
-        for (Throwable each = cause; each != null; each = each.getCause()) {
-            for (SQLException next = each instanceof SQLException sql ? sql : null;
-                    next != null;
-                    next = next.getNextException()) {
-                if (state.equals(next.getSQLState())) {
-                    return true;
-                }
-            }
-        }
-        return false;
+        return states(cause).anyMatch(state::equals);
+    }
+
+    /** A failure, what it came from, and what Derby hangs beside each. */
+    private static Stream<Throwable> chain(Throwable failure) {
+        return Stream.iterate(failure, Objects::nonNull, Throwable::getCause)
+                .flatMap(each -> each instanceof SQLException sql
+                        ? Stream.concat(
+                                Stream.of(each),
+                                Optional.ofNullable(sql.getNextException()).stream()
+                                        .flatMap(Database::chain))
+                        : Stream.of(each));
+    }
+
+    private static Stream<String> states(Throwable cause) {
+        return chain(cause)
+                .filter(SQLException.class::isInstance)
+                .map(each -> ((SQLException) each).getSQLState())
+                .filter(Objects::nonNull);
     }
 
     static void discard(Path place) {

@@ -29,6 +29,7 @@ import org.cagewall.room.Answer;
 import org.cagewall.room.Bird;
 import org.cagewall.room.Cage;
 import org.cagewall.room.Departure;
+import org.cagewall.room.FirstCall;
 import org.cagewall.room.Look;
 import org.cagewall.room.Outing;
 import org.cagewall.room.Pair;
@@ -516,6 +517,10 @@ final class RoomReader {
                     setTo(set, "rules"),
                     number(set, "heat-act").orElse(initial.heatAct()),
                     number(set, "heat-phone").orElse(initial.heatPhone()),
+                    number(set, "cold-phone").orElse(initial.coldPhone()),
+                    Optional.ofNullable(set.get("ill-first"))
+                            .flatMap(FirstCall::of)
+                            .orElse(initial.illFirst()),
                     number(set, "most-eggs").orElse(initial.mostEggs()),
                     number(set, "most-chicks").orElse(initial.mostChicks()),
                     number(set, "most-rounds").orElse(initial.mostRounds()),

@@ -8,6 +8,7 @@ import static org.cagewall.almanac.NestSketch.number;
 import java.util.List;
 import org.cagewall.almanac.NestSketch.Clutch;
 import org.cagewall.almanac.NestSketch.Home;
+import org.cagewall.room.SatFrom;
 import org.cagewall.room.Timing;
 import org.cagewall.room.WhyRemoved;
 import org.junit.jupiter.api.Test;

@@ -537,6 +537,8 @@ public final class NestSketch {
                         initial.rules(),
                         initial.heatAct(),
                         initial.heatPhone(),
+                        initial.coldPhone(),
+                        initial.illFirst(),
                         mostEggs,
                         mostChicks,
                         mostRounds,

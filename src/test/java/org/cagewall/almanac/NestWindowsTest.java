@@ -12,6 +12,7 @@ import org.cagewall.almanac.NestSketch.Clutch;
 import org.cagewall.almanac.NestSketch.Home;
 import org.cagewall.room.BoxStep;
 import org.cagewall.room.EggFinding;
+import org.cagewall.room.SatFrom;
 import org.cagewall.room.WhyRemoved;
 import org.junit.jupiter.api.Test;
 

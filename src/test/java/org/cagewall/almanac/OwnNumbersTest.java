@@ -13,6 +13,7 @@ import org.cagewall.almanac.NestSketch.Clutch;
 import org.cagewall.almanac.NestSketch.Home;
 import org.cagewall.room.BoxStep;
 import org.cagewall.room.PastEgg;
+import org.cagewall.room.Span;
 import org.cagewall.room.Timing;
 import org.cagewall.room.ToldDay;
 import org.cagewall.text.Words;

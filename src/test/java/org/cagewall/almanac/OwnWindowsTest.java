@@ -12,6 +12,7 @@ import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import org.cagewall.room.BoxStep;
 import org.cagewall.room.PastEgg;
+import org.cagewall.room.Span;
 import org.cagewall.room.Timing;
 import org.cagewall.room.ToldDay;
 import org.junit.jupiter.params.ParameterizedTest;

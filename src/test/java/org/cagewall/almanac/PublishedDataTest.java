@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.cagewall.room.Span;
 import org.cagewall.room.Timing;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Arrays;
 import java.util.stream.Collectors;
+import org.cagewall.room.Span;
 import org.cagewall.room.Timing;
 import org.cagewall.text.Words;
 import org.junit.jupiter.api.Test;
@@ -110,8 +111,9 @@ class TimetablesTest {
         assertThat(Arrays.stream(Origin.values()).map(Origin::name).collect(Collectors.joining(" ")))
                 .isEqualTo("BOOK OWNER OWN_NUMBERS");
         Value book = Timetables.of("canary").orElseThrow().value(Timing.EYES).orElseThrow();
-        assertThat(Words.english().say(book.told())).isEqualTo("From the timetable: from memory.");
+        assertThat(Words.english().say(book.told())).isEqualTo("From the timetable: common practice, no source.");
         assertThat(Words.english().say(book.drawnTo(new Span(5, 6, 8), 14).told()))
-                .isEqualTo("From 14 of this birdroom's own dates, together with the timetable: from memory.");
+                .isEqualTo(
+                        "From 14 of this birdroom's own dates, together with the timetable: common practice, no source.");
     }
 }

@@ -63,7 +63,10 @@ public final class ListRow extends JButton implements Legible, Tall {
 
     @Override
     public boolean isWhole() {
-        return isLeadWhole() && first(getWidth()).whole() && second(getWidth()).whole() && heightFor(getWidth()) <= getHeight();
+        return isLeadWhole()
+                && first(getWidth()).whole()
+                && second(getWidth()).whole()
+                && heightFor(getWidth()) <= getHeight();
     }
 
     @Override

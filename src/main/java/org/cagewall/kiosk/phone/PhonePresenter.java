@@ -17,7 +17,7 @@ import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.room.LogEntry;
 import org.cagewall.room.LogQuery;
 import org.cagewall.tasks.Alarms;
-import org.cagewall.tasks.Urgency;
+import org.cagewall.tasks.Danger;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 
@@ -32,17 +32,18 @@ public final class PhonePresenter {
     private final Pen pen;
     private final Asking asking;
     private final Words words;
-    private final Urgency urgency;
+    private final Optional<Danger> about;
     private final Shown<PhoneState> shown;
     private final Watch watch;
     private List<LogEntry> calls = List.of();
 
-    public PhonePresenter(Desk desk, Pen pen, Asking asking, Words words, Urgency urgency, Consumer<PhoneState> view) {
+    public PhonePresenter(
+            Desk desk, Pen pen, Asking asking, Words words, Optional<Danger> about, Consumer<PhoneState> view) {
         this.desk = desk;
         this.pen = pen;
         this.asking = asking;
         this.words = words;
-        this.urgency = urgency;
+        this.about = about;
         this.watch = new Watch(desk, this::refresh);
         this.shown = new Shown<>(state(), view);
     }
@@ -69,8 +70,10 @@ public final class PhonePresenter {
         Alarms alarms = Alarms.of(desk.room(), desk.today());
         return new PhoneState(
                 words.say("phone.title"),
-                words.say(alarms.phones().isEmpty() ? "phone.nobody" : "phone.subtitle"),
-                alarms.phones(urgency).stream().map(this::person).toList(),
+                words.say(alarms.phones().isEmpty() ? "phone.nobody" : "danger.next"),
+                about.map(alarms::phones).orElse(alarms.phones()).stream()
+                        .map(this::person)
+                        .toList(),
                 alarms.rules().stream().map(words::say).toList(),
                 calls.stream().map(this::call).toList(),
                 Optional.empty());
@@ -82,7 +85,10 @@ public final class PhonePresenter {
         boolean saysSo = name.toLowerCase(Locale.ROOT).contains(role.toLowerCase(Locale.ROOT));
         return new PhoneState.Person(
                 name,
-                saysSo ? name : words.say("phone.person", name, role),
+                phone.first()
+                        .map(first -> words.say(
+                                "phone.person-first", saysSo ? name : words.say("phone.person", name, role), first))
+                        .orElse(saysSo ? name : words.say("phone.person", name, role)),
                 phone.number().orElseGet(() -> words.say("phone.no-number")));
     }
 

@@ -1,6 +1,7 @@
 package org.cagewall.kiosk.phone;
 
 import java.util.List;
+import java.util.Optional;
 import javax.swing.JComponent;
 import net.miginfocom.swing.MigLayout;
 import org.cagewall.desk.Desk;
@@ -22,7 +23,7 @@ import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.kiosk.theme.Measure;
 import org.cagewall.kiosk.theme.Tone;
 import org.cagewall.kiosk.theme.Type;
-import org.cagewall.tasks.Urgency;
+import org.cagewall.tasks.Danger;
 import org.cagewall.text.Words;
 
 /** Whom to phone, in numbers that are read from across the room. Used on the event thread. */
@@ -33,13 +34,13 @@ public final class PhoneScreen extends Page {
     private final Words words;
     private final PhonePresenter presenter;
 
-    public PhoneScreen(Desk desk, Pen pen, Asking asking, Words words, Urgency urgency) {
+    public PhoneScreen(Desk desk, Pen pen, Asking asking, Words words, Optional<Danger> about) {
         super(new MigLayout(
                 "insets 0, fill, gap 20",
                 Measure.isLargest() ? "[grow,fill]" : "[grow,fill][400!,fill]",
                 "[grow,fill]"));
         this.words = words;
-        presenter = new PhonePresenter(desk, pen, asking, words, urgency, this::render);
+        presenter = new PhonePresenter(desk, pen, asking, words, about, this::render);
     }
 
     @Override

@@ -1,7 +1,7 @@
 package org.cagewall.kiosk.shell;
 
 import java.util.Optional;
-import org.cagewall.tasks.Urgency;
+import org.cagewall.tasks.Danger;
 
 /** Where one can go in the kiosk. Immutable; any thread, and free of Swing. */
 public sealed interface Destination {
@@ -89,11 +89,11 @@ public sealed interface Destination {
     /** Walls, cages, people, routines. */
     record Setup() implements Destination {}
 
-    /** Whom to phone and when, in the order that this urgency asks for. */
-    record Phone(Urgency urgency) implements Destination {
+    /** Whom to phone and when, about a danger in the order that is right for it. */
+    record Phone(Optional<Danger> about) implements Destination {
 
         public Phone() {
-            this(Urgency.PHONE_IF_UNSURE);
+            this(Optional.empty());
         }
 
         @Override

@@ -37,7 +37,7 @@ final class StopPanel extends Card {
             all.add(card);
         }
         stop.phones().forEach(phone -> all.add(line(phone)));
-        String foot = words.say(stop.phones().isEmpty() ? "today.no-phones" : "today.next-phone");
+        String foot = words.say(stop.phones().isEmpty() ? "today.no-phones" : "danger.next");
         all.add(new WrapLabel(foot, Type.SECOND, Tone.SOFT));
         return all;
     }

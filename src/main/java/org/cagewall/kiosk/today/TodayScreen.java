@@ -24,7 +24,6 @@ import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.kiosk.theme.Measure;
 import org.cagewall.room.DayPart;
 import org.cagewall.tasks.Audience;
-import org.cagewall.tasks.Urgency;
 import org.cagewall.text.Words;
 
 /** The day's list, and when to stop and phone beside it or, where it is narrow, above. Used on the event thread. */
@@ -86,7 +85,7 @@ public final class TodayScreen extends Page {
         Row top = new Row();
         top.add(choices);
         top.add(TouchButton.of(
-                ButtonKind.URGENT, "stop", words.say("today.stop"), () -> presenter.phoned(Urgency.PHONE_IF_UNSURE)));
+                ButtonKind.URGENT, "stop", words.say("today.stop"), () -> presenter.phoned(Optional.empty())));
         if (!Measure.isLargest() || state.mayChoose().size() < 2) {
             top.add(TouchButton.of(ButtonKind.PLAIN, "safety", words.say("today.safety"), () -> presenter.safety()));
         }

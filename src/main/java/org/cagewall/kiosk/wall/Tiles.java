@@ -5,6 +5,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.cagewall.almanac.Almanac;
 import org.cagewall.almanac.Coming;
@@ -23,6 +24,8 @@ import org.cagewall.room.Sign;
 import org.cagewall.room.Stay;
 import org.cagewall.room.Use;
 import org.cagewall.room.Visit;
+import org.cagewall.tasks.Kind;
+import org.cagewall.tasks.Undone;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 
@@ -42,9 +45,11 @@ final class Tiles {
     private final LocalDate today;
     private final Words words;
     private final Almanac almanac;
+    private final Map<String, Kind> undone;
 
     Tiles(Room room, LocalDate today, Words words) {
         this.almanac = Almanac.of(room);
+        this.undone = Undone.at(room, today);
         this.room = room;
         this.today = today;
         this.words = words;
@@ -78,18 +83,38 @@ final class Tiles {
         long unseen = cage.lastVisit()
                 .map(visit -> ChronoUnit.DAYS.between(visit.day(), today))
                 .orElse(0L);
+        Optional<Kind> notDone = Optional.ofNullable(undone.get(cage.name()));
+        if (notDone.isPresent()) {
+            return face(cage, big, List.of(notDone(notDone.get()), Message.of("wall.late-only")), TileFace.State.LATE);
+        }
         if (unseen >= LATE_DAYS) {
-            return face(cage, big, Optional.of(Message.of("wall.not-seen", unseen)), TileFace.State.LATE);
+            return face(
+                    cage,
+                    big,
+                    List.of(Message.of("wall.not-seen", unseen), Message.of("wall.late-only")),
+                    TileFace.State.LATE);
         }
         Optional<Coming> toDo = toDo(nest);
         if (toDo.isPresent()) {
             boolean late = isLate(toDo.get());
-            return face(cage, big, Optional.of(due(toDo.get())), late ? TileFace.State.LATE : TileFace.State.DUE);
+            return face(cage, big, due(toDo.get()), late ? TileFace.State.LATE : TileFace.State.DUE);
         }
         if (CardFaces.isOutOfDate(room, cage)) {
-            return face(cage, big, Optional.of(Message.of("wall.card-changed")), TileFace.State.DUE);
+            return face(
+                    cage,
+                    big,
+                    List.of(Message.of("wall.card-changed"), Message.of("wall.card-changed-only")),
+                    TileFace.State.DUE);
         }
         return face(cage, big, foot(cage, nest), TileFace.State.CALM);
+    }
+
+    private static Message notDone(Kind kind) {
+        return switch (kind) {
+            case MORNING -> Message.of("wall.not-fed");
+            case EVENING, EVENING_ROW -> Message.of("wall.not-walked");
+            default -> Message.of("wall.not-done");
+        };
     }
 
     // ------------------------------------------------------------------ what comes next
@@ -110,22 +135,25 @@ final class Tiles {
         return coming.isLate(today) && !isLook(coming);
     }
 
-    private Message due(Coming coming) {
+    /** What it asks for: in full, and what may be said instead where there is less room. */
+    private List<Message> due(Coming coming) {
         Message what = Message.of(
                 "wall.next." + Message.word(coming.what()), coming.whom().size());
         LocalDate last = coming.window().latest();
         if (isLate(coming)) {
-            return shortOf(
+            return longestFirst(
                     Message.of("wall.late", what, ChronoUnit.DAYS.between(last, today)),
-                    Message.of("wall.late-alone", what));
+                    Message.of("wall.late-alone", what),
+                    Message.of("wall.late-only"));
         }
         return isLook(coming) || !last.isAfter(today)
-                ? Message.of("wall.now", what)
-                : shortOf(Message.of("wall.by", what, words.shortDay(last)), Message.of("wall.due-alone", what));
+                ? List.of(Message.of("wall.now", what), what)
+                : longestFirst(
+                        Message.of("wall.by", what, words.shortDay(last)), Message.of("wall.due-alone", what), what);
     }
 
-    private Message shortOf(Message whole, Message shorter) {
-        return words.say(whole).length() > SHORT_TAG ? shorter : whole;
+    private List<Message> longestFirst(Message whole, Message shorter, Message least) {
+        return words.say(whole).length() > SHORT_TAG ? List.of(shorter, least) : List.of(whole, shorter, least);
     }
 
     private Optional<Message> awaited(Outlook nest) {
@@ -259,6 +287,10 @@ final class Tiles {
     }
 
     private TileFace face(Cage cage, Message big, Optional<Message> foot, TileFace.State state) {
+        return face(cage, big, foot.stream().toList(), state);
+    }
+
+    private TileFace face(Cage cage, Message big, List<Message> feet, TileFace.State state) {
         List<String> small = new ArrayList<>();
         room.pairIn(cage).ifPresent(pair -> {
             small.add(words.say("wall.pair", pair.label()));
@@ -271,7 +303,8 @@ final class Tiles {
                 cage.name(),
                 String.join(" \u00b7 ", small),
                 words.say(big),
-                foot.map(words::say).orElse(""),
+                feet.stream().findFirst().map(words::say).orElse(""),
+                feet.stream().skip(1).map(words::say).toList(),
                 state);
     }
 }

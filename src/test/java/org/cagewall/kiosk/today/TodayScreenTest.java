@@ -160,13 +160,99 @@ class TodayScreenTest extends WithDaybook {
         Painted today = sitter(TextSize.NORMAL).press("act.not-done").png("today-not-done");
         today.assertFit();
 
-        today.press("why.no-time").press("record");
+        today.press("why.no-time").press("dishes.filled").press("record");
 
         assertThat(book.lines("task-not-done"))
                 .singleElement()
                 .asString()
-                .contains("2026-04-14/A1/morning", "I had no time");
+                .contains("2026-04-14/A1/morning", "I had no time", "\"dishes\":\"filled\"");
         assertThat(today.names()).contains("row.2026-04-14/A1/morning");
+    }
+
+    @Test
+    void whatWasNotDoneNeverCountsAsDone() {
+        Painted today = sitter(TextSize.NORMAL).press("act.all-well").press("act.not-done");
+
+        today.press("why.could-not-open").press("dishes.filled").press("record");
+
+        assertThat(text(today)).contains("1 of 6 done", "1 not done", "I could not open it");
+    }
+
+    @Test
+    void foodAndWaterAreAskedAfterWhereAFeedingWasNotDone() {
+        Painted today = sitter(TextSize.NORMAL).press("act.not-done").press("why.could-not-open");
+
+        today.press("record");
+        assertThat(book.lines("task-not-done")).isEmpty();
+        today.press("answer.ok").press("dishes.unseen").press("record");
+
+        assertThat(text(today.png("today-dishes-unseen").assertFit()))
+                .contains("Stop. Phone now.", "A1: nobody has seen their food and water.", "0555 0142");
+    }
+
+    @Test
+    void dishesThatAreLowAreReportedAndTheFeedingStaysUndone() {
+        Painted today = sitter(TextSize.NORMAL)
+                .press("act.not-done")
+                .press("why.no-food")
+                .press("dishes.low")
+                .press("record");
+
+        assertThat(book.lines("\"check\"")).singleElement().asString().contains("\"A1\"", "dish-empty");
+        assertThat(text(today)).contains("Stop. Phone now.");
+        assertThat(text(today.press("go-on"))).contains("0 of 6 done", "1 not done");
+    }
+
+    @Test
+    void aRowWalkedNamesThoseOfItsCagesThatWereReportedBeforeItIsAnswered() {
+        book.tell("{\"deed\":\"check\",\"cage\":\"A3\",\"answer\":\"different\",\"how\":\"hand\","
+                + "\"signs\":[\"puffed-up\"],\"by\":\"Tomas\"}");
+        Painted today =
+                sitter(TextSize.NORMAL).press("part.evening").press("act.done").press("act.row-well");
+
+        assertThat(book.lines("row-checked")).isEmpty();
+        assertThat(text(today.png("today-row-reported"))).contains("A3: puffed up.");
+        today.press("answer.same");
+        assertThat(book.lines("row-checked")).hasSize(1);
+    }
+
+    @Test
+    void aLineAnsweredTodayIsTakenBackFromTheListAfterUndoHasGone() {
+        Painted today =
+                sitter(TextSize.NORMAL).press("part.evening").press("act.done").press("act.row-well");
+
+        today.press("row.2026-04-14/A1/evening-row").press("answer.take-back");
+        assertThat(text(today.png("today-take-back"))).contains("This speaks of 3 cages. Take all back?");
+        today.press("answer.yes");
+
+        assertThat(book.lines("struck-out")).hasSize(1);
+        assertThat(text(today)).contains("Walked this row, all well", "1 of");
+    }
+
+    @Test
+    void afterUndoNoPageStillSaysThatItIsInTheBook() {
+        Painted today = sitter(TextSize.NORMAL)
+                .press("act.different")
+                .press("signs.dish-empty")
+                .press("record")
+                .press("eating.yes")
+                .press("record");
+        assertThat(text(today)).contains("It is in the book");
+
+        today.press("notice.undo");
+
+        assertThat(text(today)).doesNotContain("in the book");
+    }
+
+    @Test
+    void theEveningThatIsDoneLeadsToTheLinesOfTheMorningThatAreOpen() {
+        Painted today = sitter(TextSize.NORMAL).press("part.evening");
+        for (int i = 0; i < 3; i++) {
+            today.press(i == 0 ? "act.done" : "act.row-well");
+        }
+
+        assertThat(text(today.png("today-morning-open").assertFit())).contains("6 lines of the morning are open");
+        today.press("act.morning").find("act.all-well", AbstractButton.class);
     }
 
     @Test
@@ -294,7 +380,7 @@ class TodayScreenTest extends WithDaybook {
                 "today.why.not-sure",
                 "today.why.bird",
                 "today.why.not-needed",
-                "today.next-phone",
+                "danger.next",
                 "today.no-phones",
                 "today.stop",
                 "today.safety-title",

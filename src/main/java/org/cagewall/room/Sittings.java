@@ -1,4 +1,4 @@
-package org.cagewall.almanac;
+package org.cagewall.room;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -9,27 +9,25 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Stream;
-import org.cagewall.room.Egg;
-import org.cagewall.room.Lying;
-import org.cagewall.room.NestMove;
-import org.cagewall.room.Pair;
-import org.cagewall.room.Room;
-import org.cagewall.room.Round;
-import org.cagewall.room.Timing;
 
 /**
  * From which day each nest and each egg is sat on, whichever nests the egg has lain in. Pure; any thread.
  *
- * @param timetable of a pair, by the hen's species
+ * @param usual what is usual of a pair, by the hen's species
  */
-record Sittings(Room room, Function<Pair, Timetable> timetable) {
+public record Sittings(Room room, Function<Pair, ? extends Usual> usual) {
+
+    /** Of one room as it stands, by what its owner has set and the book says; its own numbers are not asked. */
+    public static Sittings of(Room room) {
+        return new Sittings(room, pair -> Species.in(room.settings(), room.speciesOf(pair)));
+    }
 
     private static final Comparator<Egg> AS_LAID = Comparator.comparing(Egg::laid)
             .thenComparing(egg -> egg.mark().length())
             .thenComparing(Egg::mark);
 
     /** Eggs by the day they were laid, then by the number on the shell. */
-    static List<Egg> asLaid(Round round) {
+    public static List<Egg> asLaid(Round round) {
         return round.eggs().stream().sorted(AS_LAID).toList();
     }
 
@@ -38,14 +36,14 @@ record Sittings(Room room, Function<Pair, Timetable> timetable) {
      * became of it since; else the day on which that egg is expected. Empty before her first egg, and where the species
      * is not known.
      */
-    Optional<SatFrom> start(Pair pair, Round round) {
+    public Optional<SatFrom> start(Pair pair, Round round) {
         return round.sitting()
                 .map(seen -> new SatFrom(seen.day(), seen.about(), false))
-                .or(() -> nthEgg(pair, round, timetable.apply(pair).expected(Timing.SITS_FROM)));
+                .or(() -> nthEgg(pair, round, usual.apply(pair).expected(Timing.SITS_FROM)));
     }
 
     /** The day the hen's nth egg of a round was laid or, as long as it was not, is expected. */
-    Optional<SatFrom> nthEgg(Pair pair, Round round, Optional<Integer> wanted) {
+    public Optional<SatFrom> nthEgg(Pair pair, Round round, Optional<Integer> wanted) {
         List<Egg> laid = asLaid(round);
         if (laid.isEmpty() || wanted.isEmpty()) {
             return Optional.empty();
@@ -56,8 +54,7 @@ record Sittings(Room room, Function<Pair, Timetable> timetable) {
             return Optional.of(new SatFrom(laid.get(n - 1).laid(), about, false));
         }
         LocalDate last = laid.get(laid.size() - 1).laid();
-        return timetable
-                .apply(pair)
+        return usual.apply(pair)
                 .expected(Timing.LAY_GAP)
                 .map(gap -> new SatFrom(last.plusDays((long) gap * (n - laid.size())), about, true));
     }
@@ -68,7 +65,7 @@ record Sittings(Room room, Function<Pair, Timetable> timetable) {
      * day the egg came there. Moves are taken as where the egg lay at each day's end. Empty where nothing is known of the
      * species.
      */
-    Optional<SatFrom> satFrom(Lying lying) {
+    public Optional<SatFrom> satFrom(Lying lying) {
         List<Place> places = places(lying.egg());
         for (int i = 0; i < places.size(); i++) {
             Place place = places.get(i);
@@ -91,7 +88,7 @@ record Sittings(Room room, Function<Pair, Timetable> timetable) {
         LocalDate day = egg.laid();
         atDaysEnd.put(day, egg.cage());
         for (NestMove move : egg.moves()) {
-            day = Window.later(day, move.day());
+            day = move.day().isAfter(day) ? move.day() : day;
             atDaysEnd.put(day, move.cage());
         }
         List<Place> places = new ArrayList<>();

@@ -1,4 +1,4 @@
-package org.cagewall.almanac;
+package org.cagewall.room;
 
 import java.time.LocalDate;
 
