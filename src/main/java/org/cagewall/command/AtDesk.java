@@ -73,7 +73,7 @@ final class AtDesk {
             throw new Refusal(refused.reason());
         }
         if (outcome instanceof Outcome.Unwritten unwritten) {
-            throw new Refusal(unwritten.reason());
+            throw new Broken(unwritten.code(), unwritten.reason());
         }
         throw new Broken(((Outcome.Failed) outcome).code());
     }

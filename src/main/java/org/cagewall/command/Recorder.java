@@ -30,7 +30,7 @@ final class Recorder {
         record NotRecorded(Message why) implements Result {}
 
         /** Not for what it says: the record could not be written to. */
-        record Unwritten(Message why) implements Result {}
+        record Unwritten(Message why, String code) implements Result {}
 
         /** Something broke; the log knows it by the code. */
         record Broke(String code) implements Result {}
@@ -88,7 +88,7 @@ final class Recorder {
             return new Result.NotRecorded(refused.reason());
         }
         if (outcome instanceof Outcome.Unwritten unwritten) {
-            return new Result.Unwritten(unwritten.reason());
+            return new Result.Unwritten(unwritten.reason(), unwritten.code());
         }
         return new Result.Broke(((Outcome.Failed) outcome).code());
     }

@@ -42,6 +42,9 @@ public final class Lines {
     /** The longest line the record keeps, in characters. */
     public static final int LONGEST = 32_000;
 
+    /** What an export adds to a line is shorter than this. */
+    private static final int LONGEST_SEAL = 300;
+
     private static final JsonMapper JSON = JsonMapper.builder()
             .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
             .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
@@ -95,7 +98,7 @@ public final class Lines {
      * @param today the date meant where the line has none
      */
     public static Read read(String text, LocalDate today) {
-        if (text.length() > LONGEST) {
+        if (text.length() > LONGEST + LONGEST_SEAL) {
             return new NotUnderstood(Message.of("line.too-long", LONGEST));
         }
         try {
@@ -103,7 +106,7 @@ public final class Lines {
             if (!(node instanceof ObjectNode object)) {
                 return new NotUnderstood(Message.of("line.no-object"));
             }
-            return understand(object, today);
+            return understand(object, text.length(), today);
         } catch (JacksonException e) {
             return new NotUnderstood(syntax(e));
         } catch (Misread e) {
@@ -149,7 +152,7 @@ public final class Lines {
         return sealed.toString();
     }
 
-    private static Read understand(ObjectNode object, LocalDate today) {
+    private static Read understand(ObjectNode object, int length, LocalDate today) {
         Fields fields = new Fields(object);
         String name = fields.take("deed").map(Lines::text).orElseThrow(() -> new Misread("line.no-deed"));
         Class<? extends Record> kind = KINDS.get(name);
@@ -162,6 +165,9 @@ public final class Lines {
         boolean aboutIsOwn = has(kind, "about");
         boolean cageIsOwn = has(kind, "cage");
         Optional<Seal> seal = fields.seal();
+        if (seal.isEmpty() && length > LONGEST) {
+            throw new Misread("line.too-long", LONGEST);
+        }
         Told told = new Told(
                 fields.take("on").map(each -> date("on", each)).orElse(today),
                 fields.take("at").map(each -> time("at", each)),

@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.cagewall.deed.Deed;
 import org.cagewall.deed.Line;
 import org.cagewall.deed.Told;
@@ -61,11 +60,6 @@ final class DemoStory {
 
         Teller beingSure() {
             return new Teller(told.beingSure());
-        }
-
-        Teller ofCage(String cage) {
-            return new Teller(new Told(
-                    told.on(), told.at(), told.about(), told.by(), Optional.of(cage), told.note(), told.sure()));
         }
 
         void tells(Deed deed) {

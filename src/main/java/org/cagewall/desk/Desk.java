@@ -8,6 +8,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.BiFunction;
@@ -73,10 +74,13 @@ public final class Desk implements AutoCloseable {
     private static Desk open(DataFolder folder, Lanes lanes, Clocks clocks, BiFunction<Store, Clocks, Room> firstRoom) {
         Store.keepEngineLogIn(folder.logs().resolve("engine.log"));
         try {
-            if (!Store.exists(folder.record())) {
+            folder.tellWhatWasTightened();
+            Archive.clearAway(folder);
+            if (!DataFolder.holdsARoom(folder.path())) {
                 Store.create(folder.record(), newCode(), ZoneId.systemDefault().getId());
             }
-            Store store = Store.open(folder.record());
+            Store store = Store.open(
+                    folder.record(), reading -> Archive.write(new Book(reading), folder.backupBeforeUpdate()));
             try {
                 return new Desk(folder, store, lanes, clocks, firstRoom.apply(store, clocks));
             } catch (RuntimeException e) {
@@ -96,9 +100,14 @@ public final class Desk implements AutoCloseable {
             new Failures().keep("open", e);
         }
         return new Unopened(
-                e instanceof StoreProblem problem
-                        ? problem.why()
-                        : Message.of("store.cannot-open", folder.path().toString()));
+                reason(e).orElse(Message.of("store.cannot-open", folder.path().toString())));
+    }
+
+    private static Optional<Message> reason(RuntimeException e) {
+        if (e instanceof StoreProblem problem) {
+            return Optional.of(problem.why());
+        }
+        return e instanceof DataFolder.Unavailable unavailable ? Optional.of(unavailable.why()) : Optional.empty();
     }
 
     private static Room firstRoom(Store store, Clocks clocks) {
@@ -196,8 +205,7 @@ public final class Desk implements AutoCloseable {
 
     private Outcome unwritten(RuntimeException failure, Message why) {
         store.letGo(failure);
-        failures.keep("record", failure);
-        return new Outcome.Unwritten(why);
+        return new Outcome.Unwritten(why, failures.keep("record", failure));
     }
 
     /** Strikes out everything that was recorded by one touch, the last of it first. */

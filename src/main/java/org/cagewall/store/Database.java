@@ -3,6 +3,7 @@ package org.cagewall.store;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
@@ -10,6 +11,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Properties;
 import java.util.stream.Stream;
 import org.cagewall.text.Message;
 import org.flywaydb.core.Flyway;
@@ -25,11 +27,12 @@ import org.jdbi.v3.core.JdbiException;
 final class Database {
 
     /** The schema this program writes. An older one is brought up to it; a newer one is left alone. */
-    static final int SCHEMA = 4;
+    static final int SCHEMA = 7;
 
     /** By what rules Derby folds letters. The machine's own would tell a Turkish i from an English one. */
     private static final String TERRITORY = "en";
 
+    private static final String DERBY = "jdbc:derby:";
     private static final String UNFINISHED = ".new";
     private static final String PROPERTIES = "service.properties";
 
@@ -42,13 +45,27 @@ final class Database {
 
     private Database() {}
 
-    /** Where Derby writes of its own troubles; must be said before its driver is loaded. */
+    /**
+     * Where Derby writes of its own troubles; must be said before its driver is loaded. A file that cannot be written to
+     * is left out, since Derby would turn to standard error.
+     */
     static void keepDerbyLogIn(Path file) {
-        System.setProperty("derby.stream.error.file", file.toString());
+        try {
+            Files.newOutputStream(file, StandardOpenOption.CREATE, StandardOpenOption.APPEND)
+                    .close();
+            System.setProperty("derby.stream.error.file", file.toString());
+        } catch (IOException e) {
+            System.clearProperty("derby.stream.error.file");
+            System.setProperty("derby.stream.error.method", "java.io.OutputStream.nullOutputStream");
+        }
     }
 
     static boolean exists(Path place) {
         return Files.exists(place.resolve(PROPERTIES));
+    }
+
+    static boolean isMissing(Path place) {
+        return Files.notExists(place.resolve(PROPERTIES));
     }
 
     /** The files and folders without which nothing that is written is kept. */
@@ -71,7 +88,8 @@ final class Database {
             deleteAll(unfinished);
             Files.createDirectories(place.toAbsolutePath().getParent());
             String url = url(unfinished);
-            migrate(url + ";create=true;territory=" + TERRITORY, url);
+            connect(url, "create", "true", "territory", TERRITORY).close();
+            migrate(url);
             fill(url, code, zone);
             shutDown(url);
             Files.move(unfinished, place);
@@ -89,8 +107,12 @@ final class Database {
                 "INSERT INTO head (id, number, digest, code, zone) VALUES (1, 0, ?, ?, ?)", Chain.START, code, zone);
     }
 
-    /** Opens a database that is there, bringing its schema up to date first if it is an old one. */
-    static void open(Path place) {
+    /**
+     * Opens a database that is there, bringing its schema up to date first if it is an old one.
+     *
+     * @param beforeUpdate done before anything in an old one is changed
+     */
+    static void open(Path place, Runnable beforeUpdate) {
         refuseUnsafeDurability();
         String url = url(place);
         try {
@@ -99,24 +121,22 @@ final class Database {
                 throw new StoreProblem(Message.of("store.newer"));
             }
             if (schema < SCHEMA) {
-                migrate(url, url);
+                beforeUpdate.run();
+                migrate(url);
             }
-        } catch (SQLException e) {
+        } catch (SQLException | JdbiException e) {
             throw problem(place, e);
         }
     }
 
     static Jdbi jdbi(String url) {
-        Jdbi jdbi = Jdbi.create(url);
+        Jdbi jdbi = Jdbi.create(() -> connect(url));
         JavaTime.install(jdbi);
         jdbi.setStatementBuilderFactory(connection -> new KeptStatements());
         return jdbi;
     }
 
-    static void migrate(String creating, String url) throws SQLException {
-        try (Connection first = DriverManager.getConnection(creating)) {
-            first.getMetaData();
-        }
+    private static void migrate(String url) throws SQLException {
         try {
             Flyway.configure()
                     .dataSource(new PlainSource(url))
@@ -130,7 +150,7 @@ final class Database {
     }
 
     private static int schemaOf(String url, Path place) throws SQLException {
-        try (Connection connection = DriverManager.getConnection(url);
+        try (Connection connection = connect(url);
                 var statement = connection.createStatement();
                 var rows = statement.executeQuery(
                         "SELECT MAX(CAST(\"version\" AS INTEGER)) FROM \"schema_history\" WHERE \"success\" = TRUE")) {
@@ -145,7 +165,7 @@ final class Database {
 
     /** The head of the record, read without anything but Derby. */
     static RoomReader.Head head(String url) throws SQLException {
-        try (Connection connection = DriverManager.getConnection(url);
+        try (Connection connection = connect(url);
                 var statement = connection.createStatement();
                 var rows = statement.executeQuery(RoomReader.HEAD)) {
             return RoomReader.head(rows);
@@ -154,7 +174,7 @@ final class Database {
 
     static void shutDown(String url) {
         try {
-            DriverManager.getConnection(url + ";shutdown=true").close();
+            connect(url, "shutdown", "true").close();
         } catch (SQLException e) {
             boolean done = "08006".equals(e.getSQLState());
             if (!done) {
@@ -164,7 +184,22 @@ final class Database {
     }
 
     static String url(Path place) {
-        return "jdbc:derby:" + place.toAbsolutePath();
+        return DERBY + place.toAbsolutePath();
+    }
+
+    /**
+     * A connection to the database of that address. Its name is handed over beside the address, where a semicolon in a
+     * path would end it.
+     *
+     * @param attributes names and values by turns
+     */
+    static Connection connect(String url, String... attributes) throws SQLException {
+        Properties told = new Properties();
+        told.setProperty("databaseName", url.substring(DERBY.length()));
+        for (int i = 0; i < attributes.length; i += 2) {
+            told.setProperty(attributes[i], attributes[i + 1]);
+        }
+        return DriverManager.getConnection(DERBY, told);
     }
 
     /** Nothing could be written, and why as far as it can be told. */
@@ -173,7 +208,7 @@ final class Database {
     }
 
     /** Whether the system said that there is no room: on a disk, or in what the person may use of it. */
-    private static boolean isFull(Throwable cause) {
+    static boolean isFull(Throwable cause) {
         return chain(cause).map(Throwable::getMessage).filter(Objects::nonNull).anyMatch(said -> FULL.stream()
                 .anyMatch(said::contains));
     }

@@ -28,6 +28,7 @@ import org.cagewall.room.Absence;
 import org.cagewall.room.Answer;
 import org.cagewall.room.Bird;
 import org.cagewall.room.Cage;
+import org.cagewall.room.Call;
 import org.cagewall.room.Departure;
 import org.cagewall.room.FirstCall;
 import org.cagewall.room.Look;
@@ -118,6 +119,7 @@ final class RoomReader {
         parts.readRoom();
         parts.since = BEFORE_ALL;
         parts.outcomes = parts.readOutcomes();
+        parts.calls = parts.readCalls();
         parts.cages = byId(new CageReader(handle).all(), Cage::id);
         parts.birds = byId(readBirds(Scope.EVER), Bird::id);
         parts.readPairs(new HashSet<>(KeptStatements.numbers(handle, "SELECT entry FROM pairing")));
@@ -394,6 +396,7 @@ final class RoomReader {
         private List<Visit> visits = List.of();
         private List<Visit> unread = List.of();
         private List<TaskOutcome> outcomes = List.of();
+        private List<Call> calls = List.of();
         private List<RingStock> rings = List.of();
         private List<String> spoilt = List.of();
         private List<String> worn = List.of();
@@ -424,6 +427,7 @@ final class RoomReader {
             visits = before.visits();
             unread = before.unread();
             outcomes = before.outcomes();
+            calls = before.calls();
             rings = before.rings();
             spoilt = before.ringsSpoilt();
             worn = before.ringsWorn();
@@ -453,6 +457,9 @@ final class RoomReader {
             }
             if (kinds.contains(Fact.Outcome.class) || !since.equals(sinceBefore)) {
                 outcomes = readOutcomes();
+            }
+            if (kinds.contains(Fact.PhoneCall.class) || !since.equals(sinceBefore)) {
+                calls = readCalls();
             }
             if (kinds.contains(Fact.RingStock.class)) {
                 rings = readRings();
@@ -498,6 +505,23 @@ final class RoomReader {
                             row.day(),
                             row.fact().clock()))
                     .filter(outcome -> Later.isHeld(outcome, since, today))
+                    .toList();
+        }
+
+        private List<Call> readCalls() {
+            return FactTables.select(handle, Fact.PhoneCall.class, "day >= ? OR last_day >= ?", since, today).stream()
+                    .map(row -> new Call(
+                            row.entry(),
+                            row.fact().cage(),
+                            row.fact().who(),
+                            row.fact().matter(),
+                            row.fact().reached(),
+                            row.fact().agreed(),
+                            row.fact().lastDay(),
+                            row.fact().person(),
+                            row.day(),
+                            row.fact().clock(),
+                            row.fact().note()))
                     .toList();
         }
 
@@ -705,6 +729,7 @@ final class RoomReader {
                     visits,
                     unread,
                     outcomes,
+                    calls,
                     rings,
                     spoilt,
                     worn,

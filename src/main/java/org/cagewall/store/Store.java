@@ -60,6 +60,16 @@ public final class Store implements AutoCloseable {
         return Database.exists(place);
     }
 
+    /** Whether it can be told if there is one: not in a folder that one may not look into. */
+    public static boolean canBeTold(Path place) {
+        return Database.exists(place) || Database.isMissing(place);
+    }
+
+    /** The number of the schema that this version writes. */
+    public static int schema() {
+        return Database.SCHEMA;
+    }
+
     /**
      * Makes an empty record.
      *
@@ -86,7 +96,19 @@ public final class Store implements AutoCloseable {
      * @throws StoreProblem when it cannot be opened, with the reason as a sentence
      */
     public static Store open(Path place) {
-        Database.open(place);
+        return open(place, reading -> {});
+    }
+
+    /**
+     * Opens the record that is there.
+     *
+     * @param beforeUpdate what is done with the record as it stands before an old one gets the schema of this version;
+     *     what it throws leaves the record as it was
+     * @throws StoreProblem when it cannot be opened, with the reason as a sentence
+     */
+    public static Store open(Path place, Consumer<Reading> beforeUpdate) {
+        Database.open(place, () -> Database.jdbi(Database.url(place))
+                .useTransaction(handle -> beforeUpdate.accept(new Reading(handle))));
         return new Store(Database.url(place), Optional.of(place));
     }
 
@@ -504,7 +526,31 @@ public final class Store implements AutoCloseable {
             Line line = understood.line();
             Scene scene = new Scene(room, register, line.told(), today, entry);
             entries.clear();
-            keep(scene, line.deed(), sealed.line(), sealed.recorded());
+            try {
+                keep(scene, line.deed(), sealed.line(), sealed.recorded());
+            } catch (RuntimeException e) {
+                throw notRestored(line, scene, e);
+            }
+        }
+
+        /** Which entry cannot be put back, and why, as the rules tell it or else the schema. */
+        private static StoreProblem notRestored(Line line, Scene scene, RuntimeException broken) {
+            if (Database.isFull(broken)) {
+                return Database.unwritten(broken);
+            }
+            Message why =
+                    judged(line.beingSure(), scene).or(() -> violated(broken)).orElse(Message.of("store.entry-odd"));
+            return new StoreProblem(Message.of("store.entry-refused", scene.entry(), why), broken);
+        }
+
+        private static Optional<Message> judged(Line line, Scene scene) {
+            try {
+                return Rules.judge(line, scene) instanceof Ruling.Refused refused
+                        ? Optional.of(refused.reason())
+                        : Optional.empty();
+            } catch (RuntimeException e) {
+                return Optional.empty();
+            }
         }
     }
 }

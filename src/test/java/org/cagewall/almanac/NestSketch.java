@@ -557,6 +557,7 @@ public final class NestSketch {
                 List.of(),
                 List.of(),
                 List.of(),
+                List.of(),
                 past);
     }
 

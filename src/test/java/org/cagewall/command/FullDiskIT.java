@@ -5,20 +5,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.BufferedReader;
-import java.io.File;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.Writer;
-import java.net.URL;
-import java.net.URLClassLoader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -106,7 +101,7 @@ class FullDiskIT {
     }
 
     private Process onASmallDisk(int megabytes, String... command) throws IOException {
-        String java = Jar.java() + " -Xmx256m -XX:+UseSerialGC -cp '" + classPath() + "' " + Main.class.getName();
+        String java = Jar.java() + " -Xmx256m -XX:+UseSerialGC -cp '" + Jar.classPath() + "' " + Main.class.getName();
         String copy = command[0].equals("restore") ? "" : "cp -r birds disk/ && ";
         String script = "mount -t tmpfs -o size=" + megabytes + "m tmpfs disk && " + copy + "exec " + java
                 + " --data disk/birds --today " + Cli.TODAY + " " + String.join(" ", command);
@@ -114,15 +109,6 @@ class FullDiskIT {
                 .directory(home.toFile())
                 .redirectError(errors.toFile())
                 .start();
-    }
-
-    /** That of this test, whoever runs it. */
-    private static String classPath() {
-        Stream<String> places = Main.class.getClassLoader() instanceof URLClassLoader loader
-                ? Stream.of(loader.getURLs()).map(URL::getPath)
-                : Stream.of(System.getProperty("java.class.path").split(File.pathSeparator));
-        return places.map(each -> Path.of(each).toAbsolutePath().toString())
-                .collect(Collectors.joining(File.pathSeparator));
     }
 
     private static boolean mayMount() throws InterruptedException {

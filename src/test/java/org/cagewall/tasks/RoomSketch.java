@@ -310,6 +310,7 @@ public final class RoomSketch {
                 List.of(),
                 List.of(),
                 List.of(),
+                List.of(),
                 List.of());
     }
 

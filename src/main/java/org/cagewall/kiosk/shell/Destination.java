@@ -48,8 +48,27 @@ public sealed interface Destination {
         BY_SCAN
     }
 
-    /** The day's list. */
-    record Today() implements Destination {}
+    /** The day's list, begun with one of its lines or with the next. */
+    record Today(Optional<String> task) implements Destination {
+
+        public Today() {
+            this(Optional.empty());
+        }
+
+        public static Today at(String task) {
+            return new Today(Optional.of(task));
+        }
+
+        @Override
+        public Destination section() {
+            return new Today();
+        }
+
+        @Override
+        public Destination comingBack() {
+            return new Today();
+        }
+    }
 
     /** What is to come. */
     record Ahead() implements Destination {}
@@ -90,15 +109,32 @@ public sealed interface Destination {
     record Setup() implements Destination {}
 
     /** Whom to phone and when, about a danger in the order that is right for it. */
-    record Phone(Optional<Danger> about) implements Destination {
+    record Phone(Optional<Danger> about, Optional<String> cage) implements Destination {
 
         public Phone() {
             this(Optional.empty());
         }
 
+        public Phone(Optional<Danger> about) {
+            this(about, Optional.empty());
+        }
+
         @Override
         public Destination section() {
             return new Phone();
+        }
+    }
+
+    /** What to do when something goes wrong: one of the dangers, or all of them to choose from. */
+    record Alarm(Optional<Danger> danger) implements Destination {
+
+        public Alarm() {
+            this(Optional.empty());
+        }
+
+        @Override
+        public Destination section() {
+            return new Alarm();
         }
     }
 

@@ -157,17 +157,17 @@ public final class Pen {
         } else if (outcome instanceof Outcome.Refused refused) {
             asking.tell(Message.of("shell.not-recorded"), refused.reason());
         } else if (outcome instanceof Outcome.Unwritten unwritten) {
-            askToTryAgain(unwritten.reason(), () -> record(lines, done, then));
+            askToTryAgain(unwritten, () -> record(lines, done, then));
         } else if (outcome instanceof Outcome.Failed failed) {
             notices.failed(failed.code());
         }
     }
 
     /** What was touched is kept until it is recorded or given up by a touch. */
-    private void askToTryAgain(Message reason, Runnable again) {
+    private void askToTryAgain(Outcome.Unwritten unwritten, Runnable again) {
         asking.ask(Question.of(
                 Message.of("shell.unwritten"),
-                Message.of("shell.unwritten-text", reason),
+                Message.of("shell.unwritten-text", unwritten.reason(), unwritten.code()),
                 Answer.main("again", Message.of("shell.try-again"), again),
                 Answer.leave("give-up", Message.of("shell.give-up"))));
     }
@@ -186,7 +186,7 @@ public final class Pen {
             } else if (outcome instanceof Outcome.Refused refused) {
                 asking.tell(Message.of("shell.not-recorded"), refused.reason());
             } else if (outcome instanceof Outcome.Unwritten unwritten) {
-                askToTryAgain(unwritten.reason(), () -> strike(touch, why));
+                askToTryAgain(unwritten, () -> strike(touch, why));
             } else if (outcome instanceof Outcome.Failed failed) {
                 notices.failed(failed.code());
             }

@@ -2,6 +2,7 @@ package org.cagewall.kiosk.today;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import javax.swing.JComponent;
@@ -61,8 +62,15 @@ final class Pages {
         for (Sign sign : Report.choices()) {
             choices.add(new Choice<>(sign.id(), words.say(sign.words()), sign));
         }
-        Chips<Sign> chips = Chips.someOf("signs", choices, chosen -> {});
-        Field note = Field.line("note", words.say("today.own-words"), "");
+        Optional<TodayDraft> draft = presenter.get().draftOf(page);
+        Field note = Field.line(
+                "note",
+                words.say("today.own-words"),
+                draft.map(TodayDraft::note).orElse(""));
+        Chips<Sign> chips = Chips.someOf(
+                        "signs", choices, chosen -> presenter.get().keep(page, chosen, note.value()))
+                .choose(draft.map(TodayDraft::signs).orElse(List.of()));
+        note.onChange(said -> presenter.get().keep(page, chips.chosen(), said));
         Stack stack = new Stack(16);
         stack.add(title(page.title()));
         stack.add(chips);

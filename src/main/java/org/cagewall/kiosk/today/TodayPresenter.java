@@ -20,6 +20,7 @@ import org.cagewall.desk.Desk;
 import org.cagewall.kiosk.shell.Answer;
 import org.cagewall.kiosk.shell.Asking;
 import org.cagewall.kiosk.shell.Destination;
+import org.cagewall.kiosk.shell.Halfway;
 import org.cagewall.kiosk.shell.Navigator;
 import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.Question;
@@ -60,18 +61,52 @@ public final class TodayPresenter {
     private final Shown<TodayState> shown;
     private LocalDate listed;
     private final Watch watch;
-    private Optional<String> touched = Optional.empty();
+    private final Halfway<TodayDraft> halfway;
+    private Optional<String> touched;
 
     public TodayPresenter(
-            Desk desk, Pen pen, Navigator navigator, Asking asking, Words words, Consumer<TodayState> view) {
+            Desk desk,
+            Pen pen,
+            Navigator navigator,
+            Asking asking,
+            Words words,
+            Halfway<TodayDraft> halfway,
+            Destination.Today here,
+            Consumer<TodayState> view) {
         this.desk = desk;
         this.pen = pen;
         this.navigator = navigator;
         this.asking = asking;
         this.words = words;
+        this.halfway = halfway;
+        this.touched = here.task();
         this.listed = desk.today();
         this.watch = new Watch(desk, this::refresh, pen, this::handedOn);
-        this.shown = new Shown<>(list(ownAudience(), partNow()), view);
+        DayPart part = here.task().flatMap(this::partOf).orElseGet(this::partNow);
+        this.shown = new Shown<>(list(ownAudience(), part), view);
+    }
+
+    /** What was open half-way when the list was left is open again. To be called once the screen is made. */
+    void takeUp() {
+        halfway.kept()
+                .filter(draft -> draft.person().equals(person()))
+                .ifPresent(draft -> shown.change(state -> state.showing(draft.page())));
+    }
+
+    private Optional<DayPart> partOf(String task) {
+        return DailyList.of(desk.room(), desk.today(), ownAudience()).stream()
+                .filter(each -> each.id().equals(task))
+                .findFirst()
+                .flatMap(Task::part);
+    }
+
+    /** Keeps what was touched on a page, until it is recorded or left by a touch. */
+    void keep(TodayState.Page page, Collection<Sign> signs, String note) {
+        halfway.keep(TodayDraft.of(page, signs, note, person()));
+    }
+
+    Optional<TodayDraft> draftOf(TodayState.Page page) {
+        return halfway.kept().filter(draft -> draft.page().equals(page));
     }
 
     /** Whether this person follows the sitter's list: a sitter, or whoever looks after the birds while the owner is away. */
@@ -190,6 +225,7 @@ public final class TodayPresenter {
 
     /** Back to the list from any other page. */
     void backToTheList() {
+        halfway.clear();
         shown.change(state -> list(state.audience(), state.part()));
     }
 
@@ -425,6 +461,7 @@ public final class TodayPresenter {
                     seen,
                     note,
                     Report.questions(seen))));
+            keep(shown.now().page(), seen, note);
         } else {
             record(at.cage(), at.part(), new Report(seen, Map.of()), note);
         }
@@ -446,6 +483,7 @@ public final class TodayPresenter {
     }
 
     private void told(String cage, Report report, long entry) {
+        halfway.clear();
         touched = Optional.empty();
         Optional<Danger> danger =
                 desk.room().cage(cage).flatMap(at -> report.dangers(at).stream().findFirst());
@@ -466,6 +504,11 @@ public final class TodayPresenter {
                         phones,
                         entry);
         shown.change(state -> list(state.audience(), state.part()).showing(page));
+    }
+
+    /** What was touched half-way stays, and is there again when one comes back. */
+    void alarm(Danger danger) {
+        navigator.go(new Destination.Alarm(Optional.of(danger)));
     }
 
     void phoned(Optional<Danger> about) {

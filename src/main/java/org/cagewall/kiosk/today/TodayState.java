@@ -134,12 +134,17 @@ public record TodayState(
     /** One caution: what it is about, and its sentences. */
     public record Caution(String title, String text) {}
 
-    /** When to stop and whom to phone. */
-    public record Stop(List<String> rules, List<Phone> phones) {
+    /**
+     * When to stop and whom to phone.
+     *
+     * @param agreed what was agreed by phone and holds today
+     */
+    public record Stop(List<String> rules, List<Phone> phones, List<String> agreed) {
 
         public Stop {
             rules = List.copyOf(rules);
             phones = List.copyOf(phones);
+            agreed = List.copyOf(agreed);
         }
     }
 

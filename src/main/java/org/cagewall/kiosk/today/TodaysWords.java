@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import org.cagewall.kiosk.kit.RowFace;
 import org.cagewall.kiosk.kit.TagKind;
 import org.cagewall.room.Cage;
+import org.cagewall.room.Call;
 import org.cagewall.room.DayPart;
 import org.cagewall.room.Room;
 import org.cagewall.room.Sign;
@@ -167,7 +168,16 @@ final class TodaysWords {
 
     TodayState.Stop stop() {
         return new TodayState.Stop(
-                Alarms.of(room, today).rules().stream().map(words::say).toList(), phones(Optional.empty()));
+                Alarms.of(room, today).rules().stream().map(words::say).toList(),
+                phones(Optional.empty()),
+                room.agreedOn(today).stream().map(this::agreed).toList());
+    }
+
+    private String agreed(Call call) {
+        String said = words.say(call.agreement());
+        return call.cage()
+                .map(cage -> words.say("today.agreed-at", room.cageName(cage), said))
+                .orElse(said);
     }
 
     List<TodayState.Phone> phones(Optional<Danger> about) {

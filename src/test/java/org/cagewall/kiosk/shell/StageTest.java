@@ -40,9 +40,9 @@ class StageTest {
         Painted painted = painted();
         painted.after(() -> stage.go(Destination.Cage.byHand("B3"))).press("nav.today");
         assertThat(happened).containsExactly("Wall shown", "Wall hidden", "Cage shown", "Cage hidden", "Today shown");
-        painted.after(stage::back);
+        painted.after(stage::escape);
         assertThat(stage.here()).isEqualTo(Destination.Cage.byHand("B3"));
-        painted.after(stage::back).after(stage::back);
+        painted.after(stage::escape).after(stage::escape);
         assertThat(stage.here()).isEqualTo(WALL);
         assertThat(painted.find("title", WrapLabel.class).getText()).isEqualTo("Wall");
     }

@@ -11,6 +11,7 @@ import org.cagewall.kiosk.Sat;
 import org.cagewall.kiosk.WithDaybook;
 import org.cagewall.kiosk.shell.Breadth;
 import org.cagewall.kiosk.shell.Destination;
+import org.cagewall.kiosk.shell.Halfway;
 import org.cagewall.kiosk.theme.Light;
 import org.cagewall.kiosk.theme.TextSize;
 import org.cagewall.room.Room;
@@ -23,6 +24,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 /** The day's list, touched by a sitter and by an owner, and read back from the record. */
 class TodayScreenTest extends WithDaybook {
+
+    private final Halfway<TodayDraft> halfway = new Halfway<>();
 
     @BeforeEach
     void away() {
@@ -61,7 +64,15 @@ class TodayScreenTest extends WithDaybook {
                         TextSize.NORMAL,
                         "Tomas",
                         new Destination.Today(),
-                        (pen, stage) -> new TodayScreen(book.desk(), pen, stage, stage, WORDS, Breadth.WHOLE))
+                        (pen, stage) -> new TodayScreen(
+                                book.desk(),
+                                pen,
+                                stage,
+                                stage,
+                                WORDS,
+                                Breadth.WHOLE,
+                                new Halfway<>(),
+                                new Destination.Today()))
                 .png("today-quiet")
                 .assertFit();
     }
@@ -227,6 +238,28 @@ class TodayScreenTest extends WithDaybook {
 
         assertThat(book.lines("struck-out")).hasSize(1);
         assertThat(text(today)).contains("Walked this row, all well", "1 of");
+    }
+
+    @Test
+    void whatWasTouchedHalfWayIsThereAgainWhenTheSitterComesBack() {
+        sitter(TextSize.NORMAL).press("act.different").press("signs.puffed-up").press("alarm.smoke");
+
+        Painted back = sitter(TextSize.NORMAL);
+        back.press("record").press("hurt.no").press("record");
+
+        assertThat(book.lines("\"check\"")).singleElement().asString().contains("puffed-up", "not-hurt");
+    }
+
+    @Test
+    void whatWasAgreedByPhoneShowsBesideTheListUntilItEnds() {
+        book.tell("""
+                {"deed":"phoned","cage":"A2","who":"Ines","about":"ill","agreed":"leave","until":"2026-04-14","by":"Tomas"}
+                """);
+
+        assertThat(text(sitter(TextSize.NORMAL).png("today-agreed").assertFit()))
+                .contains("A2: Agreed with Ines: leave it in peace, until 14 April");
+        book = book.on(DAY.plusDays(1));
+        assertThat(text(sitter(TextSize.NORMAL))).doesNotContain("Agreed with");
     }
 
     @Test
@@ -430,6 +463,7 @@ class TodayScreenTest extends WithDaybook {
                 size,
                 person,
                 new Destination.Today(),
-                (pen, stage) -> new TodayScreen(book.desk(), pen, stage, stage, WORDS, Breadth.WHOLE));
+                (pen, stage) -> new TodayScreen(
+                        book.desk(), pen, stage, stage, WORDS, Breadth.WHOLE, halfway, new Destination.Today()));
     }
 }
