@@ -6,6 +6,7 @@ import org.cagewall.room.Cage;
 import org.cagewall.room.CardFace;
 import org.cagewall.room.CardFaces;
 import org.cagewall.room.PrintedCard;
+import org.cagewall.room.Reason;
 import org.cagewall.room.RingLoss;
 import org.cagewall.room.RingStock;
 import org.cagewall.room.Role;
@@ -177,7 +178,7 @@ public sealed interface CardDeed extends Deed {
 
         @Override
         public Message words() {
-            return Message.of("deed.did.struck-out", entry, why);
+            return Message.of("deed.did.struck-out", entry, Reason.told(why));
         }
     }
 

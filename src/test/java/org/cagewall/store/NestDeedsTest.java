@@ -44,6 +44,17 @@ class NestDeedsTest extends InMemory {
     }
 
     @Test
+    void aReasonForPartingThatAnEarlierVersionKeptIsFoundUnderItsNewName() {
+        tell(line("parting-begun", "2026-04-10", "A1", "'reason':'hen-worn'"));
+        useDatabase(handle -> {
+            handle.execute("UPDATE parting SET reason = 'HEN_TIRED'");
+            updatesOf("V11__reasons_for_parting.sql").forEach(handle::execute);
+        });
+
+        assertThat(roomReadAnew()).isEqualTo(room());
+    }
+
+    @Test
     void anOlderLookRecordedLaterDoesNotHideTheYoungerOne() {
         told("egg-laid", "2026-03-12", "A1");
         candled("1", "full", "2026-03-22");

@@ -91,7 +91,16 @@ public final class AheadPresenter {
     }
 
     private void show(Ahead ahead) {
-        shown.change(state -> state.answered(said.subtitle(ahead), Optional.of(said.answer(ahead))));
+        shown.change(state -> state.answered(said.subtitle(ahead) + supposed(ahead), Optional.of(said.answer(ahead))));
+    }
+
+    /** Where no days away are planned and no other day was asked about, the day is nobody's. */
+    private String supposed(Ahead ahead) {
+        Room room = desk.room();
+        LocalDate today = desk.today();
+        boolean supposed =
+                room.absenceAfter(today).isEmpty() && ahead.question().clearBy().equals(usualDay(room, today));
+        return supposed ? words.say("ahead.supposed") : "";
     }
 
     private void fail(String why) {
