@@ -99,16 +99,10 @@ final class CagePresenter {
 
     private void refresh() {
         shown.change(state -> state(state.yesterday()));
-        cage().ifPresent(cage -> desk.log(
-                LogQuery.newest(ENTRIES).ofCage(cage.id()),
-                answer -> answer.fold(
-                        entries -> {
-                            log = Optional.of(entries);
-                            shown.change(state -> state(state.yesterday()));
-                            return true;
-                        },
-                        refused -> false,
-                        failed -> false)));
+        cage().ifPresent(cage -> desk.log(LogQuery.newest(ENTRIES).ofCage(cage.id()), pen.reading(entries -> {
+            log = Optional.of(entries);
+            shown.change(state -> state(state.yesterday()));
+        })));
     }
 
     private CageState state(boolean yesterday) {
@@ -197,7 +191,7 @@ final class CagePresenter {
     }
 
     void different() {
-        navigator.go(new Destination.Different(here.name(), Optional.empty(), how(), day()));
+        navigator.go(new Destination.Different(here.name(), Optional.empty(), how(), day(), here.comingBack()));
     }
 
     private How how() {

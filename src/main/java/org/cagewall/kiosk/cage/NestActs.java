@@ -333,13 +333,7 @@ final class NestActs {
         scribe.desk()
                 .log(
                         LogQuery.between(worn.day(), scribe.desk().today()),
-                        answer -> answer.fold(
-                                log -> {
-                                    then.accept(new RingEntries(scribe.room(), chick, worn, log));
-                                    return true;
-                                },
-                                refused -> false,
-                                failed -> false));
+                        scribe.pen().reading(log -> then.accept(new RingEntries(scribe.room(), chick, worn, log))));
     }
 
     private Optional<String> nextRing() {

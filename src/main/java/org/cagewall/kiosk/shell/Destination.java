@@ -74,13 +74,15 @@ public sealed interface Destination {
     }
 
     /**
-     * What is different at a cage, touched sign by sign; from there one comes back to where one was.
+     * What is different at a cage, touched sign by sign.
      *
      * @param part the round of the day on which it was seen, where that is known
      * @param how how the cage's page was reached
      * @param day on which it was seen
+     * @param from where one was and comes back to
      */
-    record Different(String cage, Optional<DayPart> part, How how, LocalDate day) implements Destination {
+    record Different(String cage, Optional<DayPart> part, How how, LocalDate day, Destination from)
+            implements Destination {
 
         @Override
         public Destination section() {

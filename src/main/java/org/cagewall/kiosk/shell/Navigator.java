@@ -15,7 +15,4 @@ public interface Navigator {
         go(destination);
         then.run();
     }
-
-    /** To where one was before; to the first screen, if there is nothing before. */
-    void back();
 }

@@ -254,7 +254,7 @@ public final class TodayPresenter {
     void backToTheList() {
         halfway.clear();
         if (different.isPresent()) {
-            navigator.back();
+            navigator.go(different.get().from());
         } else {
             shown.change(state -> list(state.audience(), state.part()));
         }
@@ -308,7 +308,7 @@ public final class TodayPresenter {
         long entry = task.closing().map(Task.Closing::entry).orElse(-1L);
         desk.log(
                 LogQuery.between(task.due().isBefore(desk.today()) ? task.due() : desk.today(), desk.today()),
-                answer -> answer.fold(
+                answer -> answer.then(
                         log -> askToTakeBack(log, entry), why -> cannotTakeBack(), code -> cannotTakeBack()));
     }
 
@@ -472,7 +472,7 @@ public final class TodayPresenter {
     }
 
     private void differentAt(String cage, Optional<DayPart> part) {
-        navigator.go(new Destination.Different(cage, part, How.HAND, desk.today()));
+        navigator.go(new Destination.Different(cage, part, How.HAND, desk.today(), new Destination.Today()));
     }
 
     private TodayState.Page different(Destination.Different at) {

@@ -332,10 +332,5 @@ class CagePresenterTest {
         public void go(Destination to) {
             said.add(to.toString());
         }
-
-        @Override
-        public void back() {
-            said.add("back");
-        }
     }
 }
