@@ -320,6 +320,7 @@ public final class RoomSketch {
                 initial.mostChicks(),
                 initial.mostRounds(),
                 initial.restMonths(),
-                initial.timetable());
+                initial.timetable(),
+                initial.rings());
     }
 }
