@@ -72,6 +72,9 @@ final class AtDesk {
         if (outcome instanceof Outcome.Refused refused) {
             throw new Refusal(refused.reason());
         }
+        if (outcome instanceof Outcome.Unwritten unwritten) {
+            throw new Broken(unwritten.code(), unwritten.reason());
+        }
         throw new Broken(((Outcome.Failed) outcome).code());
     }
 

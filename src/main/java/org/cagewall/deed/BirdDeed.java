@@ -455,7 +455,7 @@ public sealed interface BirdDeed extends Deed {
         }
     }
 
-    /** A bird gone for good, or so many of a flight not known one by one. */
+    /** A bird gone for good, or n birds of a flight not known one by one. */
     record BirdLeft(
             Optional<String> bird,
             @Within(least = 1, most = 500) Optional<Integer> count,

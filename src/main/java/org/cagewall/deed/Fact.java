@@ -17,6 +17,7 @@ import org.cagewall.room.How;
 import org.cagewall.room.Keeps;
 import org.cagewall.room.PartedFor;
 import org.cagewall.room.Permission;
+import org.cagewall.room.Reached;
 import org.cagewall.room.RingLoss;
 import org.cagewall.room.Role;
 import org.cagewall.room.Sex;
@@ -238,6 +239,18 @@ public sealed interface Fact {
             implements OfCage {}
 
     record Outcome(String task, boolean done, Optional<String> why, String person, Optional<LocalTime> clock)
+            implements OfRoom {}
+
+    record PhoneCall(
+            Optional<Long> cage,
+            String who,
+            String matter,
+            Reached reached,
+            Optional<String> agreed,
+            Optional<LocalDate> lastDay,
+            String person,
+            Optional<LocalTime> clock,
+            Optional<String> note)
             implements OfRoom {}
 
     record Absence() implements OfRoom {}

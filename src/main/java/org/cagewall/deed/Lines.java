@@ -42,6 +42,9 @@ public final class Lines {
     /** The longest line the record keeps, in characters. */
     public static final int LONGEST = 32_000;
 
+    /** What an export adds to a line is shorter than this. */
+    private static final int LONGEST_SEAL = 300;
+
     private static final JsonMapper JSON = JsonMapper.builder()
             .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
             .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
@@ -50,6 +53,9 @@ public final class Lines {
 
     /** More digits before the point than anything has that is measured in a birdroom. */
     private static final int MOST_DIGITS = 6;
+
+    /** More digits after the point than anybody writes who means tenths. */
+    private static final int MOST_WRITTEN_DIGITS = 20;
 
     /** What a deed that names an entry calls it in an export, where {@code entry} is the line's own number. */
     private static final String NAMED_ENTRY = "of";
@@ -92,7 +98,7 @@ public final class Lines {
      * @param today the date meant where the line has none
      */
     public static Read read(String text, LocalDate today) {
-        if (text.length() > LONGEST) {
+        if (text.length() > LONGEST + LONGEST_SEAL) {
             return new NotUnderstood(Message.of("line.too-long", LONGEST));
         }
         try {
@@ -100,11 +106,13 @@ public final class Lines {
             if (!(node instanceof ObjectNode object)) {
                 return new NotUnderstood(Message.of("line.no-object"));
             }
-            return understand(object, today);
+            return understand(object, text.length(), today);
         } catch (JacksonException e) {
             return new NotUnderstood(syntax(e));
         } catch (Misread e) {
             return new NotUnderstood(e.why);
+        } catch (ArithmeticException | NumberFormatException e) {
+            return new NotUnderstood(Message.of("line.too-many-digits"));
         }
     }
 
@@ -144,7 +152,7 @@ public final class Lines {
         return sealed.toString();
     }
 
-    private static Read understand(ObjectNode object, LocalDate today) {
+    private static Read understand(ObjectNode object, int length, LocalDate today) {
         Fields fields = new Fields(object);
         String name = fields.take("deed").map(Lines::text).orElseThrow(() -> new Misread("line.no-deed"));
         Class<? extends Record> kind = KINDS.get(name);
@@ -157,6 +165,9 @@ public final class Lines {
         boolean aboutIsOwn = has(kind, "about");
         boolean cageIsOwn = has(kind, "cage");
         Optional<Seal> seal = fields.seal();
+        if (seal.isEmpty() && length > LONGEST) {
+            throw new Misread("line.too-long", LONGEST);
+        }
         Told told = new Told(
                 fields.take("on").map(each -> date("on", each)).orElse(today),
                 fields.take("at").map(each -> time("at", each)),
@@ -327,11 +338,18 @@ public final class Lines {
     }
 
     private static BigDecimal number(String field, JsonNode node) {
-        BigDecimal given = node.isNumber() ? node.decimalValue().stripTrailingZeros() : null;
-        if (given == null || given.scale() > 1 || given.precision() - given.scale() > MOST_DIGITS) {
+        if (!node.isNumber() || !isOfAFewDigits(node.decimalValue())) {
             throw new Misread("line.no-decimal", field);
         }
-        return given.setScale(1);
+        return node.decimalValue().setScale(1);
+    }
+
+    /** Asked before anything is reckoned with it: a number of ten letters may have more digits than the memory holds. */
+    private static boolean isOfAFewDigits(BigDecimal given) {
+        boolean isSmall = (long) given.precision() - given.scale() <= MOST_DIGITS && given.scale() >= -MOST_DIGITS;
+        return isSmall
+                && given.scale() <= MOST_WRITTEN_DIGITS
+                && given.stripTrailingZeros().scale() <= 1;
     }
 
     private static <N extends Number> N within(String field, RecordComponent component, N number) {

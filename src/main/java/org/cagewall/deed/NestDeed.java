@@ -275,8 +275,8 @@ public sealed interface NestDeed extends Deed {
     }
 
     /**
-     * What lies in a nest when a room is begun in mid-season: so many eggs beside so many chicks, which were looked at
-     * that day. Dates are guesses: eggs so many days apart from the first, or up to the day told; chicks as many days
+     * What lies in a nest when a room is begun in mid-season: eggs beside chicks, which were looked at
+     * that day. Dates are guesses: eggs n days apart from the first, or up to the day told; chicks as many days
      * apart, the eldest of the age told.
      */
     record EggsFound(

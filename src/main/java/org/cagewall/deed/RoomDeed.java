@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import org.cagewall.room.Cage;
 import org.cagewall.room.FeedLine;
+import org.cagewall.room.FirstCall;
 import org.cagewall.room.Keeps;
 import org.cagewall.room.Permission;
 import org.cagewall.room.Person;
@@ -33,6 +34,8 @@ public sealed interface RoomDeed extends Deed {
             @Prose Optional<Anew<String>> rules,
             @Within(least = 15, most = 45) Optional<Integer> heatAct,
             @Within(least = 15, most = 45) Optional<Integer> heatPhone,
+            @Within(least = -20, most = 20) Optional<Integer> coldPhone,
+            Optional<FirstCall> illFirst,
             @Within(least = 1, most = 12) Optional<Integer> mostEggs,
             @Within(least = 1, most = 12) Optional<Integer> mostChicks,
             @Within(least = 1, most = 6) Optional<Integer> mostRounds,
@@ -41,7 +44,7 @@ public sealed interface RoomDeed extends Deed {
 
         @Override
         public List<Rule> judgedBy() {
-            return List.of(this::zoneIsStillOpen, this::actBeforePhone);
+            return List.of(this::zoneIsStillOpen, this::actBeforePhone, this::coldBelowHeat);
         }
 
         /** Days are dates in the room's zone, so it stays once there is a cage to have days. */
@@ -61,6 +64,13 @@ public sealed interface RoomDeed extends Deed {
             return Ruling.refusesIf(act > phone, "deed.heat-order", act, phone);
         }
 
+        private Ruling coldBelowHeat(Scene scene) {
+            Settings now = scene.room().settings();
+            int cold = coldPhone.orElse(now.coldPhone());
+            int heat = heatAct.orElse(now.heatAct());
+            return Ruling.refusesIf(cold >= heat, "deed.cold-order", cold, heat);
+        }
+
         @Override
         public List<Fact> facts(Scene scene) {
             List<Fact> facts = new ArrayList<>();
@@ -74,6 +84,8 @@ public sealed interface RoomDeed extends Deed {
             rules.ifPresent(it -> facts.add(new Fact.Setting("rules", it.value().orElse(""))));
             heatAct.ifPresent(it -> facts.add(new Fact.Setting("heat-act", it.toString())));
             heatPhone.ifPresent(it -> facts.add(new Fact.Setting("heat-phone", it.toString())));
+            coldPhone.ifPresent(it -> facts.add(new Fact.Setting("cold-phone", it.toString())));
+            illFirst.ifPresent(it -> facts.add(new Fact.Setting("ill-first", it.id())));
             mostEggs.ifPresent(it -> facts.add(new Fact.Setting("most-eggs", it.toString())));
             mostChicks.ifPresent(it -> facts.add(new Fact.Setting("most-chicks", it.toString())));
             mostRounds.ifPresent(it -> facts.add(new Fact.Setting("most-rounds", it.toString())));

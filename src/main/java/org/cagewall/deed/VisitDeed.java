@@ -7,10 +7,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.cagewall.room.Agreement;
 import org.cagewall.room.Answer;
 import org.cagewall.room.Cage;
+import org.cagewall.room.CallMatter;
 import org.cagewall.room.DayPart;
+import org.cagewall.room.Dishes;
 import org.cagewall.room.How;
+import org.cagewall.room.Reached;
 import org.cagewall.room.Room;
 import org.cagewall.room.Sign;
 import org.cagewall.text.Message;
@@ -123,7 +127,12 @@ public sealed interface VisitDeed extends Deed {
         }
     }
 
-    record TaskNotDone(@Prose String task, @Prose Optional<String> why) implements VisitDeed {
+    /** A task left undone: why, and of a feeding whether there is food and water all the same. */
+    record TaskNotDone(@Prose String task, @Prose Optional<String> why, Optional<Dishes> dishes) implements VisitDeed {
+
+        public TaskNotDone(String task, Optional<String> why) {
+            this(task, why, Optional.empty());
+        }
 
         @Override
         public List<Rule> judgedBy() {
@@ -138,7 +147,9 @@ public sealed interface VisitDeed extends Deed {
 
         @Override
         public Message words() {
-            return Message.of("deed.did.task-not-done", kind(task), why.orElse("-"));
+            String reason = why.orElse("-");
+            return dishes.map(it -> Message.of("deed.did.task-not-done-dishes", kind(task), reason, it))
+                    .orElse(Message.of("deed.did.task-not-done", kind(task), reason));
         }
 
         @Override
@@ -182,12 +193,76 @@ public sealed interface VisitDeed extends Deed {
         }
     }
 
-    /** A call: who was phoned, what about, and what was agreed. */
-    record Phoned(String who, @Prose String about, @Prose Optional<String> agreed) implements VisitDeed {
+    /**
+     * A call.
+     *
+     * @param who with whom
+     * @param about what about: a {@link CallMatter} by its name, or own words
+     * @param agreed what was agreed: an {@link Agreement} by its name, or own words
+     * @param reached whether anybody answered, or the other one phoned; left out, somebody was phoned and spoken to
+     * @param until the last day on which that holds
+     */
+    record Phoned(
+            Optional<String> cage,
+            String who,
+            @Prose String about,
+            @Prose Optional<String> agreed,
+            Optional<Reached> reached,
+            Optional<LocalDate> until)
+            implements VisitDeed {
 
         @Override
         public List<Rule> judgedBy() {
-            return List.of();
+            return Stream.concat(cage.map(CageRules::known).stream(), Stream.<Rule>of(this::endsAfterItBegan))
+                    .toList();
+        }
+
+        private Ruling endsAfterItBegan(Scene scene) {
+            return until.filter(last -> last.isBefore(scene.on()))
+                    .map(last -> Ruling.refuses("deed.agreed-past", last, scene.on()))
+                    .orElse(Ruling.ALLOWED);
+        }
+
+        @Override
+        public List<Fact> facts(Scene scene) {
+            return List.of(new Fact.PhoneCall(
+                    cage.map(name -> scene.theCage(name).id()),
+                    who,
+                    about,
+                    reached.orElse(Reached.SPOKE),
+                    agreed,
+                    until,
+                    by(scene),
+                    scene.told().at(),
+                    scene.told().note()));
+        }
+
+        @Override
+        public Message words() {
+            Message matter = CallMatter.told(about);
+            String how = reached.filter(it -> it != Reached.SPOKE)
+                    .map(it -> "-" + it.word())
+                    .orElse("");
+            return agreed.map(it -> Message.of("deed.did.phoned-agreed" + how, who, matter, Agreement.told(it)))
+                    .orElse(Message.of("deed.did.phoned" + how, who, matter));
+        }
+
+        @Override
+        public List<String> mentionsCages() {
+            return cage.stream().toList();
+        }
+    }
+
+    /**
+     * Something that goes wrong in the room, or with a bird nobody knows the cage of.
+     *
+     * @param cage where, if that is known
+     */
+    record AlarmRaised(Optional<String> cage, CallMatter alarm) implements VisitDeed {
+
+        @Override
+        public List<Rule> judgedBy() {
+            return cage.map(CageRules::known).stream().toList();
         }
 
         @Override
@@ -197,8 +272,12 @@ public sealed interface VisitDeed extends Deed {
 
         @Override
         public Message words() {
-            return agreed.map(it -> Message.of("deed.did.phoned-agreed", who, about, it))
-                    .orElse(Message.of("deed.did.phoned", who, about));
+            return Message.of("deed.did.alarm-raised", alarm);
+        }
+
+        @Override
+        public List<String> mentionsCages() {
+            return cage.stream().toList();
         }
     }
 

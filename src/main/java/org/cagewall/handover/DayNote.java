@@ -19,7 +19,7 @@ import org.cagewall.tasks.Task;
 import org.cagewall.text.Message;
 
 /**
- * What the owner is told of one day in a short message, made of what was recorded and of nothing else. Immutable; any
+ * One day in a short message to the owner, made of what was recorded and of nothing else. Immutable; any
  * thread.
  *
  * @param sentences the most urgent first, after how many cages were seen
@@ -104,10 +104,10 @@ public record DayNote(LocalDate day, List<Message> sentences) {
         }
         List<Message> notDone = new ArrayList<>();
         byReason.forEach((why, tasks) ->
-                notDone.add(why.map(reason -> Message.of("daynote.not-done-why", together(tasks), reason))
-                        .orElseGet(() -> Message.of("daynote.not-done", together(tasks)))));
+                notDone.add(why.map(reason -> Message.of("daynote.not-done-why", together(room, tasks), reason))
+                        .orElseGet(() -> Message.of("daynote.not-done", together(room, tasks)))));
         if (!open.isEmpty()) {
-            notDone.add(Message.of("daynote.open", together(open)));
+            notDone.add(Message.of("daynote.open", together(room, open)));
         }
         return notDone;
     }
@@ -121,7 +121,7 @@ public record DayNote(LocalDate day, List<Message> sentences) {
     }
 
     /** The cages of one kind of task are named once. */
-    private static List<Message> together(List<Task> tasks) {
+    private static List<Message> together(Room room, List<Task> tasks) {
         Map<Message, List<String>> cages = new LinkedHashMap<>();
         for (Task task : tasks) {
             List<String> at = cages.computeIfAbsent(task.words(), any -> new ArrayList<>());
@@ -130,7 +130,7 @@ public record DayNote(LocalDate day, List<Message> sentences) {
         return cages.entrySet().stream()
                 .map(each -> each.getValue().isEmpty()
                         ? each.getKey()
-                        : Message.of("daynote.at", each.getKey(), each.getValue()))
+                        : Message.of("daynote.at", each.getKey(), Spans.of(room, each.getValue())))
                 .toList();
     }
 

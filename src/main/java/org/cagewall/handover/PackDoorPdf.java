@@ -83,7 +83,7 @@ record PackDoorPdf(PackLeafPdf leaf, Words words) {
             leaf.down(9);
         }
         leaf.down(1.5);
-        leaf.text(words.say("pack.next-phone"), PackLeafPdf.TEXT, Ink.BLACK, LEFT, WIDTH);
+        leaf.text(words.say("danger.next"), PackLeafPdf.TEXT, Ink.BLACK, LEFT, WIDTH);
         leaf.down(2.5);
         leaf.blank(words.say("pack.emergency"), LEFT, RIGHT);
         leaf.down(8);

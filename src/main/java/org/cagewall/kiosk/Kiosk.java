@@ -12,6 +12,8 @@ import javax.swing.Timer;
 import org.cagewall.desk.DataFolder;
 import org.cagewall.desk.Desk;
 import org.cagewall.kiosk.ahead.AheadScreen;
+import org.cagewall.kiosk.alarm.AlarmHalf;
+import org.cagewall.kiosk.alarm.AlarmScreen;
 import org.cagewall.kiosk.birds.BirdsScreen;
 import org.cagewall.kiosk.cage.CageScreen;
 import org.cagewall.kiosk.cards.CardsScreen;
@@ -29,6 +31,7 @@ import org.cagewall.kiosk.shell.Breadth;
 import org.cagewall.kiosk.shell.CameraSettings;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.shell.EventThread;
+import org.cagewall.kiosk.shell.Halfway;
 import org.cagewall.kiosk.shell.KeySink;
 import org.cagewall.kiosk.shell.KioskSettings;
 import org.cagewall.kiosk.shell.Navigator;
@@ -41,6 +44,7 @@ import org.cagewall.kiosk.shell.Shell;
 import org.cagewall.kiosk.shell.Stage;
 import org.cagewall.kiosk.shell.WindowMode;
 import org.cagewall.kiosk.theme.Light;
+import org.cagewall.kiosk.today.TodayDraft;
 import org.cagewall.kiosk.today.TodayPresenter;
 import org.cagewall.kiosk.today.TodayScreen;
 import org.cagewall.kiosk.wall.WallScreen;
@@ -74,6 +78,8 @@ public final class Kiosk {
     private final Sheets sheets;
     private final CardReader reader;
     private final Lookout lookout;
+    private final Halfway<TodayDraft> halfReport = new Halfway<>();
+    private final Halfway<AlarmHalf> halfAlarm = new Halfway<>();
     private final Small small = new SmallSwitch();
     private final Consumer<Room> recorded = room -> changed();
     private Optional<Shell> shell = Optional.empty();
@@ -272,7 +278,8 @@ public final class Kiosk {
                 .with(Destination.Scan.class, scan -> new ScanScreen(desk, lookout, small, words, this::paste))
                 .with(
                         Destination.Today.class,
-                        today -> new TodayScreen(desk, pen, navigator, sheets, words, stage.breadth()))
+                        today -> new TodayScreen(
+                                desk, pen, navigator, sheets, words, stage.breadth(), halfReport, today))
                 .with(Destination.Birds.class, birds -> new BirdsScreen(desk, pen, navigator, sheets, notices, words))
                 .with(
                         Destination.Setup.class,
@@ -281,7 +288,10 @@ public final class Kiosk {
                 .with(
                         Destination.Handover.class,
                         handover -> new HandoverScreen(desk, pen, navigator, sheets, notices, words))
-                .with(Destination.Phone.class, phone -> new PhoneScreen(desk, pen, sheets, words, phone.urgency()))
+                .with(Destination.Phone.class, phone -> new PhoneScreen(desk, pen, navigator, sheets, words, phone))
+                .with(
+                        Destination.Alarm.class,
+                        alarm -> new AlarmScreen(desk, pen, navigator, words, halfAlarm, alarm.danger()))
                 .with(Destination.CloseTheDay.class, close -> new ClosingScreen(desk, pen, navigator, sheets, words))
                 .with(Destination.Cards.class, cards -> new CardsScreen(desk, pen, navigator, notices, words, cards));
     }
@@ -330,6 +340,7 @@ public final class Kiosk {
         places.add(place("wall", new Destination.Wall()));
         places.add(place("today", new Destination.Today()));
         if (isSitter()) {
+            places.add(place("alarm", new Destination.Alarm()));
             places.add(place("phone", new Destination.Phone()));
             places.add(place("close", new Destination.CloseTheDay()));
         } else {

@@ -113,7 +113,12 @@ public record Ahead(
     }
 
     private static Nests nests(Room room, Course course, Question question, List<FosterMove> fosters) {
-        return new Nests(room.cage(course.nest().cage()).orElseThrow(), course, question, fosters);
+        return new Nests(
+                room.cage(course.nest().cage()).orElseThrow(),
+                course,
+                question,
+                fosters,
+                away(room, question.clearBy()).flatMap(Absence::second));
     }
 
     /** The days away that the question is about: those that run on its day, or begin after it. */

@@ -29,7 +29,7 @@ import org.cagewall.room.ToldDay;
  * @param young what lies in the nest: chicks, then eggs
  * @param laying what may still be laid
  * @param stages how the pair is parted
- * @param longestIncubation after so many days sat an egg has had its time
+ * @param longestIncubation days sat after which an egg has had its time
  */
 record Course(
         Outlook nest, int today, List<Young> young, Optional<Laying> laying, Stages stages, int longestIncubation) {
@@ -117,6 +117,13 @@ record Course(
                 Optional.empty(),
                 stages,
                 longestIncubation);
+    }
+
+    /** Whether an egg has pipped, or has been sat on for more than half of the usual days. */
+    boolean isPastHalfOfSitting(Young egg) {
+        int usual = WorkingBack.usual(nest.timetable(), Timing.INCUBATION);
+        return egg.lying().flatMap(lying -> lying.egg().pipped()).isPresent()
+                || egg.satFrom().isPresent() && 2 * (today - egg.satFrom().getAsInt()) > usual;
     }
 
     /** Whether it leans on a day that was the keeper's guess. */

@@ -14,15 +14,19 @@ public record WayOut(Way way, Window clear, Message words, Message cost) {
 
     /** The kinds of them. */
     public enum Way {
-        /** Take the later eggs away and put dummies in. */
+        /** Take the later eggs away and put dummies in, as long as they are not half-way to hatching. */
         DUMMIES,
-        /** Take the box off now. */
+        /** Take the box off now: never with a chick in it, nor with eggs that are half-way to hatching. */
         BOX_OFF,
         /** Move the late eggs to another nest. */
         FOSTER,
         /** The hen out early; the cock rears. */
         HEN_OUT_EARLY,
-        /** Leave it to the one who looks after the room. */
+        /** Go on a later day. */
+        LATER,
+        /** Another keeper does what only a keeper can. */
+        KEEPER,
+        /** Leave it as it is to the one who looks after the room. */
         SITTER
     }
 }

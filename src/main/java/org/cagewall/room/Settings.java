@@ -13,10 +13,12 @@ import org.cagewall.text.Message;
  * @param ringsIssued the day of the year on which the new rings are issued
  * @param heatAct room temperature in C from which shade and air are given
  * @param heatPhone room temperature in C from which the sitter phones
- * @param mostEggs so many eggs one hen covers
- * @param mostChicks so many chicks one pair feeds
- * @param mostRounds after so many rounds a pair is parted
- * @param restMonths so many months a hen rests before she is paired again
+ * @param coldPhone room temperature in C at which, and below, the sitter phones
+ * @param illFirst who is phoned first for an ill bird
+ * @param mostEggs the most eggs one hen covers
+ * @param mostChicks the most chicks one pair feeds
+ * @param mostRounds a pair is parted after n rounds
+ * @param restMonths a hen rests n months before she is paired again
  * @param timetable what the owner has set in place of a species' timetable: under {@code budgerigar.incubation} the days
  *     {@code 17 18 21}
  * @param rings of which year, whose and what colour the rings are that are bought
@@ -30,6 +32,8 @@ public record Settings(
         Optional<String> rules,
         int heatAct,
         int heatPhone,
+        int coldPhone,
+        FirstCall illFirst,
         int mostEggs,
         int mostChicks,
         int mostRounds,
@@ -55,7 +59,7 @@ public record Settings(
     }
 
     /**
-     * What holds until the owner says otherwise. Heat limits, eggs, chicks and rest: common practice, no source; for
+     * What holds until the owner says otherwise. Limits of heat and cold, eggs, chicks and rest: common practice, no source; for
      * lovebirds 4 chicks are advised. Rounds: usual club advice, from memory.
      */
     public static Settings initial(ZoneId zone) {
@@ -68,6 +72,8 @@ public record Settings(
                 Optional.empty(),
                 30,
                 32,
+                5,
+                FirstCall.OWNER,
                 6,
                 5,
                 2,

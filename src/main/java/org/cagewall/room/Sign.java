@@ -14,6 +14,8 @@ public enum Sign {
     PUFFED_UP,
     NOT_EATING,
     GASPING,
+    TAIL_BOBS,
+    STRAINING,
     BLEEDING,
     DEAD,
     MISSING,

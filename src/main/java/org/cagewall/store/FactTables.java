@@ -79,6 +79,7 @@ final class FactTables {
             Fact.NestLook.class,
             Fact.SplitRing.class,
             Fact.Outcome.class,
+            Fact.PhoneCall.class,
             Fact.Absence.class,
             Fact.AbsencePlan.class,
             Fact.LeaveAlone.class,

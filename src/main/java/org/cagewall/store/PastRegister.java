@@ -139,7 +139,7 @@ final class PastRegister implements Register {
                 .filter(entry -> entry > 0);
     }
 
-    /** What is told of an egg, or of a chick, leans on what told that it was there. */
+    /** What was recorded of an egg, or of a chick, leans on the entry by which it was there. */
     private Stream<Long> leaningOnItsEggs(long number) {
         return Stream.of(Fact.Egg.class, Fact.Hatching.class, Fact.Ringing.class)
                 .flatMap(ground -> FactTables.KINDS.stream()

@@ -29,7 +29,9 @@ import org.cagewall.room.Absence;
 import org.cagewall.room.Answer;
 import org.cagewall.room.Bird;
 import org.cagewall.room.Cage;
+import org.cagewall.room.Call;
 import org.cagewall.room.Departure;
+import org.cagewall.room.FirstCall;
 import org.cagewall.room.Look;
 import org.cagewall.room.Outing;
 import org.cagewall.room.Pair;
@@ -121,6 +123,7 @@ final class RoomReader {
         parts.readRoom();
         parts.since = BEFORE_ALL;
         parts.outcomes = parts.readOutcomes();
+        parts.calls = parts.readCalls();
         parts.cages = byId(new CageReader(handle).all(), Cage::id);
         parts.birds = byId(readBirds(Scope.EVER), Bird::id);
         parts.readPairs(new HashSet<>(KeptStatements.numbers(handle, "SELECT entry FROM pairing")));
@@ -397,6 +400,7 @@ final class RoomReader {
         private List<Visit> visits = List.of();
         private List<Visit> unread = List.of();
         private List<TaskOutcome> outcomes = List.of();
+        private List<Call> calls = List.of();
         private List<RingStock> rings = List.of();
         private List<String> spoilt = List.of();
         private List<String> worn = List.of();
@@ -427,6 +431,7 @@ final class RoomReader {
             visits = before.visits();
             unread = before.unread();
             outcomes = before.outcomes();
+            calls = before.calls();
             rings = before.rings();
             spoilt = before.ringsSpoilt();
             worn = before.ringsWorn();
@@ -456,6 +461,9 @@ final class RoomReader {
             }
             if (kinds.contains(Fact.Outcome.class) || !since.equals(sinceBefore)) {
                 outcomes = readOutcomes();
+            }
+            if (kinds.contains(Fact.PhoneCall.class) || !since.equals(sinceBefore)) {
+                calls = readCalls();
             }
             if (kinds.contains(Fact.RingStock.class)) {
                 rings = readRings();
@@ -504,6 +512,23 @@ final class RoomReader {
                     .toList();
         }
 
+        private List<Call> readCalls() {
+            return FactTables.select(handle, Fact.PhoneCall.class, "day >= ? OR last_day >= ?", since, today).stream()
+                    .map(row -> new Call(
+                            row.entry(),
+                            row.fact().cage(),
+                            row.fact().who(),
+                            row.fact().matter(),
+                            row.fact().reached(),
+                            row.fact().agreed(),
+                            row.fact().lastDay(),
+                            row.fact().person(),
+                            row.day(),
+                            row.fact().clock(),
+                            row.fact().note()))
+                    .toList();
+        }
+
         private Settings readSettings() {
             Map<String, String> set = new HashMap<>();
             FactTables.all(handle, Fact.Setting.class)
@@ -520,6 +545,10 @@ final class RoomReader {
                     setTo(set, "rules"),
                     number(set, "heat-act").orElse(initial.heatAct()),
                     number(set, "heat-phone").orElse(initial.heatPhone()),
+                    number(set, "cold-phone").orElse(initial.coldPhone()),
+                    Optional.ofNullable(set.get("ill-first"))
+                            .flatMap(FirstCall::of)
+                            .orElse(initial.illFirst()),
                     number(set, "most-eggs").orElse(initial.mostEggs()),
                     number(set, "most-chicks").orElse(initial.mostChicks()),
                     number(set, "most-rounds").orElse(initial.mostRounds()),
@@ -716,6 +745,7 @@ final class RoomReader {
                     visits,
                     unread,
                     outcomes,
+                    calls,
                     rings,
                     spoilt,
                     worn,

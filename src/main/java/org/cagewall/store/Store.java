@@ -40,13 +40,15 @@ public final class Store implements AutoCloseable {
 
     private final String url;
     private final Optional<Glance> glance;
+    private final List<SameFile> files;
     private Optional<Jdbi> jdbi = Optional.empty();
     private Optional<Handle> recording = Optional.empty();
     private Optional<End> last = Optional.empty();
 
-    private Store(String url, Optional<Glance> glance) {
+    private Store(String url, Optional<Path> place) {
         this.url = url;
-        this.glance = glance;
+        this.glance = place.map(Glance::new);
+        this.files = place.map(Database::files).orElse(List.of());
     }
 
     /** Where Derby writes of its own troubles. Must be said before the first store is opened. */
@@ -56,6 +58,16 @@ public final class Store implements AutoCloseable {
 
     public static boolean exists(Path place) {
         return Database.exists(place);
+    }
+
+    /** Whether it can be told if there is one: not in a folder that one may not look into. */
+    public static boolean canBeTold(Path place) {
+        return Database.exists(place) || Database.isMissing(place);
+    }
+
+    /** The number of the schema that this version writes. */
+    public static int schema() {
+        return Database.SCHEMA;
     }
 
     /**
@@ -84,8 +96,20 @@ public final class Store implements AutoCloseable {
      * @throws StoreProblem when it cannot be opened, with the reason as a sentence
      */
     public static Store open(Path place) {
-        Database.open(place);
-        return new Store(Database.url(place), Optional.of(new Glance(place)));
+        return open(place, reading -> {});
+    }
+
+    /**
+     * Opens the record that is there.
+     *
+     * @param beforeUpdate what is done with the record as it stands before an old one gets the schema of this version;
+     *     what it throws leaves the record as it was
+     * @throws StoreProblem when it cannot be opened, with the reason as a sentence
+     */
+    public static Store open(Path place, Consumer<Reading> beforeUpdate) {
+        Database.open(place, () -> Database.jdbi(Database.url(place))
+                .useTransaction(handle -> beforeUpdate.accept(new Reading(handle))));
+        return new Store(Database.url(place), Optional.of(place));
     }
 
     /** Opens a database by Derby's address for it, as tests do that keep theirs in memory. */
@@ -129,7 +153,7 @@ public final class Store implements AutoCloseable {
             try {
                 place.keep(Database.head(url), room);
             } catch (IOException | SQLException e) {
-                throw new StoreProblem(Message.of("store.cannot-write"), e);
+                throw Database.unwritten(e);
             }
         });
     }
@@ -145,14 +169,18 @@ public final class Store implements AutoCloseable {
      * @param known the room as the person saw it; where the record has gone on since, it is read anew and the deeds are
      *     judged by that
      * @param now the real instant, kept with every entry
+     * @throws StoreProblem when nothing could be recorded, or what was written is no longer where it belongs
      */
     public Recording record(Room known, List<Line> lines, LocalDate today, Instant now) {
+        requireInPlace();
         try {
             Touch touch = recording().inTransaction(handle -> {
                 Touch made = new Touch(handle, known, today, now);
                 made.record(lines, last);
+                requireInPlace();
                 return made;
             });
+            requireInPlace();
             last = Optional.of(touch.end());
             return touch.done();
         } catch (RolledBack e) {
@@ -160,13 +188,27 @@ public final class Store implements AutoCloseable {
         } catch (JdbiException e) {
             return violated(e)
                     .map(reason -> (Recording) new Recording.Refused(lines.size() - 1, reason))
-                    .orElseThrow(() -> new StoreProblem(Message.of("store.cannot-write"), e));
+                    .orElseThrow(() -> Database.unwritten(e));
         }
     }
 
-    /** Lends a reading of the record on a connection of its own. */
+    private void requireInPlace() {
+        SameFile.missing(files).ifPresent(why -> {
+            throw new StoreProblem(why);
+        });
+    }
+
+    /**
+     * Lends a reading of the record on a connection of its own.
+     *
+     * @throws StoreProblem when a page of it is damaged
+     */
     public <T> T read(Function<Reading, T> use) {
-        return jdbi().inTransaction(handle -> use.apply(new Reading(handle)));
+        try {
+            return jdbi().inTransaction(handle -> use.apply(new Reading(handle)));
+        } catch (JdbiException e) {
+            throw Database.isDamaged(e) ? new StoreProblem(Message.of("store.damaged"), e) : e;
+        }
     }
 
     /**
@@ -180,10 +222,25 @@ public final class Store implements AutoCloseable {
         return recording().inTransaction(handle -> new Touch(handle, room(today), today, Instant.EPOCH).restore(lines));
     }
 
+    /** Lets go of the database after something broke, and adds to that what it says to it; the next use opens it anew. */
+    public void letGo(Throwable broken) {
+        Endings.after(broken, this::close);
+    }
+
+    /**
+     * Shuts the database. One whose files have gone is left as it is: to shut it would write into whatever lies in their
+     * place.
+     *
+     * @throws StoreProblem when it does not end in good order
+     */
     @Override
-    public void close() {
-        recording.ifPresent(Handle::close);
-        Database.shutDown(url);
+    public synchronized void close() {
+        requireInPlace();
+        Optional<Handle> opened = recording;
+        recording = Optional.empty();
+        jdbi = Optional.empty();
+        last = Optional.empty();
+        Endings.all(() -> opened.ifPresent(Handle::close), () -> Database.shutDown(url));
     }
 
     /** Made when it is first needed: a glance needs none. */
@@ -469,7 +526,31 @@ public final class Store implements AutoCloseable {
             Line line = understood.line();
             Scene scene = new Scene(room, register, line.told(), today, entry);
             entries.clear();
-            keep(scene, line.deed(), sealed.line(), sealed.recorded());
+            try {
+                keep(scene, line.deed(), sealed.line(), sealed.recorded());
+            } catch (RuntimeException e) {
+                throw notRestored(line, scene, e);
+            }
+        }
+
+        /** Which entry cannot be put back, and why, as the rules tell it or else the schema. */
+        private static StoreProblem notRestored(Line line, Scene scene, RuntimeException broken) {
+            if (Database.isFull(broken)) {
+                return Database.unwritten(broken);
+            }
+            Message why =
+                    judged(line.beingSure(), scene).or(() -> violated(broken)).orElse(Message.of("store.entry-odd"));
+            return new StoreProblem(Message.of("store.entry-refused", scene.entry(), why), broken);
+        }
+
+        private static Optional<Message> judged(Line line, Scene scene) {
+            try {
+                return Rules.judge(line, scene) instanceof Ruling.Refused refused
+                        ? Optional.of(refused.reason())
+                        : Optional.empty();
+            } catch (RuntimeException e) {
+                return Optional.empty();
+            }
         }
     }
 }

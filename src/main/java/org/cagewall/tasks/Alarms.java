@@ -2,6 +2,7 @@ package org.cagewall.tasks;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -13,10 +14,10 @@ import org.cagewall.room.Room;
 import org.cagewall.text.Message;
 
 /**
- * The three rules to stop and phone, and whom. Immutable; any thread.
+ * When to stop and phone, and whom. Immutable; any thread.
  *
- * @param rules what to phone about, in whole sentences
- * @param phones whom to phone, the first first
+ * @param rules what to phone about, in whole sentences, each naming the dangers of a group
+ * @param phones whom to phone for an ill bird, the first first
  */
 public record Alarms(List<Message> rules, List<Phone> phones) {
 
@@ -29,33 +30,60 @@ public record Alarms(List<Message> rules, List<Phone> phones) {
         VET
     }
 
-    /** Somebody to phone; without a number where none is known. */
-    public record Phone(Who who, String name, Optional<String> number) {}
+    /**
+     * Somebody to phone; without a number where none is known.
+     *
+     * @param first what this one is the first for, where that is not all the same one
+     */
+    public record Phone(Who who, String name, Optional<String> number, Optional<Message> first) {
+
+        public Phone(Who who, String name, Optional<String> number) {
+            this(who, name, number, Optional.empty());
+        }
+
+        private Phone firstFor(String what) {
+            return new Phone(who, name, number, Optional.of(Message.of("danger." + what)));
+        }
+    }
 
     public Alarms {
         rules = List.copyOf(rules);
         phones = List.copyOf(phones);
     }
 
-    /** The rules with the room's own heat limit, and the phones of the absence that runs, or else comes next. */
+    /** The rules with the room's own limits, and the phones of the absence that runs, or else comes next. */
     public static Alarms of(Room room, LocalDate date) {
         return new Alarms(
-                List.of(
-                        Message.of("tasks.alarm-ill"),
-                        Message.of("tasks.alarm-gone"),
-                        Message.of("tasks.alarm-room", room.settings().heatPhone())),
-                phones(room, date));
+                Arrays.stream(Danger.Group.values())
+                        .filter(group -> group != Danger.Group.WATCH)
+                        .map(group -> group.rule(room))
+                        .toList(),
+                illFirst(
+                        usual(room, date),
+                        Who.valueOf(room.settings().illFirst().name())));
     }
 
-    /** Whom to phone in this order where it is urgent: the vet first. */
-    public List<Phone> phones(Urgency urgency) {
-        boolean vetFirst = urgency == Urgency.VET_FIRST;
-        return phones.stream()
-                .sorted(Comparator.comparing(phone -> vetFirst && phone.who() != Who.VET))
+    /** Whom to phone about this danger: the one named for an ill bird first only where a bird's health is at stake. */
+    public List<Phone> phones(Danger danger) {
+        return danger.isIllness()
+                ? phones
+                : phones.stream().sorted(Comparator.comparing(Phone::who)).toList();
+    }
+
+    private static List<Phone> illFirst(List<Phone> usual, Who first) {
+        List<Phone> ordered = usual.stream()
+                .sorted(Comparator.comparing(phone -> phone.who() != first))
                 .toList();
+        return ordered.equals(usual)
+                ? usual
+                : ordered.stream()
+                        .map(phone -> phone.equals(ordered.get(0))
+                                ? phone.firstFor("first-ill")
+                                : phone.equals(usual.get(0)) ? phone.firstFor("first-else") : phone)
+                        .toList();
     }
 
-    private static List<Phone> phones(Room room, LocalDate date) {
+    private static List<Phone> usual(Room room, LocalDate date) {
         Optional<Absence> absence = room.absenceOn(date).or(() -> room.absenceAfter(date));
         List<Phone> phones = new ArrayList<>();
         room.owner().map(owner -> phone(Who.OWNER, owner)).ifPresent(phones::add);

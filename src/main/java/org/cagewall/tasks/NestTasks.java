@@ -28,7 +28,7 @@ import org.cagewall.text.Message;
  */
 final class NestTasks {
 
-    /** For so many days before it may be done a task is in the list as coming soon. Common practice, no source. */
+    /** A task is in the list as coming soon n days before it may be done. Common practice, no source. */
     private static final int SOON_DAYS = 2;
 
     private final Room room;
@@ -135,7 +135,7 @@ final class NestTasks {
         return Optional.of(window).filter(it -> it.isPast(date));
     }
 
-    /** The next round is told of while it may begin, and not after: not every pair goes on. */
+    /** The next round is in the list while it may begin, and not after: not every pair goes on. */
     private Optional<Window> notLate(Window window) {
         return Optional.of(window).filter(it -> !it.isPast(date));
     }

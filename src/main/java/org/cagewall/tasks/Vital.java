@@ -3,7 +3,6 @@ package org.cagewall.tasks;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import org.cagewall.room.Sign;
 import org.cagewall.text.Message;
 
@@ -13,20 +12,20 @@ import org.cagewall.text.Message;
  * for all; that there are three of them, and these, is common practice, no source.
  */
 public enum Vital {
-    EATING(Sign.EATING, Sign.NOT_EATING, Reply.NO, Sign.NOT_EATING),
-    UPRIGHT(Sign.UPRIGHT, Sign.NOT_UPRIGHT, Reply.NO, Sign.ON_FLOOR, Sign.GASPING),
-    HURT(Sign.HURT, Sign.NOT_HURT, Reply.YES, Sign.BLEEDING);
+    EATING(Sign.EATING, Sign.NOT_EATING, Reply.YES, Sign.NOT_EATING),
+    UPRIGHT(Sign.UPRIGHT, Sign.NOT_UPRIGHT, Reply.YES, Sign.GASPING, Sign.TAIL_BOBS),
+    HURT(Sign.HURT, Sign.NOT_HURT, Reply.NO, Sign.BLEEDING);
 
     private final Sign yes;
     private final Sign no;
-    private final Reply bad;
-    private final List<Sign> saysBad;
+    private final Reply good;
+    private final List<Sign> answered;
 
-    Vital(Sign yes, Sign no, Reply bad, Sign... saysBad) {
+    Vital(Sign yes, Sign no, Reply good, Sign... answered) {
         this.yes = yes;
         this.no = no;
-        this.bad = bad;
-        this.saysBad = List.of(saysBad);
+        this.good = good;
+        this.answered = List.of(answered);
     }
 
     /** Its name among the parts of a screen. */
@@ -43,8 +42,13 @@ public enum Vital {
         return reply == Reply.YES ? yes : no;
     }
 
-    /** The answer that a sign has given already. */
-    Optional<Reply> known(Collection<Sign> signs) {
-        return signs.stream().anyMatch(saysBad::contains) ? Optional.of(bad) : Optional.empty();
+    /** Whether one of the signs has answered it already. */
+    boolean isAnswered(Collection<Sign> signs) {
+        return signs.stream().anyMatch(answered::contains);
+    }
+
+    /** The answer that says that this bird is well so far. */
+    Reply good() {
+        return good;
     }
 }

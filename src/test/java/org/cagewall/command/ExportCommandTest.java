@@ -143,6 +143,7 @@ class ExportCommandTest {
                 room.visits(),
                 room.unread(),
                 room.outcomes(),
+                room.calls(),
                 room.rings(),
                 room.ringsSpoilt(),
                 room.ringsWorn(),

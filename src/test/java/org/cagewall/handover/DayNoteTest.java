@@ -78,6 +78,16 @@ class DayNoteTest {
     }
 
     @Test
+    void cagesThatFollowOneAnotherAreNamedByTheFirstAndTheLast() {
+        for (String cage : new String[] {"A1", "A2", "A3", "B1", "B3"}) {
+            book.tell("{\"deed\":\"task-not-done\",\"task\":\"2026-04-14/" + cage
+                    + "/morning\",\"why\":\"I had no time\",\"by\":\"Tomas\"}");
+        }
+
+        assertThat(note()).contains("Not done: Feed them and look (A1 to B1, B3). Why: I had no time.");
+    }
+
+    @Test
     void anEmptyCageThatNobodyAnsweredForIsNoNews() {
         tellOfAWholeDay();
         book.tell("""

@@ -92,7 +92,7 @@ class PackTest {
 
         assertThat(text)
                 .contains("0555 0142", "0555 0177", "0555 0190", "Joan, knows the birds")
-                .contains("over 32")
+                .contains("32 \u00b0C or more")
                 .contains("1 or 2 birds, box shut", "A2: just look. Put no hand in.")
                 .contains("Seed: 2 scoops.", "Soft food: 1 spoon.")
                 .contains("Page 1 of 16", "Page 16 of 16")
@@ -206,7 +206,7 @@ class PackTest {
                                         "Tomas",
                                         "Ines",
                                         pack.effort().minutes()),
-                                Message.of("pack.next-phone"),
+                                Message.of("danger.next"),
                                 Message.of("pack.emergency"),
                                 Message.of("pack.address"),
                                 Message.of("pack.map-text"),

@@ -479,6 +479,7 @@ class RulesTest extends InMemory {
                         one.visits(),
                         one.unread(),
                         one.outcomes(),
+                        one.calls(),
                         one.rings(),
                         one.ringsSpoilt(),
                         one.ringsWorn(),

@@ -167,8 +167,13 @@ class OwnersListTest {
                         new Alarms.Phone(Alarms.Who.VET, "Bird vet", Optional.of("0555 0190")));
         assertThat(alarms.rules().stream().map(WORDS::say))
                 .containsExactly(
-                        "A bird on the floor, puffed up, gasping, bleeding or not eating.",
+                        "A bird on the floor, puffed up, hurt, bleeding or not eating."
+                                + " A bird that gasps, or whose tail bobs with each breath. A hen that strains."
+                                + " A cage without food or water.",
                         "A bird dead, loose, stuck or missing. Do not chase it.",
-                        "The room over 32 \u00b0C, power off, smoke, water, rats or a cat.");
+                        "The room at 32 \u00b0C or more, or at 5 \u00b0C or less."
+                                + " The heater failed, the water frozen or the power off.",
+                        "There is smoke, fire or a bad smell, water on the floor, a rat, a mouse or a cat,"
+                                + " or a stranger at the door.");
     }
 }

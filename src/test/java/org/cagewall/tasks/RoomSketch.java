@@ -15,6 +15,7 @@ import org.cagewall.room.Cage;
 import org.cagewall.room.CardFace;
 import org.cagewall.room.DayPart;
 import org.cagewall.room.FeedLine;
+import org.cagewall.room.FirstCall;
 import org.cagewall.room.How;
 import org.cagewall.room.Hung;
 import org.cagewall.room.Keeps;
@@ -49,6 +50,7 @@ public final class RoomSketch {
     private final List<TaskOutcome> outcomes = new ArrayList<>();
     private final List<PairPlan> plans = new ArrayList<>();
     private Optional<String> rules = Optional.empty();
+    private FirstCall illFirst = FirstCall.OWNER;
     private long next = 1;
 
     public RoomSketch() {
@@ -267,6 +269,12 @@ public final class RoomSketch {
         return this;
     }
 
+    /** Whom the owner wants to be phoned first for an ill bird. */
+    public RoomSketch illFirst(FirstCall who) {
+        illFirst = who;
+        return this;
+    }
+
     public RoomSketch rules(String words) {
         rules = Optional.of(words);
         return this;
@@ -302,6 +310,7 @@ public final class RoomSketch {
                 List.of(),
                 List.of(),
                 List.of(),
+                List.of(),
                 List.of());
     }
 
@@ -316,6 +325,8 @@ public final class RoomSketch {
                 rules,
                 initial.heatAct(),
                 initial.heatPhone(),
+                initial.coldPhone(),
+                illFirst,
                 initial.mostEggs(),
                 initial.mostChicks(),
                 initial.mostRounds(),

@@ -31,7 +31,7 @@ import org.cagewall.text.Words;
 /** What happens to the birds of one cage, from the touch to the record. Free of Swing; used on the event thread. */
 final class BirdActs {
 
-    /** Among so many entries the last treatment is looked for. */
+    /** The last treatment is looked for among n entries. */
     private static final int LOOK_BACK = 2_000;
 
     private final Scribe scribe;

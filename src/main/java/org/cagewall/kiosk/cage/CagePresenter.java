@@ -38,6 +38,7 @@ import org.cagewall.room.Person;
 import org.cagewall.room.Role;
 import org.cagewall.room.Room;
 import org.cagewall.room.Use;
+import org.cagewall.tasks.Danger;
 import org.cagewall.tasks.Report;
 import org.cagewall.tasks.Urgency;
 import org.cagewall.text.Message;
@@ -204,7 +205,7 @@ final class CagePresenter {
 
     /** Somebody who never held a bird is asked what tells how urgent it is. */
     private void recordDifferent(Seen seen) {
-        if (role() == Role.SITTER && Report.asksAfter(seen.signs())) {
+        if (role() == Role.SITTER && !Report.questions(seen.signs()).isEmpty()) {
             picking.questions(
                     Message.of("cage.questions", here.name()), seen.signs(), report -> record(report, seen.note()));
         } else {
@@ -218,14 +219,17 @@ final class CagePresenter {
                 day(),
                 note,
                 Message.of("cage.done.different", here.name()),
-                room -> offerPhone(report.urgency()));
+                room -> room.cage(here.name())
+                        .ifPresent(
+                                cage -> offerPhone(report.dangers(cage).stream().findFirst())));
     }
 
     /** A sitter is led to the phones; a keeper knows whom to call. */
-    private void offerPhone(Urgency urgency) {
+    private void offerPhone(Optional<Danger> about) {
         if (role() == Role.SITTER) {
-            boolean now = urgency != Urgency.PHONE_IF_UNSURE;
-            Destination phones = new Destination.Phone(urgency);
+            boolean now = about.filter(danger -> danger.urgency() == Urgency.PHONE_NOW)
+                    .isPresent();
+            Destination phones = new Destination.Phone(about);
             picking.ask(Question.of(
                     now ? Message.of("cage.phone-now") : Message.of("cage.phone"),
                     now ? Message.of("cage.phone-now-text") : Message.of("cage.phone-text"),

@@ -10,6 +10,7 @@ import org.cagewall.deed.VisitDeed;
 import org.cagewall.desk.Desk;
 import org.cagewall.handover.DayNote;
 import org.cagewall.kiosk.kit.RowFace;
+import org.cagewall.kiosk.kit.TagKind;
 import org.cagewall.kiosk.shell.Asking;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.shell.Navigator;
@@ -20,9 +21,13 @@ import org.cagewall.room.DayPart;
 import org.cagewall.room.LogEntry;
 import org.cagewall.room.LogQuery;
 import org.cagewall.room.Person;
+import org.cagewall.room.Sign;
+import org.cagewall.room.Visit;
 import org.cagewall.tasks.Audience;
 import org.cagewall.tasks.DailyList;
+import org.cagewall.tasks.Danger;
 import org.cagewall.tasks.Task;
+import org.cagewall.tasks.Unphoned;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 
@@ -64,22 +69,56 @@ public final class ClosingPresenter {
         List<Task> tasks = DailyList.of(desk.room(), desk.today(), Audience.SITTER);
         List<Task> open = tasks.stream().filter(Task::isOpen).toList();
         long evening = tasks.stream().filter(ClosingPresenter::isOfTheEvening).count();
-        boolean done = open.isEmpty();
+        List<Visit> unphoned = Unphoned.at(desk.room(), desk.today());
+        long undone = tasks.stream()
+                .filter(task -> task.state() == Task.State.NOT_DONE)
+                .count();
+        boolean done = open.isEmpty() && unphoned.isEmpty();
         String name = pen.holder().map(Person::name).orElse("");
         return new ClosingState(
                 words.say("closing.title"),
                 words.say(
                         "closing.subtitle",
                         words.longDay(desk.today()),
-                        tasks.size() - open.size(),
+                        tasks.size() - open.size() - undone,
                         tasks.size(),
                         tasks.size() - evening,
-                        evening),
-                words.say(done ? "closing.done" : "closing.left", done ? name : open.size()),
-                words.say(done ? "closing.done-text" : "closing.left-text"),
-                open.stream().map(this::face).toList(),
+                        evening,
+                        undone),
+                done ? words.say("closing.done", name) : words.say("closing.left", open.size() + unphoned.size()),
+                words.say(
+                        done
+                                ? undone > 0 ? "closing.done-but" : "closing.done-text"
+                                : unphoned.isEmpty() ? "closing.left-text" : "closing.left-phone",
+                        done ? undone : cages(unphoned)),
+                Stream.concat(
+                                unphoned.stream().map(this::unphoned),
+                                open.stream()
+                                        .map(task ->
+                                                new ClosingState.Left(face(task), Destination.Today.at(task.id()))))
+                        .toList(),
                 done ? ClosingState.Step.DONE : ClosingState.Step.LEFT,
                 Optional.empty());
+    }
+
+    private List<String> cages(List<Visit> visits) {
+        return visits.stream().map(visit -> desk.room().cageName(visit.cage())).toList();
+    }
+
+    /** A report that cannot wait and about which nobody has been spoken to leads to the phones. */
+    private ClosingState.Left unphoned(Visit visit) {
+        String cage = desk.room().cageName(visit.cage());
+        String signs = Sign.told(visit.signs()).stream().map(words::say).collect(Collectors.joining(", "));
+        Optional<Danger> about = visit.signs().stream()
+                .flatMap(id -> Sign.of(id).stream())
+                .flatMap(sign -> Danger.of(sign).stream())
+                .sorted()
+                .findFirst();
+        return new ClosingState.Left(
+                RowFace.of(cage, signs, words.say("closing.unphoned"))
+                        .tagged(TagKind.DIFFERENT, words.say("closing.phone"))
+                        .in(RowFace.State.DIFFERENT),
+                new Destination.Phone(about, Optional.of(cage)));
     }
 
     private RowFace face(Task task) {
@@ -91,8 +130,16 @@ public final class ClosingPresenter {
         return task.part().filter(part -> part == DayPart.EVENING).isPresent();
     }
 
+    /** To the first of what is left: a list that is done would only lead back here. */
     void toTheList() {
-        navigator.go(new Destination.Today());
+        navigator.go(shown.now().left().stream()
+                .findFirst()
+                .map(ClosingState.Left::to)
+                .orElse(new Destination.Today()));
+    }
+
+    void open(ClosingState.Left left) {
+        navigator.go(left.to());
     }
 
     void askWhy() {

@@ -11,7 +11,6 @@ import org.cagewall.kiosk.kit.Choice;
 import org.cagewall.kiosk.kit.Field;
 import org.cagewall.kiosk.kit.ListRow;
 import org.cagewall.kiosk.kit.Pair;
-import org.cagewall.kiosk.kit.RowFace;
 import org.cagewall.kiosk.kit.Stack;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.kit.TouchScroll;
@@ -29,7 +28,7 @@ import org.cagewall.text.Words;
 /** The end of a sitter's day: what is left, a word to the owner, and a last look round. Used on the event thread. */
 public final class ClosingScreen extends Page {
 
-    private static final List<String> REASONS = List.of("no-time", "no-food", "not-sure", "other");
+    private static final List<String> REASONS = List.of("could-not-open", "no-time", "no-food", "not-sure", "other");
     private static final List<String> LAST_LOOK = List.of("doors", "water", "bin", "lights");
 
     private final Words words;
@@ -92,8 +91,8 @@ public final class ClosingScreen extends Page {
                 "growx, gaptop 8");
         stack.add(card);
         for (int i = 0; i < state.left().size(); i++) {
-            RowFace face = state.left().get(i);
-            stack.add(new ListRow("left." + i, face, () -> presenter.toTheList()));
+            ClosingState.Left left = state.left().get(i);
+            stack.add(new ListRow("left." + i, left.face(), () -> presenter.open(left)));
         }
         return new TouchScroll(words, "left", stack);
     }

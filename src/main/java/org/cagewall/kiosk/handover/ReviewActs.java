@@ -32,7 +32,7 @@ import org.cagewall.text.Words;
 /** Has what happened on days away read and ticked. Free of Swing; used on the event thread. */
 final class ReviewActs {
 
-    /** What the owner reads where no days away lie behind: so many days up to today. */
+    /** What the owner reads where no days away lie behind: the last n days. */
     private static final int DAYS_READ = 7;
 
     private final Desk desk;

@@ -230,7 +230,7 @@ final class ReviewWords {
         return rows;
     }
 
-    /** The same task at several cages is told of once. */
+    /** The same task at several cages is one line. */
     private String tasks(List<Undone> undone) {
         Map<String, List<Undone>> alike = undone.stream()
                 .collect(Collectors.groupingBy(

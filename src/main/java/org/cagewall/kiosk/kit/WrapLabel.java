@@ -60,7 +60,7 @@ public final class WrapLabel extends JLabel implements Legible, Tall {
         setText(text);
     }
 
-    /** At most so many lines; more text ends in an ellipsis, and tests will say so. */
+    /** At most n lines; more text ends in an ellipsis, and tests find it. */
     public WrapLabel lines(int atMost) {
         most = atMost;
         revalidate();

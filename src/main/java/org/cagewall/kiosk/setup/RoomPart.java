@@ -23,6 +23,7 @@ import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.kiosk.theme.Measure;
 import org.cagewall.kiosk.theme.Tone;
 import org.cagewall.kiosk.theme.Type;
+import org.cagewall.room.FirstCall;
 import org.cagewall.text.Words;
 
 /** What holds for the whole room: its name, its rules, heat, the night, the rings. Used on the event thread. */
@@ -30,6 +31,8 @@ final class RoomPart extends Part {
 
     private static final int COLDEST = 15;
     private static final int HOTTEST = 45;
+    private static final int DEEPEST_FROST = -20;
+    private static final int MILDEST = 20;
     private static final int MOST_YOUNG = 12;
     private static final int MOST_ROUNDS = 6;
     private static final int LONGEST_REST = 12;
@@ -70,6 +73,8 @@ final class RoomPart extends Part {
                 state.rules(),
                 state.heatAct(),
                 state.heatPhone(),
+                state.coldPhone(),
+                state.illFirst(),
                 state.mostEggs(),
                 state.mostChicks(),
                 state.mostRounds(),
@@ -90,6 +95,10 @@ final class RoomPart extends Part {
         Field rules = problem.about("rules", Field.note("rules", words.say("setup.rules"), state.rules()));
         Stepper act = stepper("act", "setup.heat-act", COLDEST, HOTTEST, state.heatAct());
         Stepper phone = stepper("heat-phone", "setup.heat-phone", COLDEST, HOTTEST, state.heatPhone());
+        Stepper cold = stepper("cold-phone", "setup.cold-phone", DEEPEST_FROST, MILDEST, state.coldPhone());
+        Chips<FirstCall> first = Chips.oneOf(
+                        "ill-first", Choice.of(FirstCall.values(), words, "setup.ill-first."), chosen -> {})
+                .choose(List.of(state.illFirst()));
         Stepper eggs = stepper("most-eggs", "setup.most-eggs", 1, MOST_YOUNG, state.mostEggs());
         Stepper chicks = stepper("most-chicks", "setup.most-chicks", 1, MOST_YOUNG, state.mostChicks());
         Stepper rounds = stepper("most-rounds", "setup.most-rounds", 1, MOST_ROUNDS, state.mostRounds());
@@ -110,7 +119,8 @@ final class RoomPart extends Part {
                 Labelled.of(words.say("setup.pair"), row(rounds, rest)),
                 new WrapLabel(words.say("setup.pair-text"), Type.SECOND, Tone.SOFT)));
         Stack right = new Stack(16);
-        right.add(card(Labelled.of(words.say("setup.heat"), row(act, phone))));
+        right.add(card(Labelled.of(words.say("setup.heat"), row(act, phone)), cold));
+        right.add(card(Labelled.of(words.say("setup.ill-first"), first)));
         right.add(card(Labelled.of(words.say("setup.quiet"), quiet(state, row(from, to)))));
         right.add(card(Labelled.of(words.say("setup.rings"), row(day, month))));
         Pane columns = new Pane(new MigLayout(
@@ -131,6 +141,8 @@ final class RoomPart extends Part {
                                 rules.value(),
                                 act.value(),
                                 phone.value(),
+                                cold.value(),
+                                first.one().orElse(state.illFirst()),
                                 eggs.value(),
                                 chicks.value(),
                                 rounds.value(),

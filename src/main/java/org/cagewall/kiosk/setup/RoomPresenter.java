@@ -54,6 +54,8 @@ final class RoomPresenter {
             wrong("rules", "setup.long-rules");
         } else if (filled.heatAct() > filled.heatPhone()) {
             wrong("heat", "setup.heat-order");
+        } else if (filled.coldPhone() >= filled.heatAct()) {
+            wrong("heat", "setup.cold-order");
         } else if (filled.night() == RoomState.Night.DIM && filled.quietFrom() == filled.quietTo()) {
             wrong("quiet", "setup.quiet-same");
         } else if (filled.ringsDay() > Month.of(filled.ringsMonth()).maxLength()) {
@@ -76,6 +78,8 @@ final class RoomPresenter {
                         .filter(rules -> !rules.value().orElse("").equals(now.rules())),
                 Optional.of(filled.heatAct()).filter(heat -> heat != now.heatAct()),
                 Optional.of(filled.heatPhone()).filter(heat -> heat != now.heatPhone()),
+                Optional.of(filled.coldPhone()).filter(cold -> cold != now.coldPhone()),
+                Optional.of(filled.illFirst()).filter(first -> first != now.illFirst()),
                 Optional.of(filled.mostEggs()).filter(eggs -> eggs != now.mostEggs()),
                 Optional.of(filled.mostChicks()).filter(chicks -> chicks != now.mostChicks()),
                 Optional.of(filled.mostRounds()).filter(rounds -> rounds != now.mostRounds()),
@@ -98,6 +102,8 @@ final class RoomPresenter {
 
     private void record(RoomDeed.RoomSet changes) {
         boolean none = changes.equals(new RoomDeed.RoomSet(
+                Optional.empty(),
+                Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
@@ -136,6 +142,8 @@ final class RoomPresenter {
                 now.rules().orElse(""),
                 now.heatAct(),
                 now.heatPhone(),
+                now.coldPhone(),
+                now.illFirst(),
                 now.mostEggs(),
                 now.mostChicks(),
                 now.mostRounds(),

@@ -2,10 +2,12 @@ package org.cagewall.kiosk.setup;
 
 import java.util.Optional;
 import org.cagewall.kiosk.kit.Problem;
+import org.cagewall.room.FirstCall;
 
 /**
  * What the part of the room shows. Immutable; any thread, and free of Swing.
  *
+ * @param illFirst who is phoned first for an ill bird
  * @param mostEggs what one hen covers
  * @param mostChicks what one pair feeds
  * @param mostRounds after which a pair is parted
@@ -18,6 +20,8 @@ record RoomState(
         String rules,
         int heatAct,
         int heatPhone,
+        int coldPhone,
+        FirstCall illFirst,
         int mostEggs,
         int mostChicks,
         int mostRounds,
@@ -41,6 +45,8 @@ record RoomState(
                 rules,
                 heatAct,
                 heatPhone,
+                coldPhone,
+                illFirst,
                 mostEggs,
                 mostChicks,
                 mostRounds,

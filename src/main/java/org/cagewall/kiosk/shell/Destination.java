@@ -1,7 +1,7 @@
 package org.cagewall.kiosk.shell;
 
 import java.util.Optional;
-import org.cagewall.tasks.Urgency;
+import org.cagewall.tasks.Danger;
 
 /** Where one can go in the kiosk. Immutable; any thread, and free of Swing. */
 public sealed interface Destination {
@@ -48,8 +48,27 @@ public sealed interface Destination {
         BY_SCAN
     }
 
-    /** The day's list. */
-    record Today() implements Destination {}
+    /** The day's list, begun with one of its lines or with the next. */
+    record Today(Optional<String> task) implements Destination {
+
+        public Today() {
+            this(Optional.empty());
+        }
+
+        public static Today at(String task) {
+            return new Today(Optional.of(task));
+        }
+
+        @Override
+        public Destination section() {
+            return new Today();
+        }
+
+        @Override
+        public Destination comingBack() {
+            return new Today();
+        }
+    }
 
     /** What is to come. */
     record Ahead() implements Destination {}
@@ -89,16 +108,33 @@ public sealed interface Destination {
     /** Walls, cages, people, routines. */
     record Setup() implements Destination {}
 
-    /** Whom to phone and when, in the order that this urgency asks for. */
-    record Phone(Urgency urgency) implements Destination {
+    /** Whom to phone and when, about a danger in the order that is right for it. */
+    record Phone(Optional<Danger> about, Optional<String> cage) implements Destination {
 
         public Phone() {
-            this(Urgency.PHONE_IF_UNSURE);
+            this(Optional.empty());
+        }
+
+        public Phone(Optional<Danger> about) {
+            this(about, Optional.empty());
         }
 
         @Override
         public Destination section() {
             return new Phone();
+        }
+    }
+
+    /** What to do when something goes wrong: one of the dangers, or all of them to choose from. */
+    record Alarm(Optional<Danger> danger) implements Destination {
+
+        public Alarm() {
+            this(Optional.empty());
+        }
+
+        @Override
+        public Destination section() {
+            return new Alarm();
         }
     }
 

@@ -88,7 +88,7 @@ public final class Pen {
     }
 
     /**
-     * A deed and the day it is told of.
+     * A deed and its day.
      *
      * @param about whether that day is a guess
      */
@@ -150,9 +150,20 @@ public final class Pen {
                     Answer.leave("no", Message.of("shell.leave-it"))));
         } else if (outcome instanceof Outcome.Refused refused) {
             asking.tell(Message.of("shell.not-recorded"), refused.reason());
+        } else if (outcome instanceof Outcome.Unwritten unwritten) {
+            askToTryAgain(unwritten, () -> record(lines, done, then));
         } else if (outcome instanceof Outcome.Failed failed) {
             notices.failed(failed.code());
         }
+    }
+
+    /** What was touched is kept until it is recorded or given up by a touch. */
+    private void askToTryAgain(Outcome.Unwritten unwritten, Runnable again) {
+        asking.ask(Question.of(
+                Message.of("shell.unwritten"),
+                Message.of("shell.unwritten-text", unwritten.reason(), unwritten.code()),
+                Answer.main("again", Message.of("shell.try-again"), again),
+                Answer.leave("give-up", Message.of("shell.give-up"))));
     }
 
     /** Strikes out a touch of the person who holds the pen. */
@@ -168,6 +179,8 @@ public final class Pen {
                 notices.done(Message.of("shell.taken-back"));
             } else if (outcome instanceof Outcome.Refused refused) {
                 asking.tell(Message.of("shell.not-recorded"), refused.reason());
+            } else if (outcome instanceof Outcome.Unwritten unwritten) {
+                askToTryAgain(unwritten, () -> strike(touch, why));
             } else if (outcome instanceof Outcome.Failed failed) {
                 notices.failed(failed.code());
             }

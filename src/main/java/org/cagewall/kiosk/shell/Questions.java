@@ -15,28 +15,25 @@ import org.cagewall.tasks.Reply;
 import org.cagewall.tasks.Vital;
 import org.cagewall.text.Words;
 
-/** The three questions about a bird that is different, each with a large yes and no. Used on the event thread. */
+/** The questions about a bird that is different, each with a large yes and no. Used on the event thread. */
 public final class Questions extends Pane {
 
     private static final long serialVersionUID = 1L;
 
     private final transient Map<Vital, Chips<Reply>> asked = new EnumMap<>(Vital.class);
 
-    /** The questions, those answered that are known. */
-    public Questions(Words words, Map<Vital, Reply> known) {
+    /** These questions, none of them answered beforehand. */
+    public Questions(Words words, List<Vital> questions) {
         super(new MigLayout(
                 Measure.isRoomy() ? "insets 0, fillx, wrap 2, gap 16 16" : "insets 0, fillx, wrap 1, gap 0 8",
                 Measure.isRoomy() ? "[grow,fill][280!,fill]" : "[grow,fill]"));
-        for (Vital vital : Vital.values()) {
+        for (Vital vital : questions) {
             Chips<Reply> chips = Chips.large(
                     vital.word(),
                     List.of(
                             new Choice<>("yes", words.say("tasks.reply-yes"), Reply.YES),
                             new Choice<>("no", words.say("tasks.reply-no"), Reply.NO)),
                     chosen -> {});
-            if (known.containsKey(vital)) {
-                chips.choose(List.of(known.get(vital)));
-            }
             asked.put(vital, chips);
             add(new WrapLabel(words.say(vital.question()), Type.ACTION, Tone.INK), "wmin 0, growx");
             add(chips);

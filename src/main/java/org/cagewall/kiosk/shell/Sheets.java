@@ -160,7 +160,7 @@ public final class Sheets implements Picking, CardTaker {
 
     @Override
     public void questions(Message title, Collection<Sign> signs, Consumer<Report> then) {
-        Questions questions = new Questions(words, Report.known(signs));
+        Questions questions = new Questions(words, Report.questions(signs));
         Pane both = new Pane(new MigLayout("insets 0, wrap 1, fillx, gap 0 16", "[grow,fill]"));
         both.add(new WrapLabel(words.say("shell.questions-how"), Type.LINE, Tone.INK), "wmin 0");
         both.add(questions, "wmin 0");

@@ -16,6 +16,7 @@ public enum Act {
     OPEN_HANDOVER(ButtonKind.MAIN),
     CLOSE_THE_DAY(ButtonKind.MAIN),
     EVENING(ButtonKind.MAIN),
+    MORNING(ButtonKind.MAIN),
     /** Ticked off without having been recorded otherwise. */
     TICK(ButtonKind.OUTLINED),
     NOT_DONE(ButtonKind.QUIET);

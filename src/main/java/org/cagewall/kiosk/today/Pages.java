@@ -2,7 +2,9 @@ package org.cagewall.kiosk.today;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import javax.swing.JComponent;
 import net.miginfocom.swing.MigLayout;
 import org.cagewall.kiosk.kit.ButtonKind;
@@ -20,6 +22,7 @@ import org.cagewall.kiosk.shell.Questions;
 import org.cagewall.kiosk.theme.Measure;
 import org.cagewall.kiosk.theme.Tone;
 import org.cagewall.kiosk.theme.Type;
+import org.cagewall.room.Dishes;
 import org.cagewall.room.Sign;
 import org.cagewall.tasks.Report;
 import org.cagewall.tasks.Urgency;
@@ -29,7 +32,7 @@ import org.cagewall.text.Words;
 final class Pages {
 
     private static final List<String> REASONS =
-            List.of("no-time", "no-food", "not-sure", "bird", "not-needed", "other");
+            List.of("could-not-open", "no-time", "no-food", "not-sure", "bird", "not-needed", "other");
 
     private final Words words;
     private final Supplier<TodayPresenter> presenter;
@@ -59,8 +62,15 @@ final class Pages {
         for (Sign sign : Report.choices()) {
             choices.add(new Choice<>(sign.id(), words.say(sign.words()), sign));
         }
-        Chips<Sign> chips = Chips.someOf("signs", choices, chosen -> {});
-        Field note = Field.line("note", words.say("today.own-words"), "");
+        Optional<TodayDraft> draft = presenter.get().draftOf(page);
+        Field note = Field.line(
+                "note",
+                words.say("today.own-words"),
+                draft.map(TodayDraft::note).orElse(""));
+        Chips<Sign> chips = Chips.someOf(
+                        "signs", choices, chosen -> presenter.get().keep(page, chosen, note.value()))
+                .choose(draft.map(TodayDraft::signs).orElse(List.of()));
+        note.onChange(said -> presenter.get().keep(page, chips.chosen(), said));
         Stack stack = new Stack(16);
         stack.add(title(page.title()));
         stack.add(chips);
@@ -71,7 +81,7 @@ final class Pages {
     }
 
     JComponent asked(TodayState.Asked page) {
-        Questions questions = new Questions(words, page.known());
+        Questions questions = new Questions(words, page.questions());
         Stack stack = new Stack(16);
         stack.add(title(page.title()));
         stack.add(new WrapLabel(words.say("shell.questions-how"), Type.LINE, Tone.INK));
@@ -87,16 +97,31 @@ final class Pages {
                 })
                 .toList();
         Chips<String> chips = Chips.oneOf("why", choices, chosen -> {});
+        Chips<Dishes> dishes = Chips.oneOf("dishes", dishes(), chosen -> {});
         Field note = Field.line("note", words.say("today.own-words"), "");
         Stack stack = new Stack(16);
         stack.add(title(page.title()));
         stack.add(chips);
+        page.ofDishes().ifPresent(question -> {
+            stack.add(new WrapLabel(question, Type.ACTION, Tone.INK));
+            stack.add(dishes);
+        });
         stack.add(note);
-        return framed(stack, List.of(record(() -> presenter.get().tellWhy(page, chips.one(), note.value())), back()));
+        return framed(
+                stack,
+                List.of(record(() -> presenter.get().tellWhy(page, chips.one(), dishes.one(), note.value())), back()));
+    }
+
+    private List<Choice<Dishes>> dishes() {
+        return Stream.of(Dishes.values())
+                .map(each -> new Choice<>(each.word(), words.say("today.dishes." + each.word()), each))
+                .toList();
     }
 
     JComponent recorded(TodayState.Recorded page) {
-        boolean now = page.urgency() != Urgency.PHONE_IF_UNSURE;
+        boolean now = page.about()
+                .filter(danger -> danger.urgency() == Urgency.PHONE_NOW)
+                .isPresent();
         Stack stack = new Stack(16);
         stack.add(title(page.title()));
         if (now) {
@@ -107,7 +132,7 @@ final class Pages {
                         now ? ButtonKind.MAIN : ButtonKind.OUTLINED,
                         "phoned",
                         words.say(now ? "today.phoned" : "today.phone-page"),
-                        () -> presenter.get().phoned(page.urgency()))
+                        () -> presenter.get().phoned(page.about()))
                 .type(Type.LEAD)
                 .tall(tall());
         TouchButton goOn = TouchButton.of(

@@ -2,7 +2,10 @@ package org.cagewall.kiosk.today;
 
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -17,19 +20,24 @@ import org.cagewall.desk.Desk;
 import org.cagewall.kiosk.shell.Answer;
 import org.cagewall.kiosk.shell.Asking;
 import org.cagewall.kiosk.shell.Destination;
+import org.cagewall.kiosk.shell.Halfway;
 import org.cagewall.kiosk.shell.Navigator;
 import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.Question;
 import org.cagewall.kiosk.shell.Shown;
 import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.room.DayPart;
+import org.cagewall.room.Dishes;
 import org.cagewall.room.How;
+import org.cagewall.room.LogEntry;
+import org.cagewall.room.LogQuery;
 import org.cagewall.room.Person;
 import org.cagewall.room.Room;
 import org.cagewall.room.Sign;
 import org.cagewall.room.Visit;
 import org.cagewall.tasks.Audience;
 import org.cagewall.tasks.DailyList;
+import org.cagewall.tasks.Danger;
 import org.cagewall.tasks.Kind;
 import org.cagewall.tasks.Reply;
 import org.cagewall.tasks.Report;
@@ -53,18 +61,52 @@ public final class TodayPresenter {
     private final Shown<TodayState> shown;
     private LocalDate listed;
     private final Watch watch;
-    private Optional<String> touched = Optional.empty();
+    private final Halfway<TodayDraft> halfway;
+    private Optional<String> touched;
 
     public TodayPresenter(
-            Desk desk, Pen pen, Navigator navigator, Asking asking, Words words, Consumer<TodayState> view) {
+            Desk desk,
+            Pen pen,
+            Navigator navigator,
+            Asking asking,
+            Words words,
+            Halfway<TodayDraft> halfway,
+            Destination.Today here,
+            Consumer<TodayState> view) {
         this.desk = desk;
         this.pen = pen;
         this.navigator = navigator;
         this.asking = asking;
         this.words = words;
+        this.halfway = halfway;
+        this.touched = here.task();
         this.listed = desk.today();
         this.watch = new Watch(desk, this::refresh, pen, this::handedOn);
-        this.shown = new Shown<>(list(ownAudience(), partNow()), view);
+        DayPart part = here.task().flatMap(this::partOf).orElseGet(this::partNow);
+        this.shown = new Shown<>(list(ownAudience(), part), view);
+    }
+
+    /** What was open half-way when the list was left is open again. To be called once the screen is made. */
+    void takeUp() {
+        halfway.kept()
+                .filter(draft -> draft.person().equals(person()))
+                .ifPresent(draft -> shown.change(state -> state.showing(draft.page())));
+    }
+
+    private Optional<DayPart> partOf(String task) {
+        return DailyList.of(desk.room(), desk.today(), ownAudience()).stream()
+                .filter(each -> each.id().equals(task))
+                .findFirst()
+                .flatMap(Task::part);
+    }
+
+    /** Keeps what was touched on a page, until it is recorded or left by a touch. */
+    void keep(TodayState.Page page, Collection<Sign> signs, String note) {
+        halfway.keep(TodayDraft.of(page, signs, note, person()));
+    }
+
+    Optional<TodayDraft> draftOf(TodayState.Page page) {
+        return halfway.kept().filter(draft -> draft.page().equals(page));
     }
 
     /** Whether this person follows the sitter's list: a sitter, or whoever looks after the birds while the owner is away. */
@@ -109,8 +151,18 @@ public final class TodayPresenter {
         }
         shown.change(state -> {
             TodayState anew = list(state.audience(), state.part());
-            return state.page() instanceof TodayState.Lines ? anew : anew.showing(state.page());
+            return stillHolds(state.page()) ? anew.showing(state.page()) : anew;
         });
+    }
+
+    /** Whether a page may stay: the list is made anew, and what was recorded may have been taken back since. */
+    private boolean stillHolds(TodayState.Page page) {
+        if (page instanceof TodayState.Recorded recorded) {
+            Room room = desk.room();
+            return room.visits().stream().anyMatch(visit -> visit.entry() == recorded.entry())
+                    || room.outcomes().stream().anyMatch(outcome -> outcome.entry() == recorded.entry());
+        }
+        return !(page instanceof TodayState.Lines);
     }
 
     private TodayState list(Audience audience, DayPart part) {
@@ -173,6 +225,7 @@ public final class TodayPresenter {
 
     /** Back to the list from any other page. */
     void backToTheList() {
+        halfway.clear();
         shown.change(state -> list(state.audience(), state.part()));
     }
 
@@ -201,6 +254,7 @@ public final class TodayPresenter {
                     Message.of("today.again-text"),
                     Answer.main("done", Message.of("today.act.done"), () -> act(task.id(), Act.DONE)),
                     Answer.plain("not-done", Message.of("today.act.not-done"), () -> act(task.id(), Act.NOT_DONE)),
+                    takeBack(task),
                     leave));
             return;
         }
@@ -210,7 +264,40 @@ public final class TodayPresenter {
                 Message.of("today.again-text"),
                 Answer.plain("different", Message.of("today.act.different"), () -> act(task.id(), Act.DIFFERENT)),
                 Answer.plain("well", Message.of("today.act." + well.word()), () -> act(task.id(), well)),
+                takeBack(task),
                 leave));
+    }
+
+    private Answer takeBack(Task task) {
+        return Answer.plain("take-back", Message.of("today.again-back"), () -> findAnswer(task));
+    }
+
+    /** The touch that closed the line is sought in the record, and said before it is taken back. */
+    private void findAnswer(Task task) {
+        long entry = task.closing().map(Task.Closing::entry).orElse(-1L);
+        desk.log(
+                LogQuery.between(task.due().isBefore(desk.today()) ? task.due() : desk.today(), desk.today()),
+                answer -> answer.fold(
+                        log -> askToTakeBack(log, entry), why -> cannotTakeBack(), code -> cannotTakeBack()));
+    }
+
+    private boolean askToTakeBack(List<LogEntry> log, long number) {
+        Optional<LogEntry> found =
+                log.stream().filter(entry -> entry.number() == number).findFirst();
+        found.ifPresentOrElse(
+                entry -> asking.ask(Question.of(
+                        Message.of("today.back", Math.max(1, entry.cages().size())),
+                        Message.of("today.back-text", entry.by(), entry.what()),
+                        Answer.main(
+                                "yes", Message.of("today.back-yes"), () -> pen.strike(entry.touch(), "a wrong touch")),
+                        Answer.leave("leave", Message.of("today.again-no")))),
+                this::cannotTakeBack);
+        return found.isPresent();
+    }
+
+    private boolean cannotTakeBack() {
+        asking.tell(Message.of("today.back-gone"), Message.of("today.back-gone-text"));
+        return false;
     }
 
     private Optional<Task> task(String id) {
@@ -227,6 +314,7 @@ public final class TodayPresenter {
     void act(Act act) {
         switch (act) {
             case EVENING -> choose(DayPart.EVENING);
+            case MORNING -> choose(DayPart.MORNING);
             case CLOSE_THE_DAY -> navigator.go(new Destination.CloseTheDay());
             default -> throw new IllegalArgumentException(act + " needs a task");
         }
@@ -252,9 +340,11 @@ public final class TodayPresenter {
             case OPEN_CARDS -> navigator.go(new Destination.Cards());
             case OPEN_HANDOVER -> navigator.go(new Destination.Handover());
             case NOT_DONE ->
-                shown.change(state ->
-                        state.showing(new TodayState.NotDone(task.id(), words.say("today.why-not", label(task)))));
-            case EVENING, CLOSE_THE_DAY -> act(act);
+                shown.change(state -> state.showing(new TodayState.NotDone(
+                        task.id(),
+                        words.say("today.why-not", label(task)),
+                        Optional.of(words.say("today.dishes")).filter(question -> feeds(task)))));
+            case EVENING, MORNING, CLOSE_THE_DAY -> act(act);
         }
     }
 
@@ -265,7 +355,58 @@ public final class TodayPresenter {
                 Message.of("today.did.well", cage));
     }
 
+    /** Whether birds go without food and water where it is not done. */
+    private boolean feeds(Task task) {
+        return task.kind() == Kind.MORNING
+                && task.cage()
+                        .flatMap(name -> desk.room().cage(name))
+                        .filter(cage -> desk.room().isLivedIn(cage))
+                        .isPresent();
+    }
+
+    /** Nobody walks past a cage that was reported today without having been told of it. */
     private void rowWell(Task task) {
+        Map<String, Visit> reported = reportedIn(task.row().orElseThrow());
+        if (reported.isEmpty()) {
+            walked(task);
+            return;
+        }
+        List<String> cages = List.copyOf(reported.keySet());
+        String what = reported.entrySet().stream()
+                .map(each -> words.say(
+                        "today.row-reported-at",
+                        each.getKey(),
+                        Sign.told(each.getValue().signs())))
+                .collect(Collectors.joining(" "));
+        asking.ask(Question.of(
+                Message.of("today.row-reported", cages),
+                Message.of("today.row-reported-text", what),
+                Answer.plain("worse", Message.of("today.row-reported-more"), () -> whichOf(task, cages)),
+                Answer.plain("same", Message.of("today.row-reported-same"), () -> walked(task)),
+                Answer.leave("leave", Message.of("today.go-back"))));
+    }
+
+    /** The newest report of each cage of a row that was reported today, or before and not read since. */
+    private Map<String, Visit> reportedIn(Task.WallRow row) {
+        Room room = desk.room();
+        Map<String, Visit> reported = new LinkedHashMap<>();
+        row.cages().forEach(name -> room.cage(name).ifPresent(cage -> Stream.concat(
+                        room.visitsOf(cage, desk.today()).stream().filter(Visit::isDifferent),
+                        room.unreadAt(cage).stream())
+                .max(Comparator.comparing(Visit::entry))
+                .ifPresent(visit -> reported.put(name, visit))));
+        return reported;
+    }
+
+    private void whichOf(Task task, List<String> cages) {
+        if (cages.size() == 1) {
+            differentAt(cages.get(0), task.part());
+        } else {
+            shown.change(state -> state.showing(new TodayState.Which(task.id(), words.say("today.which"), cages)));
+        }
+    }
+
+    private void walked(Task task) {
         Task.WallRow row = task.row().orElseThrow();
         record(
                 new VisitDeed.RowChecked(row.wall(), row.number(), task.part()),
@@ -312,9 +453,15 @@ public final class TodayPresenter {
             return;
         }
         List<Sign> seen = signs.stream().sorted().toList();
-        if (shown.now().audience() == Audience.SITTER && Report.asksAfter(seen)) {
+        if (shown.now().audience() == Audience.SITTER && !Report.questions(seen).isEmpty()) {
             shown.change(state -> state.showing(new TodayState.Asked(
-                    at.cage(), at.part(), words.say("today.how-is-it", at.cage()), seen, note, Report.known(seen))));
+                    at.cage(),
+                    at.part(),
+                    words.say("today.how-is-it", at.cage()),
+                    seen,
+                    note,
+                    Report.questions(seen))));
+            keep(shown.now().page(), seen, note);
         } else {
             record(at.cage(), at.part(), new Report(seen, Map.of()), note);
         }
@@ -332,36 +479,78 @@ public final class TodayPresenter {
                 desk.today(),
                 note(note),
                 Message.of("today.did.different", cage),
-                room -> told(cage, report));
+                room -> told(cage, report, room.head()));
     }
 
-    private void told(String cage, Report report) {
+    private void told(String cage, Report report, long entry) {
+        halfway.clear();
         touched = Optional.empty();
-        Urgency urgency = report.urgency();
+        Optional<Danger> danger =
+                desk.room().cage(cage).flatMap(at -> report.dangers(at).stream().findFirst());
+        boolean now = danger.filter(it -> it.urgency() == Urgency.PHONE_NOW).isPresent();
         String seen = report.told().stream().map(Sign::words).map(words::say).collect(Collectors.joining(", "));
-        List<TodayState.Phone> phones = new TodaysWords(desk.room(), desk.today(), words).phones(urgency);
-        TodayState.Recorded page = urgency == Urgency.PHONE_IF_UNSURE
+        List<TodayState.Phone> phones = new TodaysWords(desk.room(), desk.today(), words).phones(danger);
+        TodayState.Recorded page = now
                 ? new TodayState.Recorded(
-                        words.say("today.in-the-book"), words.say("today.in-the-book-text", cage), urgency, phones)
+                        words.say("today.phone-now"),
+                        words.say("today.phone-now-text", cage, seen),
+                        danger,
+                        phones,
+                        entry)
                 : new TodayState.Recorded(
-                        words.say("today.phone-now"), words.say("today.phone-now-text", cage, seen), urgency, phones);
+                        words.say("today.in-the-book"),
+                        words.say("today.in-the-book-text", cage),
+                        danger,
+                        phones,
+                        entry);
         shown.change(state -> list(state.audience(), state.part()).showing(page));
     }
 
-    void phoned(Urgency urgency) {
+    /** What was touched half-way stays, and is there again when one comes back. */
+    void alarm(Danger danger) {
+        navigator.go(new Destination.Alarm(Optional.of(danger)));
+    }
+
+    void phoned(Optional<Danger> about) {
         backToTheList();
-        navigator.go(new Destination.Phone(urgency));
+        navigator.go(new Destination.Phone(about));
     }
 
     /** Why something was not done is told. */
-    void tellWhy(TodayState.NotDone of, Optional<String> reason, String note) {
+    void tellWhy(TodayState.NotDone of, Optional<String> reason, Optional<Dishes> dishes, String note) {
         String why = Stream.concat(reason.stream(), note(note).stream()).collect(Collectors.joining(": "));
         if (why.isBlank()) {
             asking.tell(Message.of("today.nothing-told"), Message.of("today.no-reason-text"));
             return;
         }
+        if (of.ofDishes().isPresent() && dishes.isEmpty()) {
+            asking.tell(Message.of("today.dishes-ask"), Message.of("today.dishes-ask-text"));
+            return;
+        }
         String label = task(of.task()).map(this::label).orElse("");
-        record(new VisitDeed.TaskNotDone(of.task(), Optional.of(why)), Message.of("today.did.not-done", label));
+        Optional<Dishes> asked = of.ofDishes().flatMap(question -> dishes);
+        boolean low = asked.filter(seen -> seen == Dishes.LOW).isPresent();
+        List<Deed> deeds = new ArrayList<>();
+        if (low) {
+            deeds.add(
+                    VisitDeed.Check.different(label, How.HAND, Optional.of(DayPart.MORNING), List.of(Sign.DISH_EMPTY)));
+        }
+        deeds.add(new VisitDeed.TaskNotDone(of.task(), Optional.of(why), asked));
+        pen.record(deeds, desk.today(), Optional.empty(), Message.of("today.did.not-done", label), room -> {
+            touched = Optional.empty();
+            backToTheList();
+            asked.filter(seen -> seen != Dishes.FILLED).ifPresent(seen -> hungry(label, seen, room.head()));
+        });
+    }
+
+    /** Birds that nobody knows to have food and water cannot wait for the owner to read of it. */
+    private void hungry(String cage, Dishes seen, long entry) {
+        shown.change(state -> state.showing(new TodayState.Recorded(
+                words.say("today.phone-now"),
+                words.say("today.dishes-" + seen.word(), cage),
+                Optional.of(Danger.UNFED),
+                new TodaysWords(desk.room(), desk.today(), words).phones(Optional.of(Danger.UNFED)),
+                entry)));
     }
 
     private static Optional<String> note(String text) {

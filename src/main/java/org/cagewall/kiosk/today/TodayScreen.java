@@ -17,6 +17,7 @@ import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.shell.Asking;
 import org.cagewall.kiosk.shell.Breadth;
 import org.cagewall.kiosk.shell.Destination;
+import org.cagewall.kiosk.shell.Halfway;
 import org.cagewall.kiosk.shell.Navigator;
 import org.cagewall.kiosk.shell.Page;
 import org.cagewall.kiosk.shell.Pen;
@@ -24,7 +25,6 @@ import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.kiosk.theme.Measure;
 import org.cagewall.room.DayPart;
 import org.cagewall.tasks.Audience;
-import org.cagewall.tasks.Urgency;
 import org.cagewall.text.Words;
 
 /** The day's list, and when to stop and phone beside it or, where it is narrow, above. Used on the event thread. */
@@ -36,7 +36,15 @@ public final class TodayScreen extends Page {
     private final TodayPresenter presenter;
     private Optional<TodayState> last = Optional.empty();
 
-    public TodayScreen(Desk desk, Pen pen, Navigator navigator, Asking asking, Words words, Breadth breadth) {
+    public TodayScreen(
+            Desk desk,
+            Pen pen,
+            Navigator navigator,
+            Asking asking,
+            Words words,
+            Breadth breadth,
+            Halfway<TodayDraft> halfway,
+            Destination.Today here) {
         super(new MigLayout(
                 "insets 0, fill, gap 20", breadth.isRoomy() ? "[grow,fill][332!,fill]" : "[grow,fill]", "[grow,fill]"));
         this.words = words;
@@ -51,7 +59,8 @@ public final class TodayScreen extends Page {
                     words.say("scanscreen.button"),
                     () -> navigator.go(new Destination.Scan())));
         }
-        presenter = new TodayPresenter(desk, pen, navigator, asking, words, this::render);
+        presenter = new TodayPresenter(desk, pen, navigator, asking, words, halfway, here, this::render);
+        presenter.takeUp();
     }
 
     @Override
@@ -73,7 +82,7 @@ public final class TodayScreen extends Page {
         view.removeAll();
         if (breadth.isRoomy()) {
             view.add(page(state), "wmin 0");
-            view.add(new StopPanel(words, state.stop(), () -> presenter.safety()));
+            view.add(new StopPanel(words, state.stop(), danger -> presenter.alarm(danger), () -> presenter.safety()));
         } else {
             boolean choosing = state.page() instanceof TodayState.Lines || !Measure.isLargest();
             view.add(choosing ? below(top(state), page(state)) : page(state), "wmin 0");
@@ -86,7 +95,7 @@ public final class TodayScreen extends Page {
         Row top = new Row();
         top.add(choices);
         top.add(TouchButton.of(
-                ButtonKind.URGENT, "stop", words.say("today.stop"), () -> presenter.phoned(Urgency.PHONE_IF_UNSURE)));
+                ButtonKind.URGENT, "stop", words.say("today.stop"), () -> presenter.phoned(Optional.empty())));
         if (!Measure.isLargest() || state.mayChoose().size() < 2) {
             top.add(TouchButton.of(ButtonKind.PLAIN, "safety", words.say("today.safety"), () -> presenter.safety()));
         }

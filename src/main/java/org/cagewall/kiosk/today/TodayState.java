@@ -1,14 +1,12 @@
 package org.cagewall.kiosk.today;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.cagewall.kiosk.kit.RowFace;
 import org.cagewall.room.DayPart;
 import org.cagewall.room.Sign;
 import org.cagewall.tasks.Audience;
-import org.cagewall.tasks.Reply;
-import org.cagewall.tasks.Urgency;
+import org.cagewall.tasks.Danger;
 import org.cagewall.tasks.Vital;
 
 /**
@@ -92,23 +90,33 @@ public record TodayState(
      * The three questions about it.
      *
      * @param signs what was seen
-     * @param known the answers that the signs have given
+     * @param questions what is asked about the bird
      */
     public record Asked(
-            String cage, Optional<DayPart> part, String title, List<Sign> signs, String note, Map<Vital, Reply> known)
+            String cage, Optional<DayPart> part, String title, List<Sign> signs, String note, List<Vital> questions)
             implements Page {
 
         public Asked {
             signs = List.copyOf(signs);
-            known = Map.copyOf(known);
+            questions = List.copyOf(questions);
         }
     }
 
-    /** Why a task was not done. */
-    public record NotDone(String task, String title) implements Page {}
+    /**
+     * Why a task was not done.
+     *
+     * @param ofDishes the question about food and water, where birds go without if nobody asks; else empty
+     */
+    public record NotDone(String task, String title, Optional<String> ofDishes) implements Page {}
 
-    /** Something different is recorded: whether to phone, and whom, the first first. */
-    public record Recorded(String title, String text, Urgency urgency, List<Phone> phones) implements Page {
+    /**
+     * Something is recorded that somebody has to know of: whether to phone, and whom, the first first.
+     *
+     * @param about the most pressing danger of which it speaks
+     * @param entry the last of what was recorded; once it is taken back, this page says nothing true any more
+     */
+    public record Recorded(String title, String text, Optional<Danger> about, List<Phone> phones, long entry)
+            implements Page {
 
         public Recorded {
             phones = List.copyOf(phones);
@@ -126,12 +134,17 @@ public record TodayState(
     /** One caution: what it is about, and its sentences. */
     public record Caution(String title, String text) {}
 
-    /** When to stop and whom to phone. */
-    public record Stop(List<String> rules, List<Phone> phones) {
+    /**
+     * When to stop and whom to phone.
+     *
+     * @param agreed what was agreed by phone and holds today
+     */
+    public record Stop(List<String> rules, List<Phone> phones, List<String> agreed) {
 
         public Stop {
             rules = List.copyOf(rules);
             phones = List.copyOf(phones);
+            agreed = List.copyOf(agreed);
         }
     }
 

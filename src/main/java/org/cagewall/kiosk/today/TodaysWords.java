@@ -11,14 +11,16 @@ import java.util.stream.Stream;
 import org.cagewall.kiosk.kit.RowFace;
 import org.cagewall.kiosk.kit.TagKind;
 import org.cagewall.room.Cage;
+import org.cagewall.room.Call;
 import org.cagewall.room.DayPart;
 import org.cagewall.room.Room;
 import org.cagewall.room.Sign;
 import org.cagewall.tasks.Alarms;
 import org.cagewall.tasks.Audience;
+import org.cagewall.tasks.DailyList;
+import org.cagewall.tasks.Danger;
 import org.cagewall.tasks.Kind;
 import org.cagewall.tasks.Task;
-import org.cagewall.tasks.Urgency;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 
@@ -143,11 +145,21 @@ final class TodaysWords {
             return new TodayState.AllDone(
                     words.say("today.owner-done"), words.say("today.owner-done-text"), Optional.empty());
         }
-        return part == DayPart.MORNING
+        if (part == DayPart.MORNING) {
+            return new TodayState.AllDone(
+                    words.say("today.morning-done", person),
+                    words.say("today.morning-done-text"),
+                    Optional.of(Act.EVENING));
+        }
+        long morning = DailyList.of(room, today, Audience.SITTER).stream()
+                .filter(task -> task.isOpen()
+                        && task.part().filter(its -> its == DayPart.MORNING).isPresent())
+                .count();
+        return morning > 0
                 ? new TodayState.AllDone(
-                        words.say("today.morning-done", person),
-                        words.say("today.morning-done-text"),
-                        Optional.of(Act.EVENING))
+                        words.say("today.morning-open", morning),
+                        words.say("today.morning-open-text"),
+                        Optional.of(Act.MORNING))
                 : new TodayState.AllDone(
                         words.say("today.evening-done", person),
                         words.say("today.evening-done-text"),
@@ -156,16 +168,31 @@ final class TodaysWords {
 
     TodayState.Stop stop() {
         return new TodayState.Stop(
-                Alarms.of(room, today).rules().stream().map(words::say).toList(), phones(Urgency.PHONE_IF_UNSURE));
+                Alarms.of(room, today).rules().stream().map(words::say).toList(),
+                phones(Optional.empty()),
+                room.agreedOn(today).stream().map(this::agreed).toList());
     }
 
-    List<TodayState.Phone> phones(Urgency urgency) {
-        return Alarms.of(room, today).phones(urgency).stream().map(this::phone).toList();
+    private String agreed(Call call) {
+        String said = words.say(call.agreement());
+        return call.cage()
+                .map(cage -> words.say("today.agreed-at", room.cageName(cage), said))
+                .orElse(said);
+    }
+
+    List<TodayState.Phone> phones(Optional<Danger> about) {
+        Alarms alarms = Alarms.of(room, today);
+        return about.map(alarms::phones).orElse(alarms.phones()).stream()
+                .map(this::phone)
+                .toList();
     }
 
     private TodayState.Phone phone(Alarms.Phone phone) {
         String name = phone.name().isBlank() ? words.say("today.vet") : phone.name();
-        return new TodayState.Phone(name, phone.number().orElseGet(() -> words.say("today.no-number")));
+        String said = phone.first()
+                .map(first -> words.say("phone.person-first", name, first))
+                .orElse(name);
+        return new TodayState.Phone(said, phone.number().orElseGet(() -> words.say("today.no-number")));
     }
 
     TodayState.Safety safety() {
@@ -181,10 +208,11 @@ final class TodaysWords {
 
     /** How many lines of a sitter's list are done, and what they are, so that they can be told from cages on the wall. */
     String progress(List<Task> tasks, DayPart part) {
-        long closed = tasks.stream().filter(task -> !task.isOpen()).count();
+        long closed = countIn(tasks, Task.State.DONE);
+        long undone = countIn(tasks, Task.State.NOT_DONE);
         if (part == DayPart.EVENING) {
             long food = count(tasks, Kind.EVENING_FOOD);
-            return words.say("today.evening-lines", closed, tasks.size(), tasks.size() - food, food);
+            return words.say("today.evening-lines", closed, tasks.size(), tasks.size() - food, food, undone);
         }
         long cages = count(tasks, Kind.MORNING);
         long empty = tasks.stream()
@@ -192,7 +220,12 @@ final class TodaysWords {
                 .flatMap(task -> task.cage().flatMap(room::cage).stream())
                 .filter(cage -> room.headsIn(cage) == 0)
                 .count();
-        return words.say("today.morning-lines", closed, tasks.size(), cages - empty, empty, tasks.size() - cages);
+        return words.say(
+                "today.morning-lines", closed, tasks.size(), cages - empty, empty, tasks.size() - cages, undone);
+    }
+
+    private static long countIn(List<Task> tasks, Task.State state) {
+        return tasks.stream().filter(task -> task.state() == state).count();
     }
 
     private static long count(List<Task> tasks, Kind kind) {

@@ -5,6 +5,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.cagewall.almanac.Almanac;
 import org.cagewall.almanac.Coming;
@@ -23,6 +24,8 @@ import org.cagewall.room.Sign;
 import org.cagewall.room.Stay;
 import org.cagewall.room.Use;
 import org.cagewall.room.Visit;
+import org.cagewall.tasks.Kind;
+import org.cagewall.tasks.Undone;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 
@@ -42,9 +45,11 @@ final class Tiles {
     private final LocalDate today;
     private final Words words;
     private final Almanac almanac;
+    private final Map<String, Kind> undone;
 
     Tiles(Room room, LocalDate today, Words words) {
         this.almanac = Almanac.of(room);
+        this.undone = Undone.at(room, today);
         this.room = room;
         this.today = today;
         this.words = words;
@@ -78,6 +83,10 @@ final class Tiles {
         long unseen = cage.lastVisit()
                 .map(visit -> ChronoUnit.DAYS.between(visit.day(), today))
                 .orElse(0L);
+        Optional<Kind> notDone = Optional.ofNullable(undone.get(cage.name()));
+        if (notDone.isPresent()) {
+            return face(cage, big, notDone.map(Tiles::notDone), TileFace.State.LATE);
+        }
         if (unseen >= LATE_DAYS) {
             return face(cage, big, Optional.of(Message.of("wall.not-seen", unseen)), TileFace.State.LATE);
         }
@@ -90,6 +99,14 @@ final class Tiles {
             return face(cage, big, Optional.of(Message.of("wall.card-changed")), TileFace.State.DUE);
         }
         return face(cage, big, foot(cage, nest), TileFace.State.CALM);
+    }
+
+    private static Message notDone(Kind kind) {
+        return switch (kind) {
+            case MORNING -> Message.of("wall.not-fed");
+            case EVENING, EVENING_ROW -> Message.of("wall.not-walked");
+            default -> Message.of("wall.not-done");
+        };
     }
 
     // ------------------------------------------------------------------ what comes next

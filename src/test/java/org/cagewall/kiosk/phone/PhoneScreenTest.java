@@ -3,14 +3,15 @@ package org.cagewall.kiosk.phone;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import javax.swing.text.JTextComponent;
 import org.cagewall.kiosk.Painted;
 import org.cagewall.kiosk.Sat;
 import org.cagewall.kiosk.WithDaybook;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.theme.TextSize;
+import org.cagewall.tasks.Danger;
 import org.cagewall.tasks.ReadingGrade;
-import org.cagewall.tasks.Urgency;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -35,10 +36,12 @@ class PhoneScreenTest extends WithDaybook {
         Painted phone = phone(TextSize.NORMAL).press("phoned.Ines");
         phone.png("phone-call").assertFit();
 
-        phone.press("about.ill").after(() -> {
-            phone.find("in-words", JTextComponent.class).setText("A1 sits low");
-            phone.find("agreed", JTextComponent.class).setText("warm lamp, look again at noon");
-        });
+        phone.press("reached.spoke")
+                .press("about.ill")
+                .press("cage.A1")
+                .press("agreed.leave")
+                .press("lasts.tomorrow")
+                .after(() -> phone.find("in-words", JTextComponent.class).setText("A1 sits low"));
         phone.press("record");
 
         assertThat(book.lines("\"phoned\""))
@@ -46,17 +49,22 @@ class PhoneScreenTest extends WithDaybook {
                 .asString()
                 .contains(
                         "\"who\":\"Ines\"",
-                        "a sick bird: A1 sits low",
-                        "warm lamp, look again at noon",
+                        "\"cage\":\"A1\"",
+                        "\"about\":\"ill\"",
+                        "\"agreed\":\"leave\"",
+                        "\"until\":\"2026-04-15\"",
+                        "A1 sits low",
                         "\"by\":\"Tomas\"");
         phone.png("phone-kept").assertFit().press("phoned.Bird vet").press("back");
     }
 
     @Test
-    void whereItIsUrgentTheVetIsTheFirstToPhone() {
-        Painted usual = phone(TextSize.NORMAL, Urgency.PHONE_NOW);
-        Painted urgent =
-                phone(TextSize.NORMAL, Urgency.VET_FIRST).png("phone-vet-first").assertFit();
+    void whomTheOwnerNamedForAnIllBirdIsTheFirstToPhoneForOneAndForNothingElse() {
+        book.tell("{\"deed\":\"room-set\",\"ill-first\":\"vet\",\"by\":\"Ines\"}");
+        Painted usual = phone(TextSize.NORMAL, Optional.of(Danger.LOOSE));
+        Painted urgent = phone(TextSize.NORMAL, Optional.of(Danger.ILL))
+                .png("phone-vet-first")
+                .assertFit();
 
         assertThat(people(usual)).containsExactly("phoned.Ines", "phoned.Joan", "phoned.Bird vet");
         assertThat(people(urgent)).containsExactly("phoned.Bird vet", "phoned.Ines", "phoned.Joan");
@@ -75,15 +83,8 @@ class PhoneScreenTest extends WithDaybook {
 
     @Test
     void everySentenceHereIsPlain() {
-        for (String key : List.of(
-                "subtitle",
-                "nobody",
-                "nobody-text",
-                "about-title",
-                "agreed",
-                "about-what",
-                "about-what-text",
-                "when")) {
+        for (String key :
+                List.of("nobody", "nobody-text", "about-title", "agreed", "about-what", "about-what-text", "when")) {
             ReadingGrade.sentences(WORDS.say("phone." + key, "Ines"))
                     .forEach(sentence -> assertThat(ReadingGrade.ofSentence(sentence))
                             .as("the grade of: %s", sentence)
@@ -92,15 +93,15 @@ class PhoneScreenTest extends WithDaybook {
     }
 
     private Painted phone(TextSize size) {
-        return phone(size, Urgency.PHONE_IF_UNSURE);
+        return phone(size, Optional.empty());
     }
 
-    private Painted phone(TextSize size, Urgency urgency) {
+    private Painted phone(TextSize size, Optional<Danger> about) {
         return Sat.at(
                 book,
                 size,
                 "Tomas",
-                new Destination.Phone(urgency),
-                (pen, stage) -> new PhoneScreen(book.desk(), pen, stage, WORDS, urgency));
+                new Destination.Phone(about),
+                (pen, stage) -> new PhoneScreen(book.desk(), pen, stage, stage, WORDS, new Destination.Phone(about)));
     }
 }

@@ -11,6 +11,7 @@ import org.cagewall.kiosk.Sat;
 import org.cagewall.kiosk.WithDaybook;
 import org.cagewall.kiosk.shell.Breadth;
 import org.cagewall.kiosk.shell.Destination;
+import org.cagewall.kiosk.shell.Halfway;
 import org.cagewall.kiosk.theme.Light;
 import org.cagewall.kiosk.theme.TextSize;
 import org.cagewall.room.Room;
@@ -23,6 +24,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 /** The day's list, touched by a sitter and by an owner, and read back from the record. */
 class TodayScreenTest extends WithDaybook {
+
+    private final Halfway<TodayDraft> halfway = new Halfway<>();
 
     @BeforeEach
     void away() {
@@ -61,7 +64,15 @@ class TodayScreenTest extends WithDaybook {
                         TextSize.NORMAL,
                         "Tomas",
                         new Destination.Today(),
-                        (pen, stage) -> new TodayScreen(book.desk(), pen, stage, stage, WORDS, Breadth.WHOLE))
+                        (pen, stage) -> new TodayScreen(
+                                book.desk(),
+                                pen,
+                                stage,
+                                stage,
+                                WORDS,
+                                Breadth.WHOLE,
+                                new Halfway<>(),
+                                new Destination.Today()))
                 .png("today-quiet")
                 .assertFit();
     }
@@ -160,13 +171,121 @@ class TodayScreenTest extends WithDaybook {
         Painted today = sitter(TextSize.NORMAL).press("act.not-done").png("today-not-done");
         today.assertFit();
 
-        today.press("why.no-time").press("record");
+        today.press("why.no-time").press("dishes.filled").press("record");
 
         assertThat(book.lines("task-not-done"))
                 .singleElement()
                 .asString()
-                .contains("2026-04-14/A1/morning", "I had no time");
+                .contains("2026-04-14/A1/morning", "I had no time", "\"dishes\":\"filled\"");
         assertThat(today.names()).contains("row.2026-04-14/A1/morning");
+    }
+
+    @Test
+    void whatWasNotDoneNeverCountsAsDone() {
+        Painted today = sitter(TextSize.NORMAL).press("act.all-well").press("act.not-done");
+
+        today.press("why.could-not-open").press("dishes.filled").press("record");
+
+        assertThat(text(today)).contains("1 of 6 done", "1 not done", "I could not open it");
+    }
+
+    @Test
+    void foodAndWaterAreAskedAfterWhereAFeedingWasNotDone() {
+        Painted today = sitter(TextSize.NORMAL).press("act.not-done").press("why.could-not-open");
+
+        today.press("record");
+        assertThat(book.lines("task-not-done")).isEmpty();
+        today.press("answer.ok").press("dishes.unseen").press("record");
+
+        assertThat(text(today.png("today-dishes-unseen").assertFit()))
+                .contains("Stop. Phone now.", "A1: nobody has seen their food and water.", "0555 0142");
+    }
+
+    @Test
+    void dishesThatAreLowAreReportedAndTheFeedingStaysUndone() {
+        Painted today = sitter(TextSize.NORMAL)
+                .press("act.not-done")
+                .press("why.no-food")
+                .press("dishes.low")
+                .press("record");
+
+        assertThat(book.lines("\"check\"")).singleElement().asString().contains("\"A1\"", "dish-empty");
+        assertThat(text(today)).contains("Stop. Phone now.");
+        assertThat(text(today.press("go-on"))).contains("0 of 6 done", "1 not done");
+    }
+
+    @Test
+    void aRowWalkedNamesThoseOfItsCagesThatWereReportedBeforeItIsAnswered() {
+        book.tell("{\"deed\":\"check\",\"cage\":\"A3\",\"answer\":\"different\",\"how\":\"hand\","
+                + "\"signs\":[\"puffed-up\"],\"by\":\"Tomas\"}");
+        Painted today =
+                sitter(TextSize.NORMAL).press("part.evening").press("act.done").press("act.row-well");
+
+        assertThat(book.lines("row-checked")).isEmpty();
+        assertThat(text(today.png("today-row-reported"))).contains("A3: puffed up.");
+        today.press("answer.same");
+        assertThat(book.lines("row-checked")).hasSize(1);
+    }
+
+    @Test
+    void aLineAnsweredTodayIsTakenBackFromTheListAfterUndoHasGone() {
+        Painted today =
+                sitter(TextSize.NORMAL).press("part.evening").press("act.done").press("act.row-well");
+
+        today.press("row.2026-04-14/A1/evening-row").press("answer.take-back");
+        assertThat(text(today.png("today-take-back"))).contains("This speaks of 3 cages. Take all back?");
+        today.press("answer.yes");
+
+        assertThat(book.lines("struck-out")).hasSize(1);
+        assertThat(text(today)).contains("Walked this row, all well", "1 of");
+    }
+
+    @Test
+    void whatWasTouchedHalfWayIsThereAgainWhenTheSitterComesBack() {
+        sitter(TextSize.NORMAL).press("act.different").press("signs.puffed-up").press("alarm.smoke");
+
+        Painted back = sitter(TextSize.NORMAL);
+        back.press("record").press("hurt.no").press("record");
+
+        assertThat(book.lines("\"check\"")).singleElement().asString().contains("puffed-up", "not-hurt");
+    }
+
+    @Test
+    void whatWasAgreedByPhoneShowsBesideTheListUntilItEnds() {
+        book.tell("""
+                {"deed":"phoned","cage":"A2","who":"Ines","about":"ill","agreed":"leave","until":"2026-04-14","by":"Tomas"}
+                """);
+
+        assertThat(text(sitter(TextSize.NORMAL).png("today-agreed").assertFit()))
+                .contains("A2: Agreed with Ines: leave it in peace, until 14 April");
+        book = book.on(DAY.plusDays(1));
+        assertThat(text(sitter(TextSize.NORMAL))).doesNotContain("Agreed with");
+    }
+
+    @Test
+    void afterUndoNoPageStillSaysThatItIsInTheBook() {
+        Painted today = sitter(TextSize.NORMAL)
+                .press("act.different")
+                .press("signs.dish-empty")
+                .press("record")
+                .press("eating.yes")
+                .press("record");
+        assertThat(text(today)).contains("It is in the book");
+
+        today.press("notice.undo");
+
+        assertThat(text(today)).doesNotContain("in the book");
+    }
+
+    @Test
+    void theEveningThatIsDoneLeadsToTheLinesOfTheMorningThatAreOpen() {
+        Painted today = sitter(TextSize.NORMAL).press("part.evening");
+        for (int i = 0; i < 3; i++) {
+            today.press(i == 0 ? "act.done" : "act.row-well");
+        }
+
+        assertThat(text(today.png("today-morning-open").assertFit())).contains("6 lines of the morning are open");
+        today.press("act.morning").find("act.all-well", AbstractButton.class);
     }
 
     @Test
@@ -294,7 +413,7 @@ class TodayScreenTest extends WithDaybook {
                 "today.why.not-sure",
                 "today.why.bird",
                 "today.why.not-needed",
-                "today.next-phone",
+                "danger.next",
                 "today.no-phones",
                 "today.stop",
                 "today.safety-title",
@@ -344,6 +463,7 @@ class TodayScreenTest extends WithDaybook {
                 size,
                 person,
                 new Destination.Today(),
-                (pen, stage) -> new TodayScreen(book.desk(), pen, stage, stage, WORDS, Breadth.WHOLE));
+                (pen, stage) -> new TodayScreen(
+                        book.desk(), pen, stage, stage, WORDS, Breadth.WHOLE, halfway, new Destination.Today()));
     }
 }

@@ -1,0 +1,151 @@
+package org.cagewall.tasks;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.cagewall.room.CallMatter;
+import org.cagewall.room.Person;
+import org.cagewall.room.Room;
+import org.cagewall.room.Sign;
+import org.cagewall.text.Message;
+
+/**
+ * What can go wrong among the birds or in the birdroom, each with its one rule, its steps and how soon to phone. Every
+ * list, panel, page and paper takes its words from here. Immutable; any thread.
+ */
+public enum Danger {
+    ILL(Group.BIRD, Urgency.PHONE_NOW, "phone", "say-what", "in-peace", "stuck-egg", "own-heat", "as-told"),
+    BREATH(Group.BIRD, Urgency.PHONE_NOW, "phone", "say-what", "in-peace", "own-heat", "as-told"),
+    STRAINING(Group.BIRD, Urgency.PHONE_NOW, "phone", "say-what", "in-peace", "stuck-egg", "own-heat", "as-told"),
+    UNFED(Group.BIRD, Urgency.PHONE_NOW, "fill-both", "phone", "say-what", "no-new-food"),
+    DEAD(Group.GONE, Urgency.PHONE_NOW, "gloves", "two-bags", "cool", "for-vet", "wash", "others", "say-ring", "phone"),
+    LOOSE(Group.GONE, Urgency.PHONE_NOW, "shut", "fans", "no-chase", "show-seed", "phone"),
+    STUCK(Group.GONE, Urgency.PHONE_NOW, "no-pull", "quiet", "say-what", "phone", "as-told"),
+    MISSING(Group.GONE, Urgency.PHONE_NOW, "count-again", "look-round", "box-shut", "shut", "phone"),
+    HEAT(Group.AIR, Urgency.PHONE_NOW, "shade", "air", "fresh-water", "pants", "heat-phone", "no-ice"),
+    COLD(Group.AIR, Urgency.PHONE_NOW, "draught", "frozen", "own-heat", "phone"),
+    HEATER(Group.AIR, Urgency.PHONE_NOW, "no-repair", "own-heat", "degrees", "phone"),
+    FROZEN_WATER(Group.AIR, Urgency.PHONE_NOW, "new-water", "water-again", "own-heat", "phone"),
+    POWER(Group.AIR, Urgency.PHONE_NOW, "torch", "calm", "degrees", "own-heat", "phone"),
+    SMOKE(Group.HOUSE, Urgency.PHONE_NOW, "get-out", "stay-out", "smell", "say-smell", "phone"),
+    WATER(Group.HOUSE, Urgency.PHONE_NOW, "plugs", "tap", "stay-dry", "phone"),
+    VERMIN(Group.HOUSE, Urgency.PHONE_NOW, "cat-out", "no-rat", "bitten", "phone"),
+    STRANGER(Group.HOUSE, Urgency.PHONE_NOW, "no-bird", "no-entry", "unsafe", "write-name", "phone"),
+    FIGHT(Group.WATCH, Urgency.PHONE_IF_UNSURE, "no-hand", "blood", "again"),
+    EGG_ON_FLOOR(Group.WATCH, Urgency.PHONE_IF_UNSURE, "leave-egg", "look-hen", "write-down"),
+    EMPTY_DISH(Group.WATCH, Urgency.PHONE_IF_UNSURE, "fill", "eat", "write-down");
+
+    /** What stands together on one card of a panel. */
+    public enum Group {
+        BIRD,
+        GONE,
+        AIR,
+        HOUSE,
+        /** What is seen to and written down: it is on no panel. */
+        WATCH;
+
+        /** When to stop and phone, in one or two sentences that name each danger of the group. */
+        Message rule(Room room) {
+            return new Message(
+                    "danger.group-" + Message.word(this),
+                    dangers().<Object>map(danger -> danger.brief(room)).toList());
+        }
+
+        public Stream<Danger> dangers() {
+            return Arrays.stream(Danger.values()).filter(danger -> danger.group == this);
+        }
+    }
+
+    private final Group group;
+    private final Urgency urgency;
+    private final List<String> steps;
+
+    Danger(Group group, Urgency urgency, String... steps) {
+        this.group = group;
+        this.urgency = urgency;
+        this.steps = List.of(steps);
+    }
+
+    /** The danger of which a sign speaks; none where a sign is good, or somebody's own words. */
+    public static Optional<Danger> of(Sign sign) {
+        return switch (sign) {
+            case ON_FLOOR, PUFFED_UP, NOT_EATING, BLEEDING, NOT_UPRIGHT, HURT -> Optional.of(ILL);
+            case GASPING, TAIL_BOBS -> Optional.of(BREATH);
+            case STRAINING -> Optional.of(STRAINING);
+            case DEAD -> Optional.of(DEAD);
+            case MISSING -> Optional.of(MISSING);
+            case LOOSE -> Optional.of(LOOSE);
+            case STUCK -> Optional.of(STUCK);
+            case FIGHTING -> Optional.of(FIGHT);
+            case EGG_ON_FLOOR -> Optional.of(EGG_ON_FLOOR);
+            case DISH_EMPTY -> Optional.of(EMPTY_DISH);
+            case OTHER, EATING, UPRIGHT, NOT_HURT -> Optional.empty();
+        };
+    }
+
+    /** Those on the panels: stop and phone. */
+    public static List<Danger> toPhoneAbout() {
+        return Arrays.stream(values())
+                .filter(danger -> danger.urgency == Urgency.PHONE_NOW)
+                .toList();
+    }
+
+    /** What a call about it is about. */
+    public CallMatter matter() {
+        return switch (this) {
+            case ILL, BREATH, STRAINING -> CallMatter.ILL;
+            case UNFED, EMPTY_DISH -> CallMatter.FOOD;
+            case HEATER, FROZEN_WATER -> CallMatter.COLD;
+            case FIGHT, EGG_ON_FLOOR -> CallMatter.OTHER;
+            case DEAD, LOOSE, STUCK, MISSING, HEAT, COLD, POWER, SMOKE, WATER, VERMIN, STRANGER ->
+                CallMatter.valueOf(name());
+        };
+    }
+
+    /** Its name among the parts of a screen and in the record: {@code frozen-water}. */
+    public String word() {
+        return Message.word(this);
+    }
+
+    public Group group() {
+        return group;
+    }
+
+    public Urgency urgency() {
+        return urgency;
+    }
+
+    /** Whether a bird's health is at stake, so that whom the owner named for an ill bird is phoned first. */
+    public boolean isIllness() {
+        return this == ILL || this == BREATH || this == STRAINING || this == STUCK;
+    }
+
+    /** "A bird is loose". */
+    public Message title() {
+        return Message.of("danger." + word());
+    }
+
+    /** When it is one, and the one thing to do. */
+    public Message rule(Room room) {
+        return say(word() + "-rule", room);
+    }
+
+    /** What to do before somebody answers, and until then, one sentence or two each. */
+    public List<Message> steps(Room room) {
+        return steps.stream().map(step -> say("do-" + step, room)).toList();
+    }
+
+    private Message brief(Room room) {
+        return say(word() + "-brief", room);
+    }
+
+    private static Message say(String key, Room room) {
+        return Message.of(
+                "danger." + key,
+                room.owner().map(Person::name).orElse("-"),
+                room.settings().heatAct(),
+                room.settings().heatPhone(),
+                room.settings().coldPhone());
+    }
+}
