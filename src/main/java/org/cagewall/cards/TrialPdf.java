@@ -12,7 +12,7 @@ import org.cagewall.paper.Type;
 import org.cagewall.text.Words;
 
 /**
- * A trial page for a sheet: the outlines of all its places, rulers along two edges of the paper, and the nudge that is
+ * A trial page for a sheet: the outlines of all its places, rulers along two edges of the paper, and the shift that is
  * set, so that a printer's error is read off before cards are spoilt. All lengths in millimetres. Stateless; any thread
  * but the event thread, since fonts are loaded.
  */
@@ -74,9 +74,9 @@ public final class TrialPdf {
         page.text(page.cut(sheet.title(), title, width), title, Ink.BLACK, left, y);
         List<String> sentences = List.of(
                 words.say(
-                        "cards.trial.nudge",
-                        sheet.nudge().width(),
-                        sheet.nudge().height()),
+                        "cards.trial.shift",
+                        sheet.shift().width(),
+                        sheet.shift().height()),
                 words.say("cards.trial.how"),
                 words.say("cards.trial.off"));
         y += 1.2;

@@ -7,6 +7,7 @@ import org.cagewall.room.Cage;
 import org.cagewall.room.CardFace;
 import org.cagewall.room.CardFaces;
 import org.cagewall.room.PrintedCard;
+import org.cagewall.room.Reason;
 import org.cagewall.room.RingCustom;
 import org.cagewall.room.RingLoss;
 import org.cagewall.room.RingStock;
@@ -183,7 +184,7 @@ public sealed interface CardDeed extends Deed {
 
         @Override
         public Message words() {
-            return Message.of("deed.did.struck-out", entry, why);
+            return Message.of("deed.did.struck-out", entry, Reason.told(why));
         }
     }
 

@@ -238,7 +238,13 @@ public sealed interface Fact {
             Optional<Boolean> plucked)
             implements OfCage {}
 
-    record Outcome(String task, boolean done, Optional<String> why, String person, Optional<LocalTime> clock)
+    record Outcome(
+            String task,
+            boolean done,
+            Optional<String> why,
+            String person,
+            Optional<LocalTime> clock,
+            Optional<String> note)
             implements OfRoom {}
 
     record PhoneCall(

@@ -23,6 +23,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
+import org.cagewall.room.Formerly;
 import org.cagewall.room.Quiet;
 import org.cagewall.text.Message;
 import tools.jackson.core.JacksonException;
@@ -59,6 +60,9 @@ public final class Lines {
 
     /** What a deed that names an entry calls it in an export, where {@code entry} is the line's own number. */
     private static final String NAMED_ENTRY = "of";
+
+    /** What an export adds to a line. */
+    private static final List<String> SEAL = List.of("entry", "recorded", "digest");
 
     private static final List<String> COMMON = List.of("deed", "on", "at", "about", "by", "cage", "note", "sure");
 
@@ -150,6 +154,16 @@ public final class Lines {
         sealed.put("recorded", seal.recorded());
         sealed.put("digest", seal.digest());
         return sealed.toString();
+    }
+
+    /** A line that an export wrote, as it was recorded: without its seal, each name as it stood. */
+    public static String recorded(String exported) {
+        ObjectNode line = JSON.createObjectNode();
+        JSON.readTree(exported).properties().stream()
+                .filter(each -> !SEAL.contains(each.getKey()))
+                .forEach(
+                        each -> line.set(each.getKey().equals(NAMED_ENTRY) ? "entry" : each.getKey(), each.getValue()));
+        return line.toString();
     }
 
     private static Read understand(ObjectNode object, int length, LocalDate today) {
@@ -286,6 +300,10 @@ public final class Lines {
         return Arrays.stream(constants)
                 .filter(each -> Message.word((Enum<?>) each).equals(text))
                 .findFirst()
+                .or(() -> Arrays.stream(constants)
+                        .filter(each ->
+                                formerly(type, each).filter(text::equals).isPresent())
+                        .findFirst())
                 .orElseThrow(() -> new Misread(
                         "line.no-choice",
                         field,
@@ -293,6 +311,15 @@ public final class Lines {
                                 .map(each -> Message.word((Enum<?>) each))
                                 .toList(),
                         shown(text)));
+    }
+
+    /** What an earlier version called the constant. */
+    private static Optional<String> formerly(Class<?> type, Object constant) {
+        return Arrays.stream(type.getFields())
+                .filter(field -> field.getName().equals(((Enum<?>) constant).name()))
+                .flatMap(field -> Optional.ofNullable(field.getAnnotation(Formerly.class)).stream())
+                .map(Formerly::value)
+                .findFirst();
     }
 
     private static String text(JsonNode node) {

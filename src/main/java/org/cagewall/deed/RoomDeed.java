@@ -100,17 +100,17 @@ public sealed interface RoomDeed extends Deed {
     }
 
     /** Whose rings are bought, and of which year they are when they are issued; what is left out stays. */
-    record RingsSet(Optional<RingsOf> of, Optional<RingBody> body) implements RoomDeed, SettingUp {
+    record RingsSet(Optional<RingsOf> issuedFor, Optional<RingBody> body) implements RoomDeed, SettingUp {
 
         @Override
         public List<Rule> judgedBy() {
-            return List.of(scene -> Ruling.refusesIf(of.isEmpty() && body.isEmpty(), "deed.rings-nothing"));
+            return List.of(scene -> Ruling.refusesIf(issuedFor.isEmpty() && body.isEmpty(), "deed.rings-nothing"));
         }
 
         @Override
         public List<Fact> facts(Scene scene) {
             List<Fact> facts = new ArrayList<>();
-            of.ifPresent(it -> facts.add(new Fact.Setting("rings-of", Message.word(it))));
+            issuedFor.ifPresent(it -> facts.add(new Fact.Setting("rings-of", Message.word(it))));
             body.ifPresent(it -> facts.add(new Fact.Setting("ring-body", Message.word(it))));
             return facts;
         }

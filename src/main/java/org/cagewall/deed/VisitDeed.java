@@ -14,7 +14,9 @@ import org.cagewall.room.CallMatter;
 import org.cagewall.room.DayPart;
 import org.cagewall.room.Dishes;
 import org.cagewall.room.How;
+import org.cagewall.room.Noticed;
 import org.cagewall.room.Reached;
+import org.cagewall.room.Reason;
 import org.cagewall.room.Room;
 import org.cagewall.room.Sign;
 import org.cagewall.text.Message;
@@ -113,7 +115,7 @@ public sealed interface VisitDeed extends Deed {
         @Override
         public List<Fact> facts(Scene scene) {
             return List.of(new Fact.Outcome(
-                    task, true, Optional.empty(), by(scene), scene.told().at()));
+                    task, true, Optional.empty(), by(scene), scene.told().at(), Optional.empty()));
         }
 
         @Override
@@ -141,13 +143,13 @@ public sealed interface VisitDeed extends Deed {
 
         @Override
         public List<Fact> facts(Scene scene) {
-            return List.of(
-                    new Fact.Outcome(task, false, why, by(scene), scene.told().at()));
+            return List.of(new Fact.Outcome(
+                    task, false, why, by(scene), scene.told().at(), scene.told().note()));
         }
 
         @Override
         public Message words() {
-            String reason = why.orElse("-");
+            Message reason = why.map(Reason::told).orElse(Message.of("word.as-said", "-"));
             return dishes.map(it -> Message.of("deed.did.task-not-done-dishes", kind(task), reason, it))
                     .orElse(Message.of("deed.did.task-not-done", kind(task), reason));
         }
@@ -158,16 +160,25 @@ public sealed interface VisitDeed extends Deed {
         }
     }
 
-    /** A note, for a cage or a bird or the room; the words stand in the note itself. */
-    record Noted(Optional<String> cage, Optional<String> bird) implements VisitDeed {
+    /** A note, for a cage or a bird or the room: something that is often noticed, or what the note itself says. */
+    record Noted(Optional<String> cage, Optional<String> bird, Optional<Noticed> noticed) implements VisitDeed {
+
+        /** What the note itself says. */
+        public Noted(Optional<String> cage, Optional<String> bird) {
+            this(cage, bird, Optional.empty());
+        }
+
+        public static Noted at(String cage, Noticed noticed) {
+            return new Noted(Optional.of(cage), Optional.empty(), Optional.of(noticed));
+        }
 
         @Override
         public List<Rule> judgedBy() {
             return Stream.of(
                             cage.map(CageRules::known).stream(),
                             bird.map(BirdRules::known).stream(),
-                            Stream.<Rule>of(scene ->
-                                    Ruling.refusesIf(scene.told().note().isEmpty(), "deed.empty-note")))
+                            Stream.<Rule>of(scene -> Ruling.refusesIf(
+                                    noticed.isEmpty() && scene.told().note().isEmpty(), "deed.empty-note")))
                     .flatMap(rules -> rules)
                     .toList();
         }
@@ -179,7 +190,7 @@ public sealed interface VisitDeed extends Deed {
 
         @Override
         public Message words() {
-            return Message.of("deed.did.noted");
+            return noticed.map(it -> Message.of("deed.did.noticed", it)).orElse(Message.of("deed.did.noted"));
         }
 
         @Override

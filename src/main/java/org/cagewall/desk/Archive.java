@@ -219,7 +219,7 @@ public final class Archive {
                     && Lines.read(text.text(), today) instanceof Lines.Understood understood
                     && understood.seal().isPresent()) {
                 Lines.Seal seal = understood.seal().get();
-                return new SealedLine(seal.entry(), seal.recorded(), seal.digest(), Lines.write(understood.line()));
+                return new SealedLine(seal.entry(), seal.recorded(), seal.digest(), Lines.recorded(text.text()));
             }
             throw new Desk.Unopened(Message.of("store.unread-line", exported.number()));
         }

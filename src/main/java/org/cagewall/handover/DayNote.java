@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.cagewall.room.Cage;
 import org.cagewall.room.LogEntry;
+import org.cagewall.room.Reason;
 import org.cagewall.room.Room;
 import org.cagewall.room.Sign;
 import org.cagewall.room.Visit;
@@ -92,11 +93,11 @@ public record DayNote(LocalDate day, List<Message> sentences) {
 
     /** What was not done, by the reason that was given, then what nobody has answered yet. */
     private static List<Message> notDone(Room room, LocalDate day) {
-        Map<Optional<String>, List<Task>> byReason = new LinkedHashMap<>();
+        Map<Optional<Message>, List<Task>> byReason = new LinkedHashMap<>();
         List<Task> open = new ArrayList<>();
         for (Task task : DailyList.of(room, day, Audience.SITTER)) {
             if (task.state() == Task.State.NOT_DONE) {
-                Optional<String> why = task.closing().flatMap(Task.Closing::why).map(DayNote::quoted);
+                Optional<Message> why = task.closing().flatMap(DayNote::why);
                 byReason.computeIfAbsent(why, any -> new ArrayList<>()).add(task);
             } else if (task.isOpen() && asksForSomebody(room, task)) {
                 open.add(task);
@@ -110,6 +111,11 @@ public record DayNote(LocalDate day, List<Message> sentences) {
             notDone.add(Message.of("daynote.open", together(room, open)));
         }
         return notDone;
+    }
+
+    private static Optional<Message> why(Task.Closing closing) {
+        return closing.why()
+                .map(reason -> Reason.told(quoted(reason), closing.note().map(DayNote::quoted)));
     }
 
     /** What an empty cage asks for need not be phoned about. */
@@ -138,11 +144,18 @@ public record DayNote(LocalDate day, List<Message> sentences) {
     private static List<Message> words(Review review) {
         return review.entries().stream()
                 .filter(item -> item.deed().equals("noted") && !item.isStruck())
-                .flatMap(item -> item.note().map(DayNote::quoted).stream()
-                        .map(said -> item.cages().isEmpty()
-                                ? Message.of("daynote.word", item.by(), said)
-                                : Message.of("daynote.word-at", item.by(), item.cages(), said)))
+                .map(DayNote::words)
                 .toList();
+    }
+
+    private static Message words(Item item) {
+        Message said = item.note()
+                .map(DayNote::quoted)
+                .map(note -> Message.of("word.as-said", note))
+                .orElse(item.what());
+        return item.cages().isEmpty()
+                ? Message.of("daynote.word", item.by(), said)
+                : Message.of("daynote.word-at", item.by(), item.cages(), said);
     }
 
     private static String quoted(String note) {

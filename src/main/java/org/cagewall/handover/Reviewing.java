@@ -21,6 +21,7 @@ import org.cagewall.room.Way;
 import org.cagewall.tasks.Audience;
 import org.cagewall.tasks.DailyList;
 import org.cagewall.tasks.Task;
+import org.cagewall.text.Message;
 
 /** Sorts the entries of some days and finds what is missing among them. Lives for one review, on one thread. */
 final class Reviewing {
@@ -171,8 +172,12 @@ final class Reviewing {
     }
 
     /** The reason stands second in the sentence. */
-    private static Optional<String> why(LogEntry entry) {
-        return entry.what().args().stream().skip(1).map(String::valueOf).findFirst();
+    private static Optional<Message> why(LogEntry entry) {
+        return entry.what().args().stream()
+                .skip(1)
+                .filter(Message.class::isInstance)
+                .map(Message.class::cast)
+                .findFirst();
     }
 
     private static Optional<LocalDate> day(String task) {
@@ -245,6 +250,7 @@ final class Reviewing {
                         Optional.empty(),
                         entry.by(),
                         entry.day(),
-                        entry.at()));
+                        entry.at(),
+                        entry.note()));
     }
 }

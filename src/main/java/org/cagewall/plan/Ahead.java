@@ -64,7 +64,9 @@ public record Ahead(
                     return Course.of(nest, today, odds.get(nest.cage()));
                 })
                 .toList();
-        LocalDate leaving = away(room, question.clearBy()).map(Absence::from).orElse(question.clearBy());
+        LocalDate leaving = away(room, question.clearBy())
+                .map(away -> away.firstFrom(today))
+                .orElse(question.clearBy());
         LocalDate to = away(room, question.clearBy()).map(Absence::to).orElse(leaving.plusDays(FORTNIGHT - 1L));
         LocalDate from = leaving.isAfter(today) ? Window.later(today, leaving.minusDays(LEAD_DAYS)) : leaving;
         Forecast forecast = Forecast.of(courses, odds, from, leaving, to, question.policy(), question.draws());

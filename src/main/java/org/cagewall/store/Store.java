@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.LongConsumer;
 import org.cagewall.deed.CardDeed;
 import org.cagewall.deed.Deed;
 import org.cagewall.deed.Fact;
@@ -44,6 +45,7 @@ public final class Store implements AutoCloseable {
     private Optional<Jdbi> jdbi = Optional.empty();
     private Optional<Handle> recording = Optional.empty();
     private Optional<End> last = Optional.empty();
+    private final KeptPairs keptPairs = new KeptPairs();
 
     private Store(String url, Optional<Path> place) {
         this.url = url;
@@ -175,7 +177,7 @@ public final class Store implements AutoCloseable {
         requireInPlace();
         try {
             Touch touch = recording().inTransaction(handle -> {
-                Touch made = new Touch(handle, known, today, now);
+                Touch made = new Touch(handle, keptPairs, known, today, now);
                 made.record(lines, last);
                 requireInPlace();
                 return made;
@@ -184,11 +186,16 @@ public final class Store implements AutoCloseable {
             last = Optional.of(touch.end());
             return touch.done();
         } catch (RolledBack e) {
+            keptPairs.clear();
             return e.answer;
         } catch (JdbiException e) {
+            keptPairs.clear();
             return violated(e)
                     .map(reason -> (Recording) new Recording.Refused(lines.size() - 1, reason))
                     .orElseThrow(() -> Database.unwritten(e));
+        } catch (RuntimeException e) {
+            keptPairs.clear();
+            throw e;
         }
     }
 
@@ -219,7 +226,18 @@ public final class Store implements AutoCloseable {
      * @throws StoreProblem when a line is not understood or its digest does not fit
      */
     public long restore(Iterable<SealedLine> lines, LocalDate today) {
-        return recording().inTransaction(handle -> new Touch(handle, room(today), today, Instant.EPOCH).restore(lines));
+        return restore(lines, today, entries -> {});
+    }
+
+    /**
+     * The same, saying after each entry how many are back.
+     *
+     * @return how many entries were put back
+     * @throws StoreProblem when a line is not understood or its digest does not fit
+     */
+    public long restore(Iterable<SealedLine> lines, LocalDate today, LongConsumer progress) {
+        return recording().inTransaction(handle -> new Touch(handle, keptPairs, room(today), today, Instant.EPOCH)
+                .restore(lines, progress));
     }
 
     /** Lets go of the database after something broke, and adds to that what it says to it; the next use opens it anew. */
@@ -367,6 +385,7 @@ public final class Store implements AutoCloseable {
     private static final class Touch {
 
         private final Handle handle;
+        private final KeptPairs keptPairs;
         private final LocalDate today;
         private final Instant now;
         private final RoomReader reader;
@@ -375,13 +394,14 @@ public final class Store implements AutoCloseable {
         private Room room;
         private String digest = Chain.START;
 
-        Touch(Handle handle, Room known, LocalDate today, Instant now) {
+        Touch(Handle handle, KeptPairs keptPairs, Room known, LocalDate today, Instant now) {
             this.handle = handle;
+            this.keptPairs = keptPairs;
             this.room = known;
             this.today = today;
             this.now = now.truncatedTo(ChronoUnit.MILLIS);
-            this.reader = new RoomReader(handle);
-            this.register = new PastRegister(handle);
+            this.reader = new RoomReader(handle, keptPairs);
+            this.register = new PastRegister(handle, reader, () -> Optional.of(room));
         }
 
         void record(List<Line> lines, Optional<End> last) {
@@ -422,6 +442,7 @@ public final class Store implements AutoCloseable {
             RoomReader.Head head = reader.head();
             digest = head.digest();
             if (head.number() != room.head() || !room.day().equals(today)) {
+                keptPairs.clear();
                 room = reader.read(today);
             }
         }
@@ -443,6 +464,7 @@ public final class Store implements AutoCloseable {
             Deed resolved = line.deed().resolved(scene);
             String text = Lines.write(new Line(resolved, line.told()));
             Touched touched = keep(scene, resolved, text, now.toString());
+            room = reader.refresh(room, touched, entry);
             List<Message> problems = Standing.problems(room, register, touched.subjects());
             if (!problems.isEmpty()) {
                 throw new RolledBack(new Recording.Refused(index, Message.of("deed.stands-wrong", problems.get(0))));
@@ -473,7 +495,6 @@ public final class Store implements AutoCloseable {
                 strike(entry, strike).forEach(row -> touched.add(row.fact(), row.entry()));
             }
             mention(scene, deed, touched);
-            room = reader.refresh(room, touched, entry);
             return touched;
         }
 
@@ -506,12 +527,15 @@ public final class Store implements AutoCloseable {
             KeptStatements.write(handle, "INSERT INTO mention (entry, kind, id) VALUES (?, ?, ?)", entry, kind, id);
         }
 
-        long restore(Iterable<SealedLine> lines) {
+        long restore(Iterable<SealedLine> lines, LongConsumer progress) {
             lockHead(Optional.empty());
             if (room.head() != 0) {
                 throw new StoreProblem(Message.of("store.not-empty"));
             }
-            lines.forEach(this::restore);
+            lines.forEach(line -> {
+                restore(line);
+                progress.accept(room.head());
+            });
             keepHead();
             return room.head();
         }
@@ -527,7 +551,8 @@ public final class Store implements AutoCloseable {
             Scene scene = new Scene(room, register, line.told(), today, entry);
             entries.clear();
             try {
-                keep(scene, line.deed(), sealed.line(), sealed.recorded());
+                Touched touched = keep(scene, line.deed(), sealed.line(), sealed.recorded());
+                room = reader.refreshWithoutPast(room, touched, entry);
             } catch (RuntimeException e) {
                 throw notRestored(line, scene, e);
             }

@@ -499,7 +499,8 @@ public final class NestSketch {
 
     /** A task that was ticked off in the list. */
     public NestSketch ticked(String task, LocalDate day) {
-        outcomes.add(new TaskOutcome(next++, task, true, Optional.empty(), "Ines", day, Optional.empty()));
+        outcomes.add(
+                new TaskOutcome(next++, task, true, Optional.empty(), "Ines", day, Optional.empty(), Optional.empty()));
         return this;
     }
 

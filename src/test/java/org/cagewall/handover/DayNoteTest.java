@@ -78,6 +78,26 @@ class DayNoteTest {
     }
 
     @Test
+    void aReasonIsKeptAsItsNameAndSaidInWordsWithWhatWasAdded() {
+        book.tell("""
+                {"deed":"task-not-done","task":"2026-04-14/A2/morning","why":"no-food","note":"only millet","by":"Tomas"}
+                {"deed":"task-not-done","task":"2026-04-14/B1/morning","why":"no-time","by":"Tomas"}
+                """);
+
+        assertThat(note())
+                .contains("(A2). Why: no food was left: only millet.", "Feed them and look (B1). Why: no time.");
+    }
+
+    @Test
+    void whatWasNoticedAtANestIsToldInWordsThoughTheRecordHoldsAName() {
+        book.tell("""
+                {"deed":"noted","cage":"A1","noticed":"hen-off-eggs","by":"Tomas"}
+                """);
+
+        assertThat(note()).contains("A1", "the hen was off the eggs");
+    }
+
+    @Test
     void cagesThatFollowOneAnotherAreNamedByTheFirstAndTheLast() {
         for (String cage : new String[] {"A1", "A2", "A3", "B1", "B3"}) {
             book.tell("{\"deed\":\"task-not-done\",\"task\":\"2026-04-14/" + cage

@@ -47,6 +47,17 @@ class NestDeedsTest extends InMemory {
     }
 
     @Test
+    void aReasonForPartingThatAnEarlierVersionKeptIsFoundUnderItsNewName() {
+        tell(line("parting-begun", "2026-04-10", "A1", "'reason':'hen-worn'"));
+        useDatabase(handle -> {
+            handle.execute("UPDATE parting SET reason = 'HEN_TIRED'");
+            updatesOf("V11__reasons_for_parting.sql").forEach(handle::execute);
+        });
+
+        assertThat(roomReadAnew()).isEqualTo(room());
+    }
+
+    @Test
     void anOlderLookRecordedLaterDoesNotHideTheYoungerOne() {
         told("egg-laid", "2026-03-12", "A1");
         candled("1", "full", "2026-03-22");
@@ -506,7 +517,7 @@ class NestDeedsTest extends InMemory {
         tell("{\"deed\":\"room-set\",\"rings-issued\":\"--09-01\",\"by\":\"Ines\"}");
         assertThat(room().settings().ringIssue().of()).isEqualTo(RingsOf.NEXT_YEAR);
 
-        tell("{\"deed\":\"rings-set\",\"of\":\"this-year\",\"by\":\"Ines\"}");
+        tell("{\"deed\":\"rings-set\",\"issued-for\":\"this-year\",\"by\":\"Ines\"}");
         assertThat(room().settings().ringIssue().issued(2026)).isEqualTo(LocalDate.of(2026, 9, 1));
     }
 

@@ -281,12 +281,14 @@ public final class RoomSketch {
     }
 
     public RoomSketch done(String task) {
-        outcomes.add(new TaskOutcome(next++, task, true, Optional.empty(), "Tomas", DAY, Optional.empty()));
+        outcomes.add(new TaskOutcome(
+                next++, task, true, Optional.empty(), "Tomas", DAY, Optional.empty(), Optional.empty()));
         return this;
     }
 
     public RoomSketch notDone(String task, String why) {
-        outcomes.add(new TaskOutcome(next++, task, false, Optional.of(why), "Tomas", DAY, Optional.empty()));
+        outcomes.add(new TaskOutcome(
+                next++, task, false, Optional.of(why), "Tomas", DAY, Optional.empty(), Optional.empty()));
         return this;
     }
 

@@ -91,8 +91,17 @@ public final class AheadPresenter {
     }
 
     private boolean show(Ahead ahead) {
-        shown.change(state -> state.answered(said.subtitle(ahead), Optional.of(said.answer(ahead))));
+        shown.change(state -> state.answered(said.subtitle(ahead) + supposed(ahead), Optional.of(said.answer(ahead))));
         return true;
+    }
+
+    /** Where no days away are planned and no other day was asked about, the day is nobody's. */
+    private String supposed(Ahead ahead) {
+        Room room = desk.room();
+        LocalDate today = desk.today();
+        boolean supposed =
+                room.absenceAfter(today).isEmpty() && ahead.question().clearBy().equals(usualDay(room, today));
+        return supposed ? words.say("ahead.supposed") : "";
     }
 
     private boolean fail(String why) {

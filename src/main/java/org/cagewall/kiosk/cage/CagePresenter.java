@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.cagewall.almanac.Almanac;
 import org.cagewall.almanac.Outlook;
@@ -35,6 +36,7 @@ import org.cagewall.room.LogEntry;
 import org.cagewall.room.LogQuery;
 import org.cagewall.room.Permission;
 import org.cagewall.room.Person;
+import org.cagewall.room.Reason;
 import org.cagewall.room.Role;
 import org.cagewall.room.Room;
 import org.cagewall.room.Use;
@@ -130,7 +132,7 @@ final class CagePresenter {
         return new CageState(
                 true,
                 words.say("cage.title", cage.name()),
-                say.subtitle(cage, mayLook ? Optional.of(outlook) : Optional.empty(), scanned),
+                withAgreements(cage, say.subtitle(cage, mayLook ? Optional.of(outlook) : Optional.empty(), scanned)),
                 mayLook ? nest.nest(role) : say.leftAlone(cage),
                 mayLook && role != Role.SITTER ? nest.parting() : Optional.empty(),
                 say.birds(cage),
@@ -354,6 +356,14 @@ final class CagePresenter {
 
     // ------------------------------------------------------------------ mistakes and the card
 
+    /** What was agreed about the cage by phone stands at its head as long as it holds. */
+    private String withAgreements(Cage cage, String subtitle) {
+        return Stream.concat(
+                        desk.room().agreedAt(cage, desk.today()).stream().map(call -> words.say(call.agreement())),
+                        Stream.of(subtitle))
+                .collect(Collectors.joining(" \u00b7 "));
+    }
+
     /** An entry was touched: it may be struck out, with a reason. */
     void entry(CageState.EntryFace entry) {
         if (entry.struck()) {
@@ -363,18 +373,18 @@ final class CagePresenter {
         picking.ask(Question.of(
                 Message.of("cage.strike"),
                 Message.of("cage.strike-text", entry.what()),
-                strike(entry, "wrong-touch"),
-                strike(entry, "wrong-cage"),
-                strike(entry, "wrong-day"),
+                strike(entry, Reason.WRONG_TOUCH),
+                strike(entry, Reason.WRONG_CAGE),
+                strike(entry, Reason.WRONG_DAY),
                 Answer.leave("leave", Message.of("cage.strike-no"))));
     }
 
-    private Answer strike(CageState.EntryFace entry, String why) {
+    private Answer strike(CageState.EntryFace entry, Reason why) {
         return Answer.plain(
-                why,
-                Message.of("cage.strike." + why),
+                why.id(),
+                Message.of("cage.strike." + why.id()),
                 () -> pen.record(
-                        new CardDeed.StruckOut(Math.toIntExact(entry.number()), words.say("cage.strike." + why)),
+                        new CardDeed.StruckOut(Math.toIntExact(entry.number()), why.id()),
                         Message.of("cage.done.struck")));
     }
 

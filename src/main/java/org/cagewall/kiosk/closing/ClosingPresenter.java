@@ -11,6 +11,7 @@ import org.cagewall.desk.Desk;
 import org.cagewall.handover.DayNote;
 import org.cagewall.kiosk.kit.RowFace;
 import org.cagewall.kiosk.kit.TagKind;
+import org.cagewall.kiosk.kit.TouchedOrWritten;
 import org.cagewall.kiosk.shell.Asking;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.shell.Navigator;
@@ -21,6 +22,7 @@ import org.cagewall.room.DayPart;
 import org.cagewall.room.LogEntry;
 import org.cagewall.room.LogQuery;
 import org.cagewall.room.Person;
+import org.cagewall.room.Reason;
 import org.cagewall.room.Sign;
 import org.cagewall.room.Visit;
 import org.cagewall.tasks.Audience;
@@ -151,19 +153,19 @@ public final class ClosingPresenter {
     }
 
     /** Why what is left was not done is told, for all of it at once. */
-    void tellWhy(Optional<String> reason, String inWords) {
-        String why = Stream.concat(reason.stream(), text(inWords).stream()).collect(Collectors.joining(": "));
-        if (why.isBlank()) {
-            asking.tell(Message.of("closing.why"), Message.of("closing.why-text"));
-            return;
-        }
+    void tellWhy(Optional<Reason> reason, String inWords) {
+        TouchedOrWritten.of(reason, inWords)
+                .ifPresentOrElse(
+                        this::keep, () -> asking.tell(Message.of("closing.why"), Message.of("closing.why-text")));
+    }
+
+    private void keep(TouchedOrWritten why) {
         List<VisitDeed.TaskNotDone> undone = DailyList.of(desk.room(), desk.today(), Audience.SITTER).stream()
                 .filter(Task::isOpen)
-                .map(task -> new VisitDeed.TaskNotDone(task.id(), Optional.of(why)))
+                .map(task -> new VisitDeed.TaskNotDone(task.id(), Optional.of(why.kept())))
                 .toList();
         if (!undone.isEmpty()) {
-            pen.record(
-                    undone, desk.today(), Optional.empty(), Message.of("closing.kept", undone.size()), room -> back());
+            pen.record(undone, desk.today(), why.note(), Message.of("closing.kept", undone.size()), room -> back());
         }
     }
 

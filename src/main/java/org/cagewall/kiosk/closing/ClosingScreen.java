@@ -23,12 +23,14 @@ import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.kiosk.theme.Measure;
 import org.cagewall.kiosk.theme.Tone;
 import org.cagewall.kiosk.theme.Type;
+import org.cagewall.room.Reason;
 import org.cagewall.text.Words;
 
 /** The end of a sitter's day: what is left, a word to the owner, and a last look round. Used on the event thread. */
 public final class ClosingScreen extends Page {
 
-    private static final List<String> REASONS = List.of("could-not-open", "no-time", "no-food", "not-sure", "other");
+    private static final List<Reason> REASONS =
+            List.of(Reason.COULD_NOT_OPEN, Reason.NO_TIME, Reason.NO_FOOD, Reason.NOT_SURE, Reason.SOMETHING_ELSE);
     private static final List<String> LAST_LOOK = List.of("doors", "water", "bin", "lights");
 
     private final Words words;
@@ -98,7 +100,7 @@ public final class ClosingScreen extends Page {
     }
 
     private JComponent why() {
-        Chips<String> chips = Chips.oneOf("why", Choice.inWords(REASONS, words, "closing.because."), chosen -> {});
+        Chips<Reason> chips = Chips.oneOf("why", Choice.of(REASONS, words, "today.why."), chosen -> {});
         Field inWords = Field.line("in-words", words.say("closing.in-words"), "");
         Card card = new Card(new MigLayout("insets 24 28 24 28, fill, wrap 1, gap 0 16", "[grow,fill]", "[][][]push[]"))
                 .leading();

@@ -14,6 +14,7 @@ import org.cagewall.desk.Desk;
 import org.cagewall.desk.Outcome;
 import org.cagewall.room.Absence;
 import org.cagewall.room.Person;
+import org.cagewall.room.Reason;
 import org.cagewall.room.Room;
 import org.cagewall.text.Message;
 
@@ -168,13 +169,13 @@ public final class Pen {
 
     /** Strikes out a touch of the person who holds the pen. */
     public void undo(long touch) {
-        strike(touch, "taken back at once");
+        strike(touch, Reason.TAKEN_BACK);
     }
 
     /** Strikes out everything recorded by one touch. */
-    public void strike(long touch, String why) {
+    public void strike(long touch, Reason why) {
         String by = holder().map(Person::name).orElse("-");
-        desk.undo(touch, by, why, outcome -> {
+        desk.undo(touch, by, why.id(), outcome -> {
             if (outcome instanceof Outcome.Done) {
                 notices.done(Message.of("shell.taken-back"));
             } else if (outcome instanceof Outcome.Refused refused) {

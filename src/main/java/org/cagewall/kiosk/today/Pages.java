@@ -23,6 +23,7 @@ import org.cagewall.kiosk.theme.Measure;
 import org.cagewall.kiosk.theme.Tone;
 import org.cagewall.kiosk.theme.Type;
 import org.cagewall.room.Dishes;
+import org.cagewall.room.Reason;
 import org.cagewall.room.Sign;
 import org.cagewall.tasks.Report;
 import org.cagewall.tasks.Urgency;
@@ -31,8 +32,14 @@ import org.cagewall.text.Words;
 /** The pages that take the place of the list for a moment. Used on the event thread. */
 final class Pages {
 
-    private static final List<String> REASONS =
-            List.of("could-not-open", "no-time", "no-food", "not-sure", "bird", "not-needed", "other");
+    private static final List<Reason> REASONS = List.of(
+            Reason.COULD_NOT_OPEN,
+            Reason.NO_TIME,
+            Reason.NO_FOOD,
+            Reason.NOT_SURE,
+            Reason.BIRD_IN_THE_WAY,
+            Reason.NOT_NEEDED,
+            Reason.SOMETHING_ELSE);
 
     private final Words words;
     private final Supplier<TodayPresenter> presenter;
@@ -90,13 +97,7 @@ final class Pages {
     }
 
     JComponent notDone(TodayState.NotDone page) {
-        List<Choice<String>> choices = REASONS.stream()
-                .map(reason -> {
-                    String said = words.say("today.why." + reason);
-                    return new Choice<>(reason, said, said);
-                })
-                .toList();
-        Chips<String> chips = Chips.oneOf("why", choices, chosen -> {});
+        Chips<Reason> chips = Chips.oneOf("why", Choice.of(REASONS, words, "today.why."), chosen -> {});
         Chips<Dishes> dishes = Chips.oneOf("dishes", dishes(), chosen -> {});
         Field note = Field.line("note", words.say("today.own-words"), "");
         Stack stack = new Stack(16);

@@ -17,6 +17,7 @@ import org.cagewall.deed.CardDeed;
 import org.cagewall.deed.Deed;
 import org.cagewall.deed.VisitDeed;
 import org.cagewall.desk.Desk;
+import org.cagewall.kiosk.kit.TouchedOrWritten;
 import org.cagewall.kiosk.shell.Answer;
 import org.cagewall.kiosk.shell.Asking;
 import org.cagewall.kiosk.shell.Destination;
@@ -32,6 +33,7 @@ import org.cagewall.room.How;
 import org.cagewall.room.LogEntry;
 import org.cagewall.room.LogQuery;
 import org.cagewall.room.Person;
+import org.cagewall.room.Reason;
 import org.cagewall.room.Room;
 import org.cagewall.room.Sign;
 import org.cagewall.room.Visit;
@@ -289,7 +291,9 @@ public final class TodayPresenter {
                         Message.of("today.back", Math.max(1, entry.cages().size())),
                         Message.of("today.back-text", entry.by(), entry.what()),
                         Answer.main(
-                                "yes", Message.of("today.back-yes"), () -> pen.strike(entry.touch(), "a wrong touch")),
+                                "yes",
+                                Message.of("today.back-yes"),
+                                () -> pen.strike(entry.touch(), Reason.WRONG_TOUCH)),
                         Answer.leave("leave", Message.of("today.again-no")))),
                 this::cannotTakeBack);
         return found.isPresent();
@@ -517,9 +521,9 @@ public final class TodayPresenter {
     }
 
     /** Why something was not done is told. */
-    void tellWhy(TodayState.NotDone of, Optional<String> reason, Optional<Dishes> dishes, String note) {
-        String why = Stream.concat(reason.stream(), note(note).stream()).collect(Collectors.joining(": "));
-        if (why.isBlank()) {
+    void tellWhy(TodayState.NotDone of, Optional<Reason> reason, Optional<Dishes> dishes, String note) {
+        Optional<TouchedOrWritten> given = TouchedOrWritten.of(reason, note);
+        if (given.isEmpty()) {
             asking.tell(Message.of("today.nothing-told"), Message.of("today.no-reason-text"));
             return;
         }
@@ -535,8 +539,9 @@ public final class TodayPresenter {
             deeds.add(
                     VisitDeed.Check.different(label, How.HAND, Optional.of(DayPart.MORNING), List.of(Sign.DISH_EMPTY)));
         }
-        deeds.add(new VisitDeed.TaskNotDone(of.task(), Optional.of(why), asked));
-        pen.record(deeds, desk.today(), Optional.empty(), Message.of("today.did.not-done", label), room -> {
+        TouchedOrWritten why = given.get();
+        deeds.add(new VisitDeed.TaskNotDone(of.task(), Optional.of(why.kept()), asked));
+        pen.record(deeds, desk.today(), why.note(), Message.of("today.did.not-done", label), room -> {
             touched = Optional.empty();
             backToTheList();
             asked.filter(seen -> seen != Dishes.FILLED).ifPresent(seen -> hungry(label, seen, room.head()));

@@ -92,7 +92,9 @@ final class TodaysWords {
             return RowFace.of(
                             lead(task),
                             what,
-                            words.say("today.not-done-why", closing.why().orElse("-")))
+                            words.say(
+                                    "today.not-done-why",
+                                    closing.reason().map(words::say).orElse("-")))
                     .tagged(TagKind.PLAIN, words.say("today.not-done"))
                     .in(RowFace.State.DONE);
         }

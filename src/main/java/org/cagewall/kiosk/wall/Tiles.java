@@ -10,6 +10,7 @@ import java.util.Optional;
 import org.cagewall.almanac.Almanac;
 import org.cagewall.almanac.Coming;
 import org.cagewall.almanac.Outlook;
+import org.cagewall.almanac.Overdue;
 import org.cagewall.kiosk.kit.TileFace;
 import org.cagewall.room.Bird;
 import org.cagewall.room.Cage;
@@ -40,6 +41,8 @@ final class Tiles {
 
     /** In a longer tag the days find no place in the largest letters. */
     private static final int SHORT_TAG = 16;
+
+    private static final Message NEW_CARD = Message.of("wall.card-changed");
 
     private final Room room;
     private final LocalDate today;
@@ -90,15 +93,41 @@ final class Tiles {
         if (unseen >= LATE_DAYS) {
             return face(cage, big, Optional.of(Message.of("wall.not-seen", unseen)), TileFace.State.LATE);
         }
-        Optional<Coming> toDo = toDo(nest);
-        if (toDo.isPresent()) {
-            boolean late = isLate(toDo.get());
-            return face(cage, big, Optional.of(due(toDo.get())), late ? TileFace.State.LATE : TileFace.State.DUE);
-        }
-        if (CardFaces.isOutOfDate(room, cage)) {
-            return face(cage, big, Optional.of(Message.of("wall.card-changed")), TileFace.State.DUE);
-        }
-        return face(cage, big, foot(cage, nest), TileFace.State.CALM);
+        return overdue(cage, big, nest, Overdue.What.HATCH)
+                .or(() -> toDo(nest).filter(this::isLate).map(coming -> toDo(cage, big, coming)))
+                .or(() -> overdue(cage, big, nest, Overdue.What.EGG))
+                .or(() -> toDo(nest).map(coming -> toDo(cage, big, coming)))
+                .or(() -> overdue(cage, big, nest, Overdue.What.RING))
+                .orElseGet(() -> calm(cage, big, nest));
+    }
+
+    private Optional<TileFace> overdue(Cage cage, Message big, Outlook nest, Overdue.What what) {
+        return Overdue.at(nest, today, what).map(each -> face(cage, big, Optional.of(late(each)), state(each)));
+    }
+
+    private TileFace toDo(Cage cage, Message big, Coming coming) {
+        return face(cage, big, Optional.of(due(coming)), isLate(coming) ? TileFace.State.LATE : TileFace.State.DUE);
+    }
+
+    private Message late(Overdue overdue) {
+        String what = "wall.overdue." + Message.word(overdue.what());
+        long days = ChronoUnit.DAYS.between(overdue.since(), today) + 1;
+        return shortOf(
+                Message.of(what, days, overdue.whom().size()),
+                Message.of(what + "-alone", overdue.whom().size()));
+    }
+
+    /** Nothing can be done about a missed ring. */
+    private static TileFace.State state(Overdue overdue) {
+        return overdue.what() == Overdue.What.RING ? TileFace.State.DUE : TileFace.State.LATE;
+    }
+
+    /** A new card is said where no date is awaited; beside a date, in the line above. */
+    private TileFace calm(Cage cage, Message big, Outlook nest) {
+        Optional<Message> date = awaited(nest);
+        return date.isEmpty() && CardFaces.isOutOfDate(room, cage)
+                ? face(cage, big, Optional.of(NEW_CARD), TileFace.State.DUE)
+                : face(cage, big, date.or(() -> lastSeen(cage)), TileFace.State.CALM);
     }
 
     private static Message notDone(Kind kind) {
@@ -148,13 +177,21 @@ final class Tiles {
     private Optional<Message> awaited(Outlook nest) {
         return Coming.at(nest, today).stream()
                 .filter(coming -> coming.what() != Coming.What.CLEAR_EGGS && !isLook(coming))
+                .filter(coming -> !(coming.window().isPast(today) && isGivenUp(coming)))
                 .findFirst()
                 .map(this::awaited);
     }
 
+    /** What is not waited for once its days are over: she has laid all, or does not go on. */
+    private static boolean isGivenUp(Coming coming) {
+        return coming.what() == Coming.What.NEXT_EGG || coming.what() == Coming.What.NEXT_ROUND;
+    }
+
     private Message awaited(Coming coming) {
         if (coming.window().isPast(today)) {
-            return Message.of("wall.was-due", words.shortDay(coming.window().latest()));
+            return Message.of(
+                    "wall.was-due." + Message.word(coming.what()),
+                    words.shortDay(coming.window().latest()));
         }
         boolean begins = coming.what() == Coming.What.HATCH || coming.what().isKeepers();
         LocalDate day = coming.what() == Coming.What.FIRST_EGG
@@ -252,14 +289,13 @@ final class Tiles {
         return "birds";
     }
 
-    private Optional<Message> foot(Cage cage, Outlook nest) {
-        Optional<Message> seen = cage.lastVisit()
+    private Optional<Message> lastSeen(Cage cage) {
+        return cage.lastVisit()
                 .map(visit -> visit.day().equals(today)
                         ? visit.time()
                                 .map(time -> Message.of("wall.seen-at", time))
                                 .orElse(Message.of("wall.seen-today"))
                         : Message.of("wall.seen-yesterday"));
-        return awaited(nest).or(() -> seen);
     }
 
     private Optional<Message> seen(Visit visit) {
@@ -283,6 +319,9 @@ final class Tiles {
                     .map(Round::number)
                     .filter(number -> number > 1)
                     .ifPresent(number -> small.add(words.say("wall.round", number)));
+            if (!foot.equals(Optional.of(NEW_CARD)) && CardFaces.isOutOfDate(room, cage)) {
+                small.add(words.say("wall.new-card"));
+            }
         });
         return new TileFace(
                 cage.name(),

@@ -18,6 +18,7 @@ import java.util.function.IntConsumer;
 import java.util.stream.Stream;
 import org.cagewall.deed.BirdDeed;
 import org.cagewall.kiosk.Birdroom;
+import org.cagewall.kiosk.kit.EggLook;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.shell.Navigator;
 import org.cagewall.kiosk.shell.Notices;
@@ -47,6 +48,7 @@ class CagePresenterTest {
     private Birdroom room;
     private final Hand hand = new Hand();
     private CagePresenter page;
+    private CageState shown;
 
     @BeforeEach
     void open() {
@@ -129,6 +131,18 @@ class CagePresenterTest {
     }
 
     @Test
+    void theShellLiesBesideAChickOnTheDayOfHatchingOnly() {
+        Nests.twoRounds(room);
+        room.tell(Nests.ago(24, "box-on", "").strip());
+        room.tell((Nests.ago(19, "egg-laid", "") + Nests.ago(0, "chick-hatched", "\"mark\":\"1\"")).strip());
+
+        at("A1");
+        assertThat(chicks()).containsExactly(EggLook.HATCHLING);
+        at("Z1");
+        assertThat(chicks()).contains(EggLook.CHICK).doesNotContain(EggLook.HATCHLING);
+    }
+
+    @Test
     void aDeadChickIsRecordedWithWhatItLikelyCameOf() {
         Nests.twoRounds(room);
         at("Z1");
@@ -136,7 +150,7 @@ class CagePresenterTest {
 
         page.act("died");
 
-        assertThat(last()).contains("chick-died").contains("Its crop was empty");
+        assertThat(last()).contains("chick-died").contains("\"likely\":\"empty-crop\"");
     }
 
     @Test
@@ -168,7 +182,21 @@ class CagePresenterTest {
         Pen pen = new Pen(room.desk(), hand, hand);
         pen.takenBy("Ines");
         page = new CagePresenter(
-                room.desk(), pen, hand, hand, hand, Birdroom.WORDS, Destination.Cage.byHand(cage), state -> {});
+                room.desk(),
+                pen,
+                hand,
+                hand,
+                hand,
+                Birdroom.WORDS,
+                Destination.Cage.byHand(cage),
+                state -> shown = state);
+    }
+
+    private List<EggLook> chicks() {
+        return shown.nest().orElseThrow().lots().stream()
+                .flatMap(lot -> lot.chicks().stream())
+                .map(CageState.LyingFace::look)
+                .toList();
     }
 
     private String last() {

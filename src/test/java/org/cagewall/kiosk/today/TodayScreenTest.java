@@ -176,7 +176,7 @@ class TodayScreenTest extends WithDaybook {
         assertThat(book.lines("task-not-done"))
                 .singleElement()
                 .asString()
-                .contains("2026-04-14/A1/morning", "I had no time", "\"dishes\":\"filled\"");
+                .contains("2026-04-14/A1/morning", "\"why\":\"no-time\"", "\"dishes\":\"filled\"");
         assertThat(today.names()).contains("row.2026-04-14/A1/morning");
     }
 
@@ -186,7 +186,7 @@ class TodayScreenTest extends WithDaybook {
 
         today.press("why.could-not-open").press("dishes.filled").press("record");
 
-        assertThat(text(today)).contains("1 of 6 done", "1 not done", "I could not open it");
+        assertThat(text(today)).contains("1 of 6 done", "1 not done", "the cage could not be opened");
     }
 
     @Test
@@ -411,7 +411,7 @@ class TodayScreenTest extends WithDaybook {
                 "today.why.no-time",
                 "today.why.no-food",
                 "today.why.not-sure",
-                "today.why.bird",
+                "today.why.bird-in-the-way",
                 "today.why.not-needed",
                 "danger.next",
                 "today.no-phones",
