@@ -15,6 +15,7 @@ import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -66,7 +67,7 @@ public final class Lines {
 
     private static final List<String> COMMON = List.of("deed", "on", "at", "about", "by", "cage", "note", "sure");
 
-    private static final Map<String, Class<? extends Record>> KINDS = kinds(Deed.class);
+    private static final Map<String, Class<? extends Record>> KINDS = Collections.unmodifiableMap(kinds(Deed.class));
 
     private Lines() {}
 

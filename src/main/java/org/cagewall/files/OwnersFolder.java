@@ -21,7 +21,7 @@ public final class OwnersFolder {
 
     private static final Logger LOG = LoggerFactory.getLogger(OwnersFolder.class);
 
-    private static final Set<PosixFilePermission> OWNERS = PosixFilePermissions.fromString("rwx------");
+    private static final Set<PosixFilePermission> OWNERS = Set.copyOf(PosixFilePermissions.fromString("rwx------"));
 
     private OwnersFolder() {}
 

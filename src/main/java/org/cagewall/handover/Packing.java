@@ -3,6 +3,7 @@ package org.cagewall.handover;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -61,7 +62,7 @@ final class Packing {
         cases.put("seed", 3);
         cases.put("caller", 3);
         cases.put("tablet", 2);
-        return cases;
+        return Collections.unmodifiableMap(cases);
     }
 
     Pack pack() {

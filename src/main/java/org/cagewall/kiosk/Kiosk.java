@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
-import javax.swing.Timer;
 import org.cagewall.desk.DataFolder;
 import org.cagewall.desk.Desk;
 import org.cagewall.kiosk.ahead.AheadScreen;
@@ -21,12 +20,15 @@ import org.cagewall.kiosk.closing.ClosingScreen;
 import org.cagewall.kiosk.handover.HandoverPresenter;
 import org.cagewall.kiosk.handover.HandoverScreen;
 import org.cagewall.kiosk.kit.NavBar;
+import org.cagewall.kiosk.kit.RowFace;
 import org.cagewall.kiosk.phone.PhoneScreen;
 import org.cagewall.kiosk.scan.Lookout;
 import org.cagewall.kiosk.scan.ScanScreen;
 import org.cagewall.kiosk.scan.Small;
 import org.cagewall.kiosk.scan.SmallView;
 import org.cagewall.kiosk.setup.SetupScreen;
+import org.cagewall.kiosk.shell.Answer;
+import org.cagewall.kiosk.shell.Beat;
 import org.cagewall.kiosk.shell.Breadth;
 import org.cagewall.kiosk.shell.CameraSettings;
 import org.cagewall.kiosk.shell.Destination;
@@ -36,8 +38,10 @@ import org.cagewall.kiosk.shell.KeySink;
 import org.cagewall.kiosk.shell.KioskSettings;
 import org.cagewall.kiosk.shell.Navigator;
 import org.cagewall.kiosk.shell.Notices;
+import org.cagewall.kiosk.shell.Option;
 import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.PictureSink;
+import org.cagewall.kiosk.shell.Question;
 import org.cagewall.kiosk.shell.Screens;
 import org.cagewall.kiosk.shell.Sheets;
 import org.cagewall.kiosk.shell.Shell;
@@ -139,7 +143,7 @@ public final class Kiosk {
         shell.listen((KeySink) kiosk.reader);
         shell.listen((PictureSink) kiosk.reader);
         Thread.setDefaultUncaughtExceptionHandler((thread, failure) -> kiosk.failed(failure));
-        Timer pulse = new Timer(PULSE_MILLIS, event -> kiosk.pulse(shell));
+        Beat pulse = new Beat(PULSE_MILLIS, () -> kiosk.pulse(shell));
         pulse.start();
         shell.onLeave(() -> {
             pulse.stop();
@@ -280,7 +284,7 @@ public final class Kiosk {
                         Destination.Today.class,
                         today -> new TodayScreen(
                                 desk, pen, navigator, sheets, words, stage.breadth(), halfReport, today))
-                .with(Destination.Birds.class, birds -> new BirdsScreen(desk, pen, navigator, sheets, notices, words))
+                .with(Destination.Birds.class, birds -> new BirdsScreen(desk, pen, navigator, sheets, words))
                 .with(
                         Destination.Setup.class,
                         setup -> new SetupScreen(desk, pen, navigator, sheets, stage, notices, words))
@@ -318,7 +322,7 @@ public final class Kiosk {
         stage.person(
                 holder.map(person -> words.say("kiosk.person", person.name(), person.role()))
                         .orElse(words.say("kiosk.nobody")),
-                pen::handOn);
+                this::chooseWho);
         List<NavBar.Entry<Destination>> wanted = places();
         if (!wanted.equals(shownPlaces)) {
             boolean isLeft = leadsTo(shownPlaces, stage.here()) && !leadsTo(wanted, stage.here());
@@ -327,6 +331,34 @@ public final class Kiosk {
             if (isLeft) {
                 stage.go(new Destination.Today());
             }
+        }
+    }
+
+    private void chooseWho() {
+        sheets.pick(
+                Message.of("kiosk.who"),
+                desk.room().people().stream()
+                        .map(person -> new Option<>(
+                                person.name(),
+                                RowFace.of("", words.say("kiosk.person", person.name(), person.role()), ""),
+                                person))
+                        .toList(),
+                this::handTo);
+    }
+
+    /** What belongs to the owner is not had by a slip of the finger. */
+    private void handTo(Person person) {
+        boolean becomesOwner = person.role() == Role.OWNER
+                && pen.holder().filter(person::equals).isEmpty();
+        if (becomesOwner) {
+            stage.ask(Question.of(
+                    Message.of("kiosk.owner", person.name()),
+                    Message.of("kiosk.owner-text", person.name()),
+                    Answer.main(
+                            "owner", Message.of("kiosk.owner-yes", person.name()), () -> pen.takenBy(person.name())),
+                    Answer.leave("no", Message.of("shell.leave-it-so"))));
+        } else {
+            pen.takenBy(person.name());
         }
     }
 
@@ -366,6 +398,7 @@ public final class Kiosk {
         }
         desk.turnTheDay();
         lookout.turn();
+        shell.refit();
         if (desk.folder().isCalledForward()) {
             shell.forward();
         }
@@ -379,16 +412,16 @@ public final class Kiosk {
     /** Asks for picture after picture. */
     private final class Frames implements Lookout.Pulse {
 
-        private final Timer timer = new Timer(FRAME_MILLIS, event -> lookout.beat());
+        private final Beat beat = new Beat(FRAME_MILLIS, () -> lookout.beat());
 
         @Override
         public void start() {
-            timer.start();
+            beat.start();
         }
 
         @Override
         public void stop() {
-            timer.stop();
+            beat.stop();
         }
     }
 

@@ -144,12 +144,25 @@ class KioskTest {
     }
 
     @Test
-    void whoRecordsIsChangedInOneTouch() {
-        painted.press("person");
+    void whoRecordsIsChosenFromTheListOfPeople() {
+        painted.press("person").png("who-records").assertFit();
+        assertThat(kiosk.pen().holder().orElseThrow().name()).isEqualTo("Ines");
+        painted.press("pick.Tomas");
 
         assertThat(kiosk.pen().holder().orElseThrow().name()).isEqualTo("Tomas");
         go(Destination.Cage.byHand("A1"));
         painted.png("cage-sitter").assertFit();
+    }
+
+    @Test
+    void whoTakesOverAsTheOwnerIsAskedFirst() {
+        painted.after(() -> kiosk.pen().takenBy("Tomas"));
+        painted.press("person").press("pick.Ines").png("who-records-owner").assertFit();
+        painted.press("answer.no");
+        assertThat(kiosk.pen().holder().orElseThrow().name()).isEqualTo("Tomas");
+
+        painted.press("person").press("pick.Ines").press("answer.owner");
+        assertThat(kiosk.pen().holder().orElseThrow().name()).isEqualTo("Ines");
     }
 
     @Test

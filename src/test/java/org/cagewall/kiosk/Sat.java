@@ -54,7 +54,7 @@ public final class Sat {
             pen.takenBy(person);
             stage.open(Screens.none().with(here.getClass(), any -> maker.apply(pen, stage)), here);
             stage.person(
-                    WORDS.say("kiosk.person", person, pen.holder().orElseThrow().role()), pen::handOn);
+                    WORDS.say("kiosk.person", person, pen.holder().orElseThrow().role()), () -> {});
             stage.places(pen.holder().orElseThrow().role() == Role.SITTER ? SITTERS : OWNERS);
             return stage;
         });

@@ -86,13 +86,12 @@ public final class AheadPresenter {
         LocalDate today = desk.today();
         desk.study(
                 book -> Ahead.of(room, today, question),
-                answer -> answer.fold(
+                answer -> answer.then(
                         this::show, reason -> fail(words.say(reason)), code -> fail(words.say("ahead.failed", code))));
     }
 
-    private boolean show(Ahead ahead) {
+    private void show(Ahead ahead) {
         shown.change(state -> state.answered(said.subtitle(ahead) + supposed(ahead), Optional.of(said.answer(ahead))));
-        return true;
     }
 
     /** Where no days away are planned and no other day was asked about, the day is nobody's. */
@@ -104,9 +103,8 @@ public final class AheadPresenter {
         return supposed ? words.say("ahead.supposed") : "";
     }
 
-    private boolean fail(String why) {
+    private void fail(String why) {
         shown.change(state -> state.answered(why, Optional.empty()));
-        return false;
     }
 
     void turnTo(AheadState.Tab tab) {
@@ -159,10 +157,14 @@ public final class AheadPresenter {
         LocalDate today = desk.today();
         desk.work(
                 book -> job.save(book, room, today),
-                answer -> shown.change(state -> state.saying(answer.fold(
-                        result -> new AheadState.Said(result.came(), words.say(result.what())),
-                        reason -> new AheadState.Said(AheadState.Came.NOT, words.sentence(reason)),
-                        code -> new AheadState.Said(AheadState.Came.NOT, words.say("ahead.calendar-failed", code))))));
+                answer -> answer.then(
+                        result -> say(result.came(), words.say(result.what())),
+                        reason -> say(AheadState.Came.NOT, words.sentence(reason)),
+                        code -> say(AheadState.Came.NOT, words.say("ahead.calendar-failed", code))));
+    }
+
+    private void say(AheadState.Came came, String what) {
+        shown.change(state -> state.saying(new AheadState.Said(came, what)));
     }
 
     /** An egg that was moved as it was proposed is recorded as moved; it gets the next free letter. */

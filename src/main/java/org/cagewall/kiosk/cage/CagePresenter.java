@@ -104,16 +104,10 @@ final class CagePresenter {
 
     private void refresh() {
         shown.change(state -> state(state.yesterday()));
-        cage().ifPresent(cage -> desk.log(
-                LogQuery.newest(ENTRIES).ofCage(cage.id()),
-                answer -> answer.fold(
-                        entries -> {
-                            log = Optional.of(entries);
-                            shown.change(state -> state(state.yesterday()));
-                            return true;
-                        },
-                        refused -> false,
-                        failed -> false)));
+        cage().ifPresent(cage -> desk.log(LogQuery.newest(ENTRIES).ofCage(cage.id()), pen.reading(entries -> {
+            log = Optional.of(entries);
+            shown.change(state -> state(state.yesterday()));
+        })));
     }
 
     private CageState state(boolean yesterday) {

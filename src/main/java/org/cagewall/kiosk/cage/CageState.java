@@ -113,10 +113,6 @@ public record CageState(
         boolean isChick() {
             return look == EggLook.HATCHLING || look == EggLook.CHICK || look == EggLook.FLEDGED;
         }
-
-        LyingFace looking(EggLook other, String word) {
-            return new LyingFace(name, other, mark, word, second, said, lying);
-        }
     }
 
     /** The stages of parting a pair. */

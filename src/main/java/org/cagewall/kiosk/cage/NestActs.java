@@ -333,13 +333,7 @@ final class NestActs {
         scribe.desk()
                 .log(
                         LogQuery.between(worn.day(), scribe.desk().today()),
-                        answer -> answer.fold(
-                                log -> {
-                                    then.accept(new RingEntries(scribe.room(), chick, worn, log));
-                                    return true;
-                                },
-                                refused -> false,
-                                failed -> false));
+                        scribe.pen().reading(log -> then.accept(new RingEntries(scribe.room(), chick, worn, log))));
     }
 
     /** For chicks of this nest, which are of its hen's species or came from one of the same. */

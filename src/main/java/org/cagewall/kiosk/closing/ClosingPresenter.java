@@ -187,19 +187,17 @@ public final class ClosingPresenter {
         LocalDate today = desk.today();
         desk.log(
                 LogQuery.between(today, today),
-                answer -> answer.fold(this::show, it -> cannotShow(), it -> cannotShow()));
+                answer -> answer.then(this::show, why -> cannotShow(), code -> cannotShow()));
     }
 
-    private boolean show(List<LogEntry> log) {
+    private void show(List<LogEntry> log) {
         List<ClosingState.Way> ways =
                 new SendingWords(desk.room(), words).ways(DayNote.of(desk.room(), log, desk.today()));
         shown.change(state -> state.sending(Optional.of(new ClosingState.Sending(ways, 0, 0))));
-        return true;
     }
 
-    private boolean cannotShow() {
+    private void cannotShow() {
         asking.tell(Message.of("closing.no-note"), Message.of("closing.no-note-text"));
-        return false;
     }
 
     void sendBy(int way) {

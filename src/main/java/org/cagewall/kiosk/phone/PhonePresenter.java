@@ -63,18 +63,15 @@ public final class PhonePresenter {
     private void refresh() {
         shown.change(state -> state().telling(state.call()));
         LocalDate today = desk.today();
-        desk.log(
-                LogQuery.between(today.minusDays(DAYS_OF_CALLS), today),
-                answer -> answer.fold(this::keep, refused -> false, failed -> false));
+        desk.log(LogQuery.between(today.minusDays(DAYS_OF_CALLS), today), pen.reading(this::keep));
     }
 
-    private boolean keep(List<LogEntry> log) {
+    private void keep(List<LogEntry> log) {
         calls = log.stream()
                 .filter(entry -> entry.deed().equals("phoned") && !entry.isStruck())
                 .limit(MOST_CALLS)
                 .toList();
         shown.change(state -> state().telling(state.call()));
-        return true;
     }
 
     private PhoneState state() {

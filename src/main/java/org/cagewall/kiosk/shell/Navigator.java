@@ -4,7 +4,4 @@ package org.cagewall.kiosk.shell;
 public interface Navigator {
 
     void go(Destination destination);
-
-    /** To where one was before; to the first screen, if there is nothing before. */
-    void back();
 }

@@ -1,8 +1,10 @@
 package org.cagewall.kiosk.shell;
 
 import java.time.LocalDate;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
 import org.cagewall.deed.CardDeed;
@@ -20,8 +22,9 @@ import org.cagewall.text.Message;
 
 /**
  * Records what screens ask for in the name of whoever holds it, and follows up each answer of the desk the same way:
- * what was done is said with a button that takes it back unless it was itself a strike, what is odd is asked, what cannot be is told. Free of Swing;
- * used on the event thread.
+ * what was done is said with a button that takes it back unless it was itself a strike, what is odd is asked, what
+ * cannot be is told. What is being recorded just now is not recorded a second time. Free of Swing; used on the event
+ * thread.
  */
 public final class Pen {
 
@@ -29,6 +32,7 @@ public final class Pen {
     private final Asking asking;
     private final Notices notices;
     private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
+    private final Set<List<Deed>> underWay = new HashSet<>();
     private Optional<String> holder = Optional.empty();
 
     public Pen(Desk desk, Asking asking, Notices notices) {
@@ -45,16 +49,7 @@ public final class Pen {
                 .or(room::owner);
     }
 
-    /** Hands the pen on to the next person of the room, in the order in which they were added. */
-    public void handOn() {
-        List<Person> people = desk.room().people();
-        if (people.isEmpty()) {
-            return;
-        }
-        int now = holder().map(people::indexOf).orElse(-1);
-        takenBy(people.get((now + 1) % people.size()).name());
-    }
-
+    /** Hands the pen to this person. */
     public void takenBy(String person) {
         holder = Optional.of(person);
         listeners.forEach(Runnable::run);
@@ -67,6 +62,11 @@ public final class Pen {
 
     public void ignore(Runnable listener) {
         listeners.remove(listener);
+    }
+
+    /** Follows up an answer of the record: what was read is handed on, what was refused or broke is said. */
+    public <T> Consumer<org.cagewall.desk.Answer<T>> reading(Consumer<? super T> then) {
+        return answer -> answer.then(then, why -> asking.tell(Message.of("shell.not-read"), why), notices::failed);
     }
 
     /** Records a deed of today. */
@@ -112,7 +112,13 @@ public final class Pen {
             asking.tell(Message.of("shell.not-recorded"), unfit.get());
             return;
         }
-        desk.record(lines, outcome -> follow(outcome, lines, done, then));
+        List<Deed> deeds = lines.stream().map(Line::deed).toList();
+        if (underWay.add(deeds)) {
+            desk.record(lines, outcome -> {
+                underWay.remove(deeds);
+                follow(outcome, lines, done, then);
+            });
+        }
     }
 
     /** Why the record could not read the line again: an empty name, one that is too long, a number out of bounds. */

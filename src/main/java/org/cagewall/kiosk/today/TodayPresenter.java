@@ -279,7 +279,7 @@ public final class TodayPresenter {
         long entry = task.closing().map(Task.Closing::entry).orElse(-1L);
         desk.log(
                 LogQuery.between(task.due().isBefore(desk.today()) ? task.due() : desk.today(), desk.today()),
-                answer -> answer.fold(
+                answer -> answer.then(
                         log -> askToTakeBack(log, entry), why -> cannotTakeBack(), code -> cannotTakeBack()));
     }
 

@@ -88,10 +88,14 @@ final class Tiles {
                 .orElse(0L);
         Optional<Kind> notDone = Optional.ofNullable(undone.get(cage.name()));
         if (notDone.isPresent()) {
-            return face(cage, big, notDone.map(Tiles::notDone), TileFace.State.LATE);
+            return face(cage, big, List.of(notDone(notDone.get()), Message.of("wall.late-only")), TileFace.State.LATE);
         }
         if (unseen >= LATE_DAYS) {
-            return face(cage, big, Optional.of(Message.of("wall.not-seen", unseen)), TileFace.State.LATE);
+            return face(
+                    cage,
+                    big,
+                    List.of(Message.of("wall.not-seen", unseen), Message.of("wall.late-only")),
+                    TileFace.State.LATE);
         }
         return overdue(cage, big, nest, Overdue.What.HATCH)
                 .or(() -> toDo(nest).filter(this::isLate).map(coming -> toDo(cage, big, coming)))
@@ -102,19 +106,20 @@ final class Tiles {
     }
 
     private Optional<TileFace> overdue(Cage cage, Message big, Outlook nest, Overdue.What what) {
-        return Overdue.at(nest, today, what).map(each -> face(cage, big, Optional.of(late(each)), state(each)));
+        return Overdue.at(nest, today, what).map(each -> face(cage, big, late(each), state(each)));
     }
 
     private TileFace toDo(Cage cage, Message big, Coming coming) {
-        return face(cage, big, Optional.of(due(coming)), isLate(coming) ? TileFace.State.LATE : TileFace.State.DUE);
+        return face(cage, big, due(coming), isLate(coming) ? TileFace.State.LATE : TileFace.State.DUE);
     }
 
-    private Message late(Overdue overdue) {
+    private List<Message> late(Overdue overdue) {
         String what = "wall.overdue." + Message.word(overdue.what());
         long days = ChronoUnit.DAYS.between(overdue.since(), today) + 1;
-        return shortOf(
+        return longestFirst(
                 Message.of(what, days, overdue.whom().size()),
-                Message.of(what + "-alone", overdue.whom().size()));
+                Message.of(what + "-alone", overdue.whom().size()),
+                Message.of("wall.late-only"));
     }
 
     /** Nothing can be done about a missed ring. */
@@ -126,7 +131,7 @@ final class Tiles {
     private TileFace calm(Cage cage, Message big, Outlook nest) {
         Optional<Message> date = awaited(nest);
         return date.isEmpty() && CardFaces.isOutOfDate(room, cage)
-                ? face(cage, big, Optional.of(NEW_CARD), TileFace.State.DUE)
+                ? face(cage, big, List.of(NEW_CARD, Message.of("wall.card-changed-only")), TileFace.State.DUE)
                 : face(cage, big, date.or(() -> lastSeen(cage)), TileFace.State.CALM);
     }
 
@@ -156,22 +161,25 @@ final class Tiles {
         return coming.isLate(today) && !isLook(coming);
     }
 
-    private Message due(Coming coming) {
+    /** What it asks for: in full, and what may be said instead where there is less room. */
+    private List<Message> due(Coming coming) {
         Message what = Message.of(
                 "wall.next." + Message.word(coming.what()), coming.whom().size());
         LocalDate last = coming.window().latest();
         if (isLate(coming)) {
-            return shortOf(
+            return longestFirst(
                     Message.of("wall.late", what, ChronoUnit.DAYS.between(last, today)),
-                    Message.of("wall.late-alone", what));
+                    Message.of("wall.late-alone", what),
+                    Message.of("wall.late-only"));
         }
         return isLook(coming) || !last.isAfter(today)
-                ? Message.of("wall.now", what)
-                : shortOf(Message.of("wall.by", what, words.shortDay(last)), Message.of("wall.due-alone", what));
+                ? List.of(Message.of("wall.now", what), what)
+                : longestFirst(
+                        Message.of("wall.by", what, words.shortDay(last)), Message.of("wall.due-alone", what), what);
     }
 
-    private Message shortOf(Message whole, Message shorter) {
-        return words.say(whole).length() > SHORT_TAG ? shorter : whole;
+    private List<Message> longestFirst(Message whole, Message shorter, Message least) {
+        return words.say(whole).length() > SHORT_TAG ? List.of(shorter, least) : List.of(whole, shorter, least);
     }
 
     private Optional<Message> awaited(Outlook nest) {
@@ -312,6 +320,10 @@ final class Tiles {
     }
 
     private TileFace face(Cage cage, Message big, Optional<Message> foot, TileFace.State state) {
+        return face(cage, big, foot.stream().toList(), state);
+    }
+
+    private TileFace face(Cage cage, Message big, List<Message> feet, TileFace.State state) {
         List<String> small = new ArrayList<>();
         room.pairIn(cage).ifPresent(pair -> {
             small.add(words.say("wall.pair", pair.label()));
@@ -319,7 +331,7 @@ final class Tiles {
                     .map(Round::number)
                     .filter(number -> number > 1)
                     .ifPresent(number -> small.add(words.say("wall.round", number)));
-            if (!foot.equals(Optional.of(NEW_CARD)) && CardFaces.isOutOfDate(room, cage)) {
+            if (!feet.contains(NEW_CARD) && CardFaces.isOutOfDate(room, cage)) {
                 small.add(words.say("wall.new-card"));
             }
         });
@@ -327,7 +339,8 @@ final class Tiles {
                 cage.name(),
                 String.join(" \u00b7 ", small),
                 words.say(big),
-                foot.map(words::say).orElse(""),
+                feet.stream().findFirst().map(words::say).orElse(""),
+                feet.stream().skip(1).map(words::say).toList(),
                 state);
     }
 }

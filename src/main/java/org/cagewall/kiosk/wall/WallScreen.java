@@ -1,5 +1,6 @@
 package org.cagewall.kiosk.wall;
 
+import java.awt.BorderLayout;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -34,6 +35,12 @@ public final class WallScreen extends Page {
 
     /** A lower tile, with the gap below it, would not hold two lines of its big word: then the wall is scrolled. */
     private static final int LEAST_HEIGHT = 178;
+
+    /** The least width of a tile whose words can still be read. */
+    private static final int LEAST_WIDTH = 132;
+
+    /** What scrolls a wall, with the gap before it. */
+    private static final int SCROLLER = 76;
 
     private final Words words;
     private final Breadth breadth;
@@ -130,11 +137,24 @@ public final class WallScreen extends Page {
             grid.put(button, tile.row(), tile.column());
             tiles.put(name, button);
         }
-        Pane tall = new Pane(new MigLayout(
-                "insets 0, fill",
-                "[grow,fill]",
-                "[" + part.rows() * LEAST_HEIGHT + ":" + part.rows() * LEAST_HEIGHT + ":,grow,fill]"));
-        tall.add(grid, "hmin 0");
-        return new TouchScroll(words, "wall", tall);
+        return new Place(new TouchScroll(words, "wall", grid).inRows(part.rows(), Measure.px(LEAST_HEIGHT)));
+    }
+
+    /** As much of a wall stands side by side as can be read: on a narrow screen it is shown piece by piece. */
+    private final class Place extends Pane {
+
+        private static final long serialVersionUID = 1L;
+
+        Place(TouchScroll scroll) {
+            super(new BorderLayout());
+            add(scroll);
+        }
+
+        @Override
+        public void doLayout() {
+            int room = getWidth() - Measure.px(SCROLLER) + Measure.gap();
+            presenter.fit(Math.max(1, room / (Measure.px(LEAST_WIDTH) + Measure.gap())));
+            super.doLayout();
+        }
     }
 }

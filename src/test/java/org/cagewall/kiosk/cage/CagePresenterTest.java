@@ -352,10 +352,5 @@ class CagePresenterTest {
         public void go(Destination to) {
             said.add(to.toString());
         }
-
-        @Override
-        public void back() {
-            said.add("back");
-        }
     }
 }

@@ -103,8 +103,5 @@ class WallPresenterTest extends WithDaybook {
     private static final class Nowhere implements Navigator {
         @Override
         public void go(Destination destination) {}
-
-        @Override
-        public void back() {}
     }
 }
