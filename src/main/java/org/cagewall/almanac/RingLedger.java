@@ -124,7 +124,7 @@ public record RingLedger(List<Line> lines) {
     /** The year that a ring bears, with its colour; empty where it was never bought here, as with a bird from elsewhere. */
     public static Optional<Year> year(Room room, String ring) {
         return room.rings().stream()
-                .filter(stock -> stock.numberOf(ring).isPresent())
+                .filter(stock -> stock.holds(ring))
                 .findFirst()
                 .map(stock -> new Year(stock.year(), colour(room.settings().rings(), stock.year())));
     }
