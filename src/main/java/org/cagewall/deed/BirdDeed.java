@@ -121,6 +121,7 @@ public sealed interface BirdDeed extends Deed {
             rules.add(BirdRules.notThereYet(bird, to));
             rules.add(BirdRules.disturbsNoPair(bird, to));
             rules.add(BirdRules.leavesNoYoungToTheCold(bird));
+            rules.add(AgeRules.noGrownBirdsWithAYoungBird(bird, to));
             return rules;
         }
 

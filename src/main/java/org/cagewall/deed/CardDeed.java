@@ -1,5 +1,6 @@
 package org.cagewall.deed;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.cagewall.room.Cage;
@@ -7,6 +8,7 @@ import org.cagewall.room.CardFace;
 import org.cagewall.room.CardFaces;
 import org.cagewall.room.PrintedCard;
 import org.cagewall.room.Reason;
+import org.cagewall.room.RingCustom;
 import org.cagewall.room.RingLoss;
 import org.cagewall.room.RingStock;
 import org.cagewall.room.Role;
@@ -70,7 +72,8 @@ public sealed interface CardDeed extends Deed {
             String size,
             @Within(least = 0, most = 99_999) int first,
             @Within(least = 0, most = 99_999) int last,
-            Optional<String> form)
+            Optional<String> form,
+            Optional<String> colour)
             implements CardDeed, SettingUp {
 
         /** More rings than this nobody buys at once, and each is looked through. */
@@ -97,7 +100,10 @@ public sealed interface CardDeed extends Deed {
 
         @Override
         public List<Fact> facts(Scene scene) {
-            return List.of(new Fact.RingStock(year, size, first, last, form));
+            List<Fact> facts = new ArrayList<>();
+            facts.add(new Fact.RingStock(year, size, first, last, form));
+            colour.ifPresent(it -> facts.add(new Fact.Setting(RingCustom.COLOUR + year, it)));
+            return facts;
         }
 
         @Override

@@ -58,10 +58,14 @@ public sealed interface NestDeed extends Deed {
             rules.addAll(mateRules(cock, hen));
             rules.add(PairRules.cageHasNoOtherPair(cage));
             rules.add(PairRules.labelIsFree(pair));
-            rules.add(CageRules.isForBreeding(cage));
-            rules.add(PairRules.isUnpaired(cock));
-            rules.add(PairRules.isUnpaired(hen));
-            rules.add(PairRules.othersShareTheCage(cage, cock, hen));
+            rules.add(Rule.together(
+                    AgeRules.oldEnoughToBreed(cock, Sex.COCK),
+                    AgeRules.oldEnoughToBreed(hen, Sex.HEN),
+                    AgeRules.areNoNearKin(cock, hen),
+                    PairRules.isUnpaired(cock),
+                    PairRules.isUnpaired(hen),
+                    PairRules.othersShareTheCage(cage, cock, hen),
+                    CageRules.isForBreeding(cage)));
             return rules;
         }
 

@@ -13,6 +13,8 @@ import org.cagewall.room.Keeps;
 import org.cagewall.room.Permission;
 import org.cagewall.room.Person;
 import org.cagewall.room.Quiet;
+import org.cagewall.room.RingBody;
+import org.cagewall.room.RingsOf;
 import org.cagewall.room.Role;
 import org.cagewall.room.Settings;
 import org.cagewall.room.Timing;
@@ -94,6 +96,28 @@ public sealed interface RoomDeed extends Deed {
         @Override
         public Message words() {
             return Message.of("deed.did.room-set");
+        }
+    }
+
+    /** Whose rings are bought, and of which year they are when they are issued; what is left out stays. */
+    record RingsSet(Optional<RingsOf> issuedFor, Optional<RingBody> body) implements RoomDeed, SettingUp {
+
+        @Override
+        public List<Rule> judgedBy() {
+            return List.of(scene -> Ruling.refusesIf(issuedFor.isEmpty() && body.isEmpty(), "deed.rings-nothing"));
+        }
+
+        @Override
+        public List<Fact> facts(Scene scene) {
+            List<Fact> facts = new ArrayList<>();
+            issuedFor.ifPresent(it -> facts.add(new Fact.Setting("rings-of", Message.word(it))));
+            body.ifPresent(it -> facts.add(new Fact.Setting("ring-body", Message.word(it))));
+            return facts;
+        }
+
+        @Override
+        public Message words() {
+            return Message.of("deed.did.rings-set");
         }
     }
 

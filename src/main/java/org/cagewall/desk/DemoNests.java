@@ -283,7 +283,9 @@ final class DemoNests {
         Mates mates = new Mates(
                 birds.grown(Sex.COCK, DemoRoom.COCK_FLIGHT, DemoRoom.SET_UP),
                 birds.grown(Sex.HEN, DemoRoom.HEN_FLIGHT, DemoRoom.SET_UP));
-        story.by(OWNER, daysAgo).tells(new NestDeed.PairedUp(cage, mates.cock(), mates.hen(), Optional.empty()));
+        story.by(OWNER, daysAgo)
+                .beingSure()
+                .tells(new NestDeed.PairedUp(cage, mates.cock(), mates.hen(), Optional.empty()));
         return mates;
     }
 

@@ -80,7 +80,7 @@ public record Ahead(
         return new Ahead(
                 question,
                 WorkingBack.from(timetable, question.clearBy(), question.policy(), question.rounds()),
-                NewRings.after(today, timetable, room.settings().ringsIssued()),
+                NewRings.after(today, timetable, room.settings().ringIssue()),
                 courses.stream()
                         .map(course -> nest(room, course, question, fosters, forecast))
                         .toList(),

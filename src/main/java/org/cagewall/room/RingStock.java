@@ -24,6 +24,11 @@ public record RingStock(int year, String size, int first, int last, String form)
         return NUMBER.matcher(form).results().count() == 1;
     }
 
+    /** Whether a ring is one of these. */
+    public boolean holds(String ring) {
+        return rings().stream().anyMatch(ring::equalsIgnoreCase);
+    }
+
     /** All of them, in the order of their numbers. */
     public List<String> rings() {
         return IntStream.rangeClosed(first, last).mapToObj(this::ring).toList();

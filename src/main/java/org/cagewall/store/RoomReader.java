@@ -14,6 +14,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -38,7 +39,10 @@ import org.cagewall.room.PairPlan;
 import org.cagewall.room.PastEgg;
 import org.cagewall.room.Person;
 import org.cagewall.room.Quiet;
+import org.cagewall.room.RingBody;
+import org.cagewall.room.RingCustom;
 import org.cagewall.room.RingStock;
+import org.cagewall.room.RingsOf;
 import org.cagewall.room.Room;
 import org.cagewall.room.Settings;
 import org.cagewall.room.Sex;
@@ -590,7 +594,19 @@ final class RoomReader {
                     number(set, "most-chicks").orElse(initial.mostChicks()),
                     number(set, "most-rounds").orElse(initial.mostRounds()),
                     number(set, "rest-months").orElse(initial.restMonths()),
-                    timetable(set));
+                    timetable(set),
+                    rings(set));
+        }
+
+        private static RingCustom rings(Map<String, String> set) {
+            return new RingCustom(
+                    setTo(set, "rings-of").map(RoomReader::word).map(RingsOf::valueOf),
+                    setTo(set, "ring-body").map(RoomReader::word).map(RingBody::valueOf),
+                    set.entrySet().stream()
+                            .filter(each -> each.getKey().startsWith(RingCustom.COLOUR))
+                            .collect(Collectors.toMap(
+                                    each -> Integer.valueOf(each.getKey().substring(RingCustom.COLOUR.length())),
+                                    Map.Entry::getValue)));
         }
 
         private static Optional<Integer> number(Map<String, String> set, String name) {
@@ -816,6 +832,10 @@ final class RoomReader {
                     worn,
                     past);
         }
+    }
+
+    private static String word(String name) {
+        return name.toUpperCase(Locale.ROOT).replace('-', '_');
     }
 
     private static Quiet quiet(String hours) {

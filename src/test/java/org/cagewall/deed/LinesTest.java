@@ -31,7 +31,7 @@ class LinesTest {
     /** The deeds of the language (the tables of docs/record.md). */
     private static final List<String> LANGUAGE =
             """
-            room-set timetable-set wall-added cage-added cage-placed cage-use-changed cage-retired cages-joined cages-split
+            room-set rings-set timetable-set wall-added cage-added cage-placed cage-use-changed cage-retired cages-joined cages-split
             person-added person-changed routine-set room-read cage-cleaned counted
             bird-added birds-added bird-moved bird-sexed bird-named parents-set ring-corrected ring-removed split-ring-put
             bird-looked-over bird-treated bird-trimmed bird-marked bird-out bird-back bird-loose bird-found bird-left

@@ -79,11 +79,12 @@ class WallFitsTest {
     }
 
     private Painted painted(int width, int height) {
-        return Painted.of(width, height, () -> {
+        Painted painted = Painted.of(width, height, () -> {
             stage = new Stage(Words.english());
             kiosk = Kiosk.on(stage, desk, Words.english());
             return stage;
         });
+        return painted.after(() -> {}).after(() -> {});
     }
 
     private static List<String> names(Painted painted) {

@@ -333,6 +333,7 @@ public final class RoomSketch {
                 initial.mostChicks(),
                 initial.mostRounds(),
                 initial.restMonths(),
-                initial.timetable());
+                initial.timetable(),
+                initial.rings());
     }
 }

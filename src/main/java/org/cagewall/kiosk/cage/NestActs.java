@@ -271,7 +271,7 @@ final class NestActs {
     }
 
     private void ring(List<CageState.LyingFace> chicks) {
-        forms.ring(title("cage.ring"), nextRing(), chicks, (face, ring) -> face.lying()
+        forms.ring(title("cage.ring"), nextRing(chicks), chicks, (face, ring) -> face.lying()
                 .ifPresent(chick -> scribe.record(
                         new ChickDeed.ChickRinged(scribe.name(), mark(chick), round(chick), ring),
                         Message.of("cage.done.ringed", scribe.name(), mark(chick), ring))));
@@ -336,9 +336,18 @@ final class NestActs {
                         scribe.pen().reading(log -> then.accept(new RingEntries(scribe.room(), chick, worn, log))));
     }
 
-    private Optional<String> nextRing() {
+    /** For chicks of this nest, which are of its hen's species or came from one of the same. */
+    private Optional<String> nextRing(List<CageState.LyingFace> chicks) {
         Room room = scribe.room();
-        return RingLedger.of(room).next(scribe.day(), room.settings().ringsIssued());
+        return RingLedger.of(room)
+                .next(
+                        scribe.day(),
+                        room.settings().ringIssue(),
+                        chicks.stream()
+                                .flatMap(face -> face.lying().stream())
+                                .findFirst()
+                                .map(chick -> room.speciesOf(chick.pair()))
+                                .orElse(room.settings().species()));
     }
 
     private static boolean hasUncheckedRing(Chick chick) {

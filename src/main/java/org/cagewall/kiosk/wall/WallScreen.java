@@ -1,6 +1,7 @@
 package org.cagewall.kiosk.wall;
 
-import java.awt.BorderLayout;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -60,6 +61,12 @@ public final class WallScreen extends Page {
         }
         presenter = new WallPresenter(
                 desk, navigator, words, breadth.columns(Measure.isNormal() ? COLUMNS : COLUMNS_SCROLLED), this::render);
+        view.addComponentListener(new ComponentAdapter() {
+            @Override
+            public void componentResized(ComponentEvent event) {
+                fit();
+            }
+        });
         heading.beside(
                 TouchButton.of(ButtonKind.PLAIN, "scan", words.say("scanscreen.button"), () -> presenter.scan()));
     }
@@ -137,24 +144,12 @@ public final class WallScreen extends Page {
             grid.put(button, tile.row(), tile.column());
             tiles.put(name, button);
         }
-        return new Place(new TouchScroll(words, "wall", grid).inRows(part.rows(), Measure.px(LEAST_HEIGHT)));
+        return new TouchScroll(words, "wall", grid).inRows(part.rows(), Measure.px(LEAST_HEIGHT));
     }
 
     /** As much of a wall stands side by side as can be read: on a narrow screen it is shown piece by piece. */
-    private final class Place extends Pane {
-
-        private static final long serialVersionUID = 1L;
-
-        Place(TouchScroll scroll) {
-            super(new BorderLayout());
-            add(scroll);
-        }
-
-        @Override
-        public void doLayout() {
-            int room = getWidth() - Measure.px(SCROLLER) + Measure.gap();
-            presenter.fit(Math.max(1, room / (Measure.px(LEAST_WIDTH) + Measure.gap())));
-            super.doLayout();
-        }
+    private void fit() {
+        int room = view.getWidth() - Measure.px(SCROLLER) + Measure.gap();
+        presenter.fit(Math.max(1, room / (Measure.px(LEAST_WIDTH) + Measure.gap())));
     }
 }
