@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.cagewall.room.EggState;
 import org.cagewall.room.Lying;
 import org.cagewall.room.Stage;
 
@@ -21,6 +22,12 @@ public record Coming(What what, Window window, List<Lying> whom) {
 
     /** So many days past its time a ring is not thought of any more. Common practice, no source. */
     public static final int RING_DAYS = 5;
+
+    /** So many days past their time backs are not looked at any more: the eldest has left. Common practice, no source. */
+    private static final int BACKS_DAYS = 10;
+
+    /** So many days past their time a first egg, a hatching or a chick in its box is not waited for. Common practice. */
+    private static final int BIRDS_DAYS = 30;
 
     private static final Comparator<Coming> BY_DAY = Comparator.comparing(
                     (Coming each) -> each.window().expected())
@@ -80,9 +87,7 @@ public record Coming(What what, Window window, List<Lying> whom) {
         List<Coming> all = new ArrayList<>();
         add(all, What.FIRST_EGG, nest.firstEgg(), List.of());
         nest.nextEgg().ifPresent(egg -> all.add(new Coming(What.NEXT_EGG, egg.window(), List.of())));
-        nest.firstLook()
-                .or(nest::secondLook)
-                .ifPresent(look -> all.add(new Coming(What.CANDLE, look.window(), look.eggs())));
+        candling(nest, today).ifPresent(all::add);
         nest.eggsHere().forEach(egg -> add(all, What.HATCH, egg.hatch(), List.of(egg.lying())));
         nest.chicksHere().forEach(chick -> {
             List<Lying> whom = List.of(chick.lying());
@@ -99,9 +104,35 @@ public record Coming(What what, Window window, List<Lying> whom) {
                 .filter(Due::isOpen)
                 .findFirst()
                 .ifPresent(due -> all.add(new Coming(What.NEXT_ROUND, due.window(), List.of())));
-        nest.parting().filter(parting -> parting.begun().isPresent()).ifPresent(parting -> stages(all, parting));
+        nest.parting()
+                .filter(parting -> parting.begun().isPresent())
+                .map(parting -> parting.on(today))
+                .ifPresent(parting -> stages(all, parting));
         all.removeIf(coming -> coming.isTooLate(today));
         return List.copyOf(all);
+    }
+
+    /**
+     * The look against the light that comes next. An egg whose time is over shows nothing by it, and one that is known to be
+     * full is not disturbed again for a second look that was missed.
+     */
+    private static Optional<Coming> candling(Outlook nest, LocalDate today) {
+        boolean again = nest.firstLook().isEmpty();
+        return nest.firstLook().or(nest::secondLook).flatMap(look -> {
+            boolean missed = again && look.window().isPast(today);
+            List<Lying> eggs = look.eggs().stream()
+                    .filter(egg -> !isOver(nest, egg, today))
+                    .filter(egg -> !(missed && egg.egg().state() == EggState.FULL))
+                    .toList();
+            return eggs.isEmpty() ? Optional.empty() : Optional.of(new Coming(What.CANDLE, look.window(), eggs));
+        });
+    }
+
+    private static boolean isOver(Outlook nest, Lying egg, LocalDate today) {
+        return nest.eggs().stream()
+                .filter(each -> each.lying().equals(egg))
+                .flatMap(each -> each.hatch().stream())
+                .anyMatch(hatch -> hatch.window().isPast(today));
     }
 
     private static void add(List<Coming> all, What what, Optional<Due> due, List<Lying> whom) {
@@ -116,10 +147,21 @@ public record Coming(What what, Window window, List<Lying> whom) {
                 .ifPresent(window -> all.add(new Coming(What.valueOf(stage.name()), window, List.of()))));
     }
 
-    /** A foot has outgrown its ring, and a ring that would have come off has. */
+    /**
+     * Nobody can act on it any more: a foot has outgrown its ring, and a ring that would have come off has; the eldest has
+     * left before its back was looked at; what the birds did not do for so long they did unseen, or will not.
+     */
     private boolean isTooLate(LocalDate today) {
-        return (what == What.RING || what == What.RING_CHECK)
-                && today.isAfter(window.latest().plusDays(RING_DAYS));
+        return switch (what) {
+            case RING, RING_CHECK -> isPastBy(RING_DAYS, today);
+            case BACKS -> isPastBy(BACKS_DAYS, today);
+            case FIRST_EGG, HATCH, LEAVE_BOX -> isPastBy(BIRDS_DAYS, today);
+            default -> false;
+        };
+    }
+
+    private boolean isPastBy(int days, LocalDate today) {
+        return today.isAfter(window.latest().plusDays(days));
     }
 
     private static Coming soonest(List<Coming> ofAKind) {
@@ -130,6 +172,11 @@ public record Coming(What what, Window window, List<Lying> whom) {
                 .flatMap(each -> each.whom().stream())
                 .toList();
         return new Coming(first.what(), first.window(), whom);
+    }
+
+    /** Whether it is a stage of parting the pair. */
+    public boolean isStage() {
+        return Stream.of(Stage.values()).anyMatch(stage -> stage.name().equals(what.name()));
     }
 
     public boolean isLate(LocalDate today) {

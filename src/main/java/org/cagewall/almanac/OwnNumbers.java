@@ -27,6 +27,9 @@ public final class OwnNumbers {
      */
     public static final double SHARE_HELD = 0.885;
 
+    /** So many days from egg to egg are never late, unless the species' own timetable has fewer; common practice, no source. */
+    private static final int GAP_NOT_LATE_DAYS = 3;
+
     private static final Tally NONE = new Tally();
 
     private final Map<Timing, Tally> tallies;
@@ -70,10 +73,37 @@ public final class OwnNumbers {
             Optional<Value> value = table.value(timing).filter(it -> it.origin() == Origin.BOOK && count >= USED_FROM);
             if (value.isPresent()) {
                 Span own = tally(timing).shortest(SHARE_HELD);
-                drawn = drawn.with(value.get().drawnTo(mixed(value.get().span(), own, count), count));
+                Span book = value.get().span();
+                drawn = drawn.with(value.get().drawnTo(withinNature(timing, book, mixed(book, own, count)), count));
             }
         }
         return drawn;
+    }
+
+    /**
+     * What a room's birds and habits move is what is expected; what nature sets stays as the timetable has it: until when a
+     * closed ring goes over the foot, and from when a chick can feed itself. A hen is not called late after one day without
+     * an egg, however regular the others were.
+     */
+    private static Span withinNature(Timing timing, Span book, Span drawn) {
+        return switch (timing) {
+            case RINGING ->
+                new Span(
+                        Math.min(drawn.earliest(), book.latest()),
+                        Math.min(drawn.expected(), book.latest()),
+                        book.latest());
+            case INDEPENDENT ->
+                new Span(
+                        book.earliest(),
+                        Math.max(drawn.expected(), book.earliest()),
+                        Math.max(drawn.latest(), book.earliest()));
+            case LAY_GAP ->
+                new Span(
+                        drawn.earliest(),
+                        drawn.expected(),
+                        Math.max(drawn.latest(), Math.min(book.latest(), GAP_NOT_LATE_DAYS)));
+            default -> drawn;
+        };
     }
 
     private static Span mixed(Span book, Span own, int count) {

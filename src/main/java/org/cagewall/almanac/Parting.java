@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.cagewall.room.Absence;
 import org.cagewall.room.Cage;
 import org.cagewall.room.Chick;
 import org.cagewall.room.Pair;
@@ -16,7 +15,6 @@ import org.cagewall.room.Room;
 import org.cagewall.room.Span;
 import org.cagewall.room.Stage;
 import org.cagewall.room.Timing;
-import org.cagewall.text.Message;
 
 /** Works out the stages in which one pair is parted. Pure; any thread. */
 record Parting(Room room, Cage cage, Pair pair, Timetable timetable, List<EggOutlook> eggs, List<ChickOutlook> chicks) {
@@ -24,9 +22,6 @@ record Parting(Room room, Cage cage, Pair pair, Timetable timetable, List<EggOut
     /** From one stage to the next, in every column. */
     private static final Span BETWEEN_STAGES = new Span(
             PartingOutlook.BETWEEN_STAGES_DAYS, PartingOutlook.BETWEEN_STAGES_DAYS, PartingOutlook.BETWEEN_STAGES_DAYS);
-
-    /** A hen is not put to the flight in the last days before an absence; common practice, no source. */
-    private static final int SETTLED_BEFORE_ABSENCE_DAYS = 3;
 
     PartingOutlook outlook() {
         Map<Stage, StageOutlook> stages = new EnumMap<>(Stage.class);
@@ -43,14 +38,7 @@ record Parting(Room room, Cage cage, Pair pair, Timetable timetable, List<EggOut
                 timetable.span(Timing.HENS_REST).orElse(BETWEEN_STAGES));
         Optional<Window> free = rested.map(window -> careIsOver(window, fed));
         put(stages, Stage.HEN_OUT, room.henOut(pair), free, BETWEEN_STAGES);
-        return new PartingOutlook(
-                pair.parting(),
-                stages,
-                Optional.of(stages.get(Stage.HEN_OUT))
-                        .filter(StageOutlook::isOpen)
-                        .flatMap(StageOutlook::due)
-                        .map(due -> toFlight(due.window())),
-                henOutEarly());
+        return new PartingOutlook(pair.parting(), stages, henOutEarly(), new Flights(room.absences()));
     }
 
     /** Notes the stage, and answers when the next may follow; a stage that is left out holds nobody up. */
@@ -60,10 +48,15 @@ record Parting(Room room, Cage cage, Pair pair, Timetable timetable, List<EggOut
             Optional<LocalDate> happened,
             Optional<Window> ready,
             Span until) {
-        boolean skipped = pair.isSkipped(stage) && happened.isEmpty();
+        boolean skipped = happened.isEmpty() && (pair.isSkipped(stage) || isTooLateToTurn(stage));
         Optional<Due> due = Due.of(happened, ready.filter(window -> !skipped));
-        stages.put(stage, new StageOutlook(skipped, due));
+        stages.put(stage, new StageOutlook(skipped, due, until));
         return skipped ? ready : due.map(it -> it.window().plus(until));
+    }
+
+    /** A box that is off is not turned any more. */
+    private boolean isTooLateToTurn(Stage stage) {
+        return stage == Stage.BOX_TURNED && off().isPresent();
     }
 
     /** When the youngest has left the box, what still lies there as an egg with it; not before the parting was begun. */
@@ -114,38 +107,6 @@ record Parting(Room room, Cage cage, Pair pair, Timetable timetable, List<EggOut
                 .off()
                 .filter(day ->
                         !day.isBefore(pair.since()) && cage.box().hanging().isEmpty());
-    }
-
-    /** The expected day; where that falls into an absence or shortly before, sooner if her rest allows it, else after. */
-    private FlightMove toFlight(Window henOut) {
-        LocalDate morning = henOut.expected();
-        return inTheWay(morning)
-                .map(away -> movedFor(away, henOut))
-                .orElseGet(() -> new FlightMove(morning, Optional.empty()));
-    }
-
-    /** The absence that a hen put to the flight that morning would not have settled before. */
-    private Optional<Absence> inTheWay(LocalDate morning) {
-        return room.absences().stream()
-                .filter(away -> away.ended().isEmpty())
-                .filter(away -> !morning.isBefore(away.from().minusDays(SETTLED_BEFORE_ABSENCE_DAYS))
-                        && !morning.isAfter(away.to()))
-                .min(Comparator.comparing(Absence::from));
-    }
-
-    private FlightMove movedFor(Absence away, Window henOut) {
-        LocalDate sooner = away.from().minusDays(SETTLED_BEFORE_ABSENCE_DAYS + 1L);
-        return sooner.isBefore(henOut.earliest()) || inTheWay(sooner).isPresent()
-                ? new FlightMove(
-                        firstMorningAfter(away),
-                        Optional.of(Message.of("almanac.flight-after", henOut.expected(), away.from())))
-                : new FlightMove(
-                        sooner, Optional.of(Message.of("almanac.flight-sooner", henOut.expected(), away.from())));
-    }
-
-    private LocalDate firstMorningAfter(Absence away) {
-        LocalDate morning = away.to().plusDays(1);
-        return inTheWay(morning).map(this::firstMorningAfter).orElse(morning);
     }
 
     private Optional<LocalDate> henOutEarly() {

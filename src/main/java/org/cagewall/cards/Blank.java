@@ -68,15 +68,6 @@ final class Blank {
         return Math.max(0.8, Math.min(1.9, Math.sqrt(card.width() * card.height() / USUAL_AREA)));
     }
 
-    double scale() {
-        return scale;
-    }
-
-    /** Where drawing has come to. */
-    double y() {
-        return y;
-    }
-
     void down(double by) {
         y += by;
     }

@@ -266,7 +266,7 @@ final class CardDrawing {
      */
     private record Columns(Type type, List<Blank.Span> places) {
 
-        /** Whether the first of them, so many, stand below each other throughout. */
+        /** Whether the first n of them stand below each other throughout. */
         boolean isEven(int count) {
             double top = places.get(0).top();
             int across = (int) places.stream().filter(each -> each.top() == top).count();

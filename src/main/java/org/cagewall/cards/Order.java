@@ -42,7 +42,7 @@ public record Order(Places places, FaceChoice faces, int copies) {
         return places.sheet();
     }
 
-    /** How many sheets so many cards need. */
+    /** How many sheets n cards need. */
     public int sheetsFor(int cards) {
         return places.sheetsFor(cards * copies);
     }

@@ -91,7 +91,7 @@ record Style(
         return birdGap + bird.capitals();
     }
 
-    /** With rings so many times as large. */
+    /** With rings enlarged by this factor. */
     Style withBirds(double by) {
         return new Style(
                 name,

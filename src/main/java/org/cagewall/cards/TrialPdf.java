@@ -12,7 +12,7 @@ import org.cagewall.paper.Type;
 import org.cagewall.text.Words;
 
 /**
- * A trial page for a sheet: the outlines of all its places, rulers along two edges of the paper, and the nudge that is
+ * A trial page for a sheet: the outlines of all its places, rulers along two edges of the paper, and the shift that is
  * set, so that a printer's error is read off before cards are spoilt. All lengths in millimetres. Stateless; any thread
  * but the event thread, since fonts are loaded.
  */
@@ -23,7 +23,7 @@ public final class TrialPdf {
     /** Where a ruler's strokes begin: nearer to the edge few printers print. */
     private static final double RULER = 5;
 
-    private static final double[] STROKES = {1.6, 2.4, 3.4};
+    private static final List<Double> STROKES = List.of(1.6, 2.4, 3.4);
     private static final Type FIGURE = Type.regular(1.5);
     private static final Ink SOFT = Ink.grey(110);
 
@@ -74,9 +74,9 @@ public final class TrialPdf {
         page.text(page.cut(sheet.title(), title, width), title, Ink.BLACK, left, y);
         List<String> sentences = List.of(
                 words.say(
-                        "cards.trial.nudge",
-                        sheet.nudge().width(),
-                        sheet.nudge().height()),
+                        "cards.trial.shift",
+                        sheet.shift().width(),
+                        sheet.shift().height()),
                 words.say("cards.trial.how"),
                 words.say("cards.trial.off"));
         y += 1.2;
@@ -95,7 +95,7 @@ public final class TrialPdf {
         for (int mm = (int) RULER; mm <= length; mm++) {
             page.line(mm, RULER, mm, RULER + stroke(mm), LINE / 2, Ink.BLACK);
             if (mm % 10 == 0) {
-                page.text("" + mm, FIGURE, Ink.BLACK, mm, RULER + STROKES[2] + 2.2, Align.CENTRE);
+                page.text("" + mm, FIGURE, Ink.BLACK, mm, RULER + STROKES.get(2) + 2.2, Align.CENTRE);
             }
         }
     }
@@ -106,12 +106,12 @@ public final class TrialPdf {
         for (int mm = (int) RULER; mm <= length; mm++) {
             page.line(RULER, mm, RULER + stroke(mm), mm, LINE / 2, Ink.BLACK);
             if (mm % 10 == 0 && mm > 10) {
-                page.text("" + mm, FIGURE, Ink.BLACK, RULER + STROKES[2] + 0.7, mm + FIGURE.capitals() / 2);
+                page.text("" + mm, FIGURE, Ink.BLACK, RULER + STROKES.get(2) + 0.7, mm + FIGURE.capitals() / 2);
             }
         }
     }
 
     private static double stroke(int mm) {
-        return mm % 10 == 0 ? STROKES[2] : mm % 5 == 0 ? STROKES[1] : STROKES[0];
+        return mm % 10 == 0 ? STROKES.get(2) : mm % 5 == 0 ? STROKES.get(1) : STROKES.get(0);
     }
 }

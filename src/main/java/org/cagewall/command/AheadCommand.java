@@ -53,6 +53,9 @@ final class AheadCommand implements Callable<Integer> {
     private int ahead(AtDesk desk) {
         LocalDate day = clearBy.or(() -> nextAway(desk.room(), desk.today()))
                 .orElseThrow(() -> Refusal.of("command.ahead-no-day"));
+        if (day.isBefore(desk.today())) {
+            throw Refusal.of("command.ahead-past", day);
+        }
         if (day.isAfter(desk.today().plusYears(MOST_YEARS))) {
             throw Refusal.of("command.ahead-too-far", day, MOST_YEARS);
         }
@@ -68,6 +71,6 @@ final class AheadCommand implements Callable<Integer> {
     }
 
     private static Optional<LocalDate> nextAway(Room room, LocalDate today) {
-        return room.absenceAfter(today).or(() -> room.absenceOn(today)).map(Absence::from);
+        return room.absenceAfter(today).map(Absence::from);
     }
 }

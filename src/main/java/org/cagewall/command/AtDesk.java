@@ -72,6 +72,9 @@ final class AtDesk {
         if (outcome instanceof Outcome.Refused refused) {
             throw new Refusal(refused.reason());
         }
+        if (outcome instanceof Outcome.Unwritten unwritten) {
+            throw new Broken(unwritten.code(), unwritten.reason());
+        }
         throw new Broken(((Outcome.Failed) outcome).code());
     }
 
@@ -92,13 +95,16 @@ final class AtDesk {
     }
 
     private static <T> T value(Answer<T> answer) {
-        if (answer instanceof Answer.Got<T> got) {
-            return got.value();
-        }
-        if (answer instanceof Answer.Refused<T> refused) {
-            throw new Refusal(refused.reason());
-        }
-        throw new Broken(((Answer.Failed<T>) answer).code());
+        Received<T> value = new Received<>();
+        answer.then(
+                value,
+                reason -> {
+                    throw new Refusal(reason);
+                },
+                code -> {
+                    throw new Broken(code);
+                });
+        return value.value();
     }
 
     /** Holds the answer that comes at once, since all lanes are the caller's own. */

@@ -108,7 +108,7 @@ final class Cagewall implements Callable<Integer> {
 
     /** Opens the birdroom that must be there, lends its desk and closes it again. */
     <T> T inTheRoom(Function<AtDesk, T> work) {
-        if (!DataFolder.holdsARoom(data())) {
+        if (!holdsARoom(data())) {
             throw Refusal.of("store.missing", shown(data()));
         }
         return inARoom(work);
@@ -123,6 +123,17 @@ final class Cagewall implements Callable<Integer> {
         try (Desk desk = Desk.open(folder(folder), Lanes.inline(), clocks())) {
             return work.apply(new AtDesk(desk));
         } catch (Desk.Unopened e) {
+            throw new Refusal(e.why());
+        } catch (DataFolder.Unavailable e) {
+            throw new Refusal(e.why());
+        }
+    }
+
+    /** Whether there is a birdroom in the folder; one that cannot be looked into ends the command. */
+    boolean holdsARoom(Path folder) {
+        try {
+            return DataFolder.holdsARoom(folder);
+        } catch (DataFolder.Unavailable e) {
             throw new Refusal(e.why());
         }
     }

@@ -63,7 +63,7 @@ final class CardsCommand implements Callable<Integer> {
 
     @Option(
             names = "--trial",
-            description = "No cards, but a page with the outlines of the sheet's places and rulers, to set its nudge.")
+            description = "No cards, but a page with the outlines of the sheet's places and rulers, to set its shift.")
     private boolean trial;
 
     @Option(names = "--changed", description = "Only cages without a card, or whose card no longer matches.")

@@ -20,17 +20,29 @@ final class DisplayProbe {
 
     private DisplayProbe() {}
 
-    static boolean findsADisplay() {
+    /** What is known of the display before a window is opened on it. */
+    enum Display {
+        ANSWERS,
+        /** None was named. */
+        NONE,
+        /** One was named and does not answer, as while a desktop ends. */
+        GONE
+    }
+
+    static Display look() {
         if (isLocalDisplayDead(System.getenv("DISPLAY"))) {
             System.setProperty("java.awt.headless", "true");
+            return Display.GONE;
         }
         if (GraphicsEnvironment.isHeadless()) {
-            return false;
+            return Display.NONE;
         }
         try {
-            return GraphicsEnvironment.getLocalGraphicsEnvironment().getScreenDevices().length > 0;
+            boolean hasScreens =
+                    GraphicsEnvironment.getLocalGraphicsEnvironment().getScreenDevices().length > 0;
+            return hasScreens ? Display.ANSWERS : Display.GONE;
         } catch (HeadlessException | AWTError | LinkageError e) {
-            return false;
+            return Display.GONE;
         }
     }
 

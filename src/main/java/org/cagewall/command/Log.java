@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.logging.ErrorManager;
 import java.util.logging.FileHandler;
 import java.util.logging.Handler;
 import java.util.logging.Level;
@@ -44,6 +45,7 @@ final class Log implements AutoCloseable {
             FileHandler handler = new FileHandler(place + "/" + NAME + ".%g.log", MOST_BYTES, FILES, true);
             handler.setEncoding(StandardCharsets.UTF_8.name());
             handler.setFormatter(new WithoutContent());
+            handler.setErrorManager(new Unheard());
             handler.setLevel(Level.INFO);
             handler.setFilter(entry -> !String.valueOf(entry.getMessage()).contains(NO_ROWS));
             Logger root = Logger.getLogger("");
@@ -65,6 +67,13 @@ final class Log implements AutoCloseable {
                 name = "-";
             }
         }
+    }
+
+    /** A log that cannot be written to, as on a full disk, is no reason to fill the console with stacks. */
+    private static final class Unheard extends ErrorManager {
+
+        @Override
+        public void error(String said, Exception failure, int code) {}
     }
 
     /** The file to look into; a dash when none could be written. */

@@ -16,6 +16,7 @@ public final class Main {
     static final int REFUSED = 1;
     static final int WRONG_USAGE = 2;
     static final int FAILED = 3;
+    static final int NO_DISPLAY = 4;
 
     private Main() {}
 
@@ -46,6 +47,7 @@ public final class Main {
                 .setErr(console.errWriter())
                 .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
                 .setUsageHelpAutoWidth(false)
+                .setAllowSubcommandsAsOptionParameters(true)
                 .setExitCodeExceptionMapper(e -> FAILED)
                 .setExecutionStrategy(parsed -> executed(cagewall, parsed))
                 .setParameterExceptionHandler((wrong, args) -> wrongUsage(console, wrong))
@@ -73,7 +75,7 @@ public final class Main {
             return REFUSED;
         }
         if (e instanceof Broken broken) {
-            console.complain(Message.of("command.failed", broken.code(), log.name()));
+            console.complain(broken.said(log.name()));
             return FAILED;
         }
         return failed(console, log, e);

@@ -20,6 +20,7 @@ import org.cagewall.kiosk.shell.EventThread;
 import org.cagewall.paper.Sheet;
 import org.cagewall.paper.Sheets;
 import org.cagewall.room.Room;
+import org.cagewall.text.Message;
 
 /**
  * Opens the kiosk on the keeper's birdroom or on the invented one; where there is no display it paints the invented one
@@ -38,14 +39,25 @@ final class Opening {
     }
 
     int open() {
-        if (!DisplayProbe.findsADisplay()) {
-            return paint();
+        DisplayProbe.Display display = DisplayProbe.look();
+        if (display != DisplayProbe.Display.ANSWERS) {
+            return mayPaint(display) ? paint() : noDisplay();
         }
         Path folder = options.isDemo() ? demo() : cagewall.data();
         if (options.isDemo()) {
             makeDemo(folder);
         }
         return show(folder);
+    }
+
+    /** Whoever has a birdroom, or named a display, wants the kiosk and not pictures of an invented one. */
+    private boolean mayPaint(DisplayProbe.Display display) {
+        return options.isDemo() || display == DisplayProbe.Display.NONE && !cagewall.holdsARoom(cagewall.data());
+    }
+
+    private int noDisplay() {
+        cagewall.console().complain(Message.of("command.kiosk-no-window"));
+        return Main.NO_DISPLAY;
     }
 
     private int show(Path folder) {
@@ -57,8 +69,10 @@ final class Opening {
             return Main.DONE;
         } catch (Desk.Unopened e) {
             throw new Refusal(e.why());
+        } catch (DataFolder.Unavailable e) {
+            throw new Refusal(e.why());
         } catch (HeadlessException | AWTError | LinkageError e) {
-            throw Refusal.of("command.kiosk-no-window");
+            return noDisplay();
         }
     }
 
@@ -82,7 +96,7 @@ final class Opening {
     }
 
     private void makeDemo(Path folder) {
-        if (!DataFolder.holdsARoom(folder)) {
+        if (!cagewall.holdsARoom(folder)) {
             cagewall.inARoom(folder, DemoCommand::makeWhereEmpty);
         }
     }

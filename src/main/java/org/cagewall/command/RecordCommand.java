@@ -8,6 +8,8 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.regex.Pattern;
+import org.cagewall.files.InputLine;
+import org.cagewall.files.InputLines;
 import org.cagewall.text.Message;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
@@ -34,7 +36,7 @@ final class RecordCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         try (InputStream in = input()) {
-            return cagewall.inARoom(desk -> recordAll(desk, new InputLines(in)));
+            return cagewall.inARoom(desk -> recordAll(desk, new InputLines(in, InputLines.MOST_BYTES)));
         } catch (IOException e) {
             throw Refusal.of("command.not-read", shownFile());
         }
@@ -81,6 +83,16 @@ final class RecordCommand implements Callable<Integer> {
         }
         if (result instanceof Recorder.Result.NotRecorded not) {
             return refuse(line, not.why());
+        }
+        if (result instanceof Recorder.Result.Unwritten unwritten) {
+            refuse(
+                    line,
+                    Message.of(
+                            "command.unwritten",
+                            unwritten.why(),
+                            unwritten.code(),
+                            cagewall.log().name()));
+            return Main.FAILED;
         }
         String code = ((Recorder.Result.Broke) result).code();
         refuse(line, Message.of("command.failed", code, cagewall.log().name()));

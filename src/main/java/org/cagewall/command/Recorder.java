@@ -29,11 +29,23 @@ final class Recorder {
 
         record NotRecorded(Message why) implements Result {}
 
+        /** Not for what it says: the record could not be written to. */
+        record Unwritten(Message why, String code) implements Result {}
+
         /** Something broke; the log knows it by the code. */
         record Broke(String code) implements Result {}
     }
 
+    /** Whatever breaks in a line is that line's alone. */
     Result record(String text) {
+        try {
+            return recordUnguarded(text);
+        } catch (RuntimeException e) {
+            return new Result.Broke(desk.desk().failures().keep("line", e));
+        }
+    }
+
+    private Result recordUnguarded(String text) {
         Lines.Read read = Lines.read(text, desk.today());
         if (read instanceof Lines.NotUnderstood not) {
             return new Result.NotRecorded(not.why());
@@ -74,6 +86,9 @@ final class Recorder {
         }
         if (outcome instanceof Outcome.Refused refused) {
             return new Result.NotRecorded(refused.reason());
+        }
+        if (outcome instanceof Outcome.Unwritten unwritten) {
+            return new Result.Unwritten(unwritten.reason(), unwritten.code());
         }
         return new Result.Broke(((Outcome.Failed) outcome).code());
     }

@@ -29,6 +29,8 @@ final class RestoreCommand implements Callable<Integer> {
             return restore();
         } catch (Desk.Unopened e) {
             throw new Refusal(e.why());
+        } catch (DataFolder.Unavailable e) {
+            throw new Refusal(e.why());
         }
     }
 

@@ -13,6 +13,7 @@ import org.cagewall.room.LogEntry;
 import org.cagewall.room.Pair;
 import org.cagewall.room.Place;
 import org.cagewall.room.PrintedCard;
+import org.cagewall.room.Reason;
 import org.cagewall.room.Room;
 import org.cagewall.room.Sign;
 import org.cagewall.room.Stay;
@@ -141,7 +142,7 @@ record ShownCage(Room room, Cage cage, List<LogEntry> entries, Words words, Show
                 .map(note -> words.say("command.show.note", said, note))
                 .orElse(said);
         return entry.strike()
-                .map(strike -> words.say("command.show.struck", noted, strike.by(), strike.why()))
+                .map(strike -> words.say("command.show.struck", noted, strike.by(), Reason.told(strike.why())))
                 .orElse(noted);
     }
 

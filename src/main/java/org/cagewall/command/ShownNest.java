@@ -63,23 +63,45 @@ record ShownNest(Room room, Cage cage, Outlook outlook, Words words) {
         return Json.object()
                 .with(
                         "firstEgg",
-                        outlook.firstEgg().filter(Due::isOpen).map(Due::window).map(Json::of))
+                        outlook.firstEgg()
+                                .filter(Due::isOpen)
+                                .map(Due::window)
+                                .filter(this::isToCome)
+                                .map(Json::of))
                 .with(
                         "sitting",
                         outlook.underWay()
                                 .flatMap(RoundOutlook::sitting)
                                 .filter(Due::isOpen)
                                 .map(Due::window)
+                                .filter(this::isToCome)
                                 .map(Json::of))
-                .with("nextEgg", outlook.nextEgg().map(NextEgg::window).map(Json::of))
-                .with("candle", candling().map(NestCandling::window).map(Json::of))
-                .with("nestLook", outlook.nestLook())
+                .with(
+                        "nextEgg",
+                        outlook.nextEgg()
+                                .map(NextEgg::window)
+                                .filter(this::isToCome)
+                                .map(Json::of))
+                .with(
+                        "candle",
+                        candling()
+                                .map(NestCandling::window)
+                                .filter(this::isToCome)
+                                .map(Json::of))
+                .with("nestLook", outlook.nestLook().map(this::notBeforeToday))
                 .with(
                         "backs",
-                        outlook.backs().filter(Due::isOpen).map(Due::window).map(Json::of))
+                        outlook.backs()
+                                .filter(Due::isOpen)
+                                .map(Due::window)
+                                .filter(this::isToCome)
+                                .map(Json::of))
                 .with(
                         "clearEggs",
-                        outlook.clearEggs().stream().map(clear -> clear.from()).min(Comparator.naturalOrder()))
+                        outlook.clearEggs().stream()
+                                .map(clear -> clear.from())
+                                .min(Comparator.naturalOrder())
+                                .map(this::notBeforeToday))
                 .with("nextRound", nextRound().map(Json::of));
     }
 
@@ -92,16 +114,15 @@ record ShownNest(Room room, Cage cage, Outlook outlook, Words words) {
                 .with("boxOff", stage(Stage.BOX_OFF))
                 .with("cockOut", stage(Stage.COCK_OUT))
                 .with("henOut", stage(Stage.HEN_OUT))
-                .with(
-                        "toFlight",
-                        outlook.parting().flatMap(PartingOutlook::toFlight).map(move -> move.morning()));
+                .with("toFlight", partingNow().flatMap(PartingOutlook::toFlight).map(move -> move.morning()));
     }
 
     List<String> lines() {
         List<String> lines = new ArrayList<>();
         outlook.firstEgg()
                 .filter(Due::isOpen)
-                .ifPresent(due -> lines.add(words.say("command.show.first-egg", WindowWords.of(due.window()))));
+                .ifPresent(due -> lines.add(
+                        words.say(key("command.show.first-egg", due.window()), WindowWords.of(due.window()))));
         outlook.rounds().stream().filter(each -> each.round().isOpen()).forEach(each -> lines.add(round(each)));
         outlook.eggs().stream().filter(this::isToldOf).map(this::eggLine).forEach(lines::add);
         outlook.chicks().stream()
@@ -112,9 +133,11 @@ record ShownNest(Room room, Cage cage, Outlook outlook, Words words) {
             lines.add(words.say("command.show.dummies", cage.dummies()));
         }
         candling()
-                .ifPresent(look ->
-                        lines.add(words.say("command.show.candle", names(look.eggs()), WindowWords.of(look.window()))));
-        outlook.nestLook().ifPresent(day -> lines.add(words.say("command.show.nest-look", day)));
+                .ifPresent(look -> lines.add(words.say(
+                        key("command.show.candle", look.window()), names(look.eggs()), WindowWords.of(look.window()))));
+        outlook.nestLook()
+                .map(this::notBeforeToday)
+                .ifPresent(day -> lines.add(words.say("command.show.nest-look", day)));
         nextRound().ifPresent(window -> lines.add(words.say("command.show.next-round", WindowWords.of(window))));
         begun().ifPresent(parting -> {
             lines.add(words.say("command.show.parting", parting.day(), parting.reason()));
@@ -134,7 +157,22 @@ record ShownNest(Room room, Cage cage, Outlook outlook, Words words) {
                 .flatMap(each -> each.nextRound().stream())
                 .filter(Due::isOpen)
                 .map(Due::window)
+                .filter(this::isToCome)
                 .findFirst();
+    }
+
+    /** Of what comes next no day is told that has gone by. */
+    private boolean isToCome(Window window) {
+        return !window.isPast(room.day());
+    }
+
+    private LocalDate notBeforeToday(LocalDate day) {
+        return Window.later(day, room.day());
+    }
+
+    /** The same sentence, or its fellow that says that the days have gone by. */
+    private String key(String key, Window window) {
+        return isToCome(window) ? key : key + "-past";
     }
 
     /** Eggs of rounds that are over and gone are left to the log. */
@@ -183,7 +221,8 @@ record ShownNest(Room room, Cage cage, Outlook outlook, Words words) {
                         egg.letter().orElse(egg.mark()));
         return outlook.hatch()
                 .filter(Due::isOpen)
-                .map(due -> words.say("command.show.egg-hatch", stands, WindowWords.of(due.window())))
+                .map(due ->
+                        words.say(key("command.show.egg-hatch", due.window()), stands, WindowWords.of(due.window())))
                 .orElse(stands);
     }
 
@@ -210,22 +249,24 @@ record ShownNest(Room room, Cage cage, Outlook outlook, Words words) {
                 .flatMap(Optional::stream)
                 .filter(next -> next.due().isOpen())
                 .findFirst()
-                .map(next ->
-                        words.say(next.key(), stands, WindowWords.of(next.due().window())))
+                .map(next -> words.say(
+                        key(next.key(), next.due().window()),
+                        stands,
+                        WindowWords.of(next.due().window())))
                 .orElse(stands);
     }
 
     private record Next(String key, Due due) {}
 
     private Optional<String> stageLine(Stage stage) {
-        return outlook.parting().flatMap(parting -> {
+        return partingNow().flatMap(parting -> {
             StageOutlook is = parting.stage(stage);
             if (is.skipped()) {
                 return Optional.of(words.say("command.show.stage-skipped", stage));
             }
             return is.due()
                     .map(due -> words.say(
-                            due.isOpen() ? "command.show.stage-open" : "command.show.stage-done",
+                            due.isOpen() ? key("command.show.stage-open", due.window()) : "command.show.stage-done",
                             stage,
                             WindowWords.of(due.window())));
         });
@@ -296,12 +337,16 @@ record ShownNest(Room room, Cage cage, Outlook outlook, Words words) {
                 .max(Comparator.comparing(Pair::since).thenComparing(Pair::id)));
     }
 
+    private Optional<PartingOutlook> partingNow() {
+        return outlook.parting().map(parting -> parting.on(room.day()));
+    }
+
     private Optional<PartingBegun> begun() {
         return lastPair().flatMap(Pair::parting);
     }
 
     private Json stage(Stage stage) {
-        Optional<StageOutlook> is = outlook.parting().map(parting -> parting.stage(stage));
+        Optional<StageOutlook> is = partingNow().map(parting -> parting.stage(stage));
         Optional<Window> window = is.flatMap(StageOutlook::due).map(Due::window);
         return Json.object()
                 .with(

@@ -11,6 +11,7 @@ import org.cagewall.handover.Undone;
 import org.cagewall.handover.Unvisited;
 import org.cagewall.handover.Waiting;
 import org.cagewall.room.LogEntry;
+import org.cagewall.room.Reason;
 import org.cagewall.text.Words;
 
 /** What happened on some days, as lines or as an object. Immutable; any thread. */
@@ -74,7 +75,7 @@ record ShownReview(Review review, Words words) {
                 .map(note -> words.say("command.show.note", said, note))
                 .orElse(said);
         return item.strike()
-                .map(strike -> words.say("command.show.struck", noted, strike.by(), strike.why()))
+                .map(strike -> words.say("command.show.struck", noted, strike.by(), Reason.told(strike.why())))
                 .orElse(noted);
     }
 

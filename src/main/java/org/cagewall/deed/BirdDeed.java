@@ -121,6 +121,7 @@ public sealed interface BirdDeed extends Deed {
             rules.add(BirdRules.notThereYet(bird, to));
             rules.add(BirdRules.disturbsNoPair(bird, to));
             rules.add(BirdRules.leavesNoYoungToTheCold(bird));
+            rules.add(AgeRules.noGrownBirdsWithAYoungBird(bird, to));
             return rules;
         }
 
@@ -454,7 +455,7 @@ public sealed interface BirdDeed extends Deed {
         }
     }
 
-    /** A bird gone for good, or so many of a flight not known one by one. */
+    /** A bird gone for good, or n birds of a flight not known one by one. */
     record BirdLeft(
             Optional<String> bird,
             @Within(least = 1, most = 500) Optional<Integer> count,

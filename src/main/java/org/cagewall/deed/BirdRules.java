@@ -190,7 +190,7 @@ final class BirdRules {
         };
     }
 
-    /** Either one bird by name, or so many from a cage whose birds are not known one by one. */
+    /** Either one bird by name, or n birds from a cage whose birds are not known one by one. */
     static Rule birdOrCount(Optional<String> bird, Optional<Integer> count, Optional<String> cage) {
         return scene -> {
             if (bird.isPresent() == count.isPresent()) {

@@ -1,11 +1,14 @@
 package org.cagewall.deed;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.cagewall.room.Cage;
 import org.cagewall.room.CardFace;
 import org.cagewall.room.CardFaces;
 import org.cagewall.room.PrintedCard;
+import org.cagewall.room.Reason;
+import org.cagewall.room.RingCustom;
 import org.cagewall.room.RingLoss;
 import org.cagewall.room.RingStock;
 import org.cagewall.room.Role;
@@ -69,7 +72,8 @@ public sealed interface CardDeed extends Deed {
             String size,
             @Within(least = 0, most = 99_999) int first,
             @Within(least = 0, most = 99_999) int last,
-            Optional<String> form)
+            Optional<String> form,
+            Optional<String> colour)
             implements CardDeed, SettingUp {
 
         /** More rings than this nobody buys at once, and each is looked through. */
@@ -96,7 +100,10 @@ public sealed interface CardDeed extends Deed {
 
         @Override
         public List<Fact> facts(Scene scene) {
-            return List.of(new Fact.RingStock(year, size, first, last, form));
+            List<Fact> facts = new ArrayList<>();
+            facts.add(new Fact.RingStock(year, size, first, last, form));
+            colour.ifPresent(it -> facts.add(new Fact.Setting(RingCustom.COLOUR + year, it)));
+            return facts;
         }
 
         @Override
@@ -177,7 +184,7 @@ public sealed interface CardDeed extends Deed {
 
         @Override
         public Message words() {
-            return Message.of("deed.did.struck-out", entry, why);
+            return Message.of("deed.did.struck-out", entry, Reason.told(why));
         }
     }
 

@@ -17,7 +17,7 @@ public sealed interface ChickDeed extends Deed, EggDeed.AboutEgg {
         @Override
         public List<Rule> judgedBy() {
             return EggRules.ofAChick(
-                    this, EggRules.hasNoRing(this), EggRules.ringIsFree(ring), EggRules.ringedAtAGoodAge(this));
+                    this, EggRules.hasNoRing(this), EggRules.ringIsFree(ring), AgeRules.ringedAtAGoodAge(this));
         }
 
         @Override
@@ -159,6 +159,7 @@ public sealed interface ChickDeed extends Deed, EggDeed.AboutEgg {
             List<Rule> rules = new ArrayList<>(EggRules.ofAChick(this));
             rules.addAll(FosterRules.of(cage, mark, to, letter));
             rules.add(FosterRules.hasRoomForAChick(to));
+            rules.add(AgeRules.noGrownBirdsWithAChick(this, to));
             return rules;
         }
 
@@ -198,7 +199,8 @@ public sealed interface ChickDeed extends Deed, EggDeed.AboutEgg {
                     this,
                     EggRules.notWeanedAtAll(this),
                     CageRules.inUse(to),
-                    EggRules.oldEnoughToFeedItself(this),
+                    AgeRules.oldEnoughToFeedItself(this),
+                    AgeRules.noGrownBirdsWithAChick(this, to),
                     CageRules.takesAnother(to));
         }
 

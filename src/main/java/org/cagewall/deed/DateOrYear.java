@@ -33,6 +33,11 @@ public record DateOrYear(String text) {
         }
     }
 
+    /** Whether the very day is known. */
+    public boolean isExact() {
+        return text.length() > 4;
+    }
+
     public LocalDate earliest() {
         return text.length() == 4 ? LocalDate.of(Integer.parseInt(text), 1, 1) : LocalDate.parse(text);
     }

@@ -26,7 +26,7 @@ public sealed interface Deed
     /** What holds once it is recorded. Asked only when the rules allow it. */
     List<Fact> facts(Scene scene);
 
-    /** It as a short sentence of the past. */
+    /** Past tense, one sentence: 'egg 3 laid'. */
     Message words();
 
     /** Names of the cages it is shown with. */

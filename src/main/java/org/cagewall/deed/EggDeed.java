@@ -122,10 +122,20 @@ public sealed interface EggDeed extends Deed {
         @Override
         public List<Rule> judgedBy() {
             if (mark.isEmpty()) {
-                return List.of(CageRules.inUse(cage), EggRules.oneIsDue(cage));
+                return List.of(CageRules.inUse(cage), EggRules.oneIsDue(cage), this::theOneDueIsNotTooSoon);
             }
             Hatching which = new Hatching(cage, mark.get(), round);
-            return EggRules.ofAnEgg(which, EggRules.mayHatch(which), EggRules.notTooSoon(which));
+            return EggRules.ofAnEgg(which, EggRules.mayHatch(which), AgeRules.notTooSoon(which));
+        }
+
+        private Ruling theOneDueIsNotTooSoon(Scene scene) {
+            return EggRules.dueNext(scene, cage)
+                    .map(lying -> new Hatching(
+                            cage,
+                            lying.name(scene.theCage(cage).id()),
+                            Optional.of(Integer.toString(lying.round().number()))))
+                    .map(due -> AgeRules.notTooSoon(due).judge(scene))
+                    .orElse(Ruling.ALLOWED);
         }
 
         @Override

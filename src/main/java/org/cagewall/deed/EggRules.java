@@ -1,13 +1,11 @@
 package org.cagewall.deed;
 
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.function.Predicate;
 import org.cagewall.room.Cage;
 import org.cagewall.room.Chick;
 import org.cagewall.room.Egg;
@@ -19,20 +17,6 @@ import org.cagewall.text.Message;
 
 /** Rules about eggs and chicks in a nest. Pure; any thread. */
 final class EggRules {
-
-    /**
-     * Sooner than this after laying no chick of any kept species hatches, in days: the shortest incubation is the canary's
-     * 12.5 (Myhrvold et al. 2015, amniote life-history database).
-     */
-    private static final int SOONEST_HATCH = 11;
-
-    /** Closed rings go over the toes of chicks from 5 to 10 days old, of large parrots later. Common practice, no source. */
-    private static final int SOONEST_RING = 4;
-
-    private static final int LATEST_RING = 15;
-
-    /** No kept species feeds itself sooner than this, in days. Common practice, no source. */
-    private static final int SOONEST_WEANED = 21;
 
     private EggRules() {}
 
@@ -140,11 +124,6 @@ final class EggRules {
                 .orElse(Ruling.ALLOWED);
     }
 
-    static Rule notTooSoon(EggDeed.AboutEgg which) {
-        return asksAbout(
-                which, lying -> Optional.of(lying.egg().laid()), days -> days < SOONEST_HATCH, "nest.hatched-soon");
-    }
-
     /** A full egg is not thrown away in passing. */
     static Rule notFullAndWhole(EggDeed.AboutEgg which, WhyRemoved why) {
         return scene -> Ruling.asksIf(
@@ -167,14 +146,6 @@ final class EggRules {
         return nest.eggs().stream()
                 .filter(lying -> lying.egg().mayHatch() && !lying.egg().laid().isAfter(scene.on()))
                 .findFirst();
-    }
-
-    static Rule ringedAtAGoodAge(EggDeed.AboutEgg which) {
-        return asksAbout(
-                which,
-                lying -> lying.chick().map(Chick::hatched),
-                days -> days < SOONEST_RING || days > LATEST_RING,
-                "nest.ring-age");
     }
 
     static Rule hasNoRing(EggDeed.AboutEgg which) {
@@ -228,11 +199,6 @@ final class EggRules {
                 .orElse(Ruling.ALLOWED);
     }
 
-    static Rule oldEnoughToFeedItself(EggDeed.AboutEgg which) {
-        return asksAbout(
-                which, lying -> lying.chick().map(Chick::hatched), days -> days < SOONEST_WEANED, "nest.weaned-young");
-    }
-
     private interface Test<T> {
         boolean holds(Scene scene, T value);
     }
@@ -242,17 +208,6 @@ final class EggRules {
                 .map(lying -> value.apply(lying.egg()))
                 .filter(it -> refused.holds(scene, it))
                 .map(it -> Ruling.refuses(key, which.mark(), it))
-                .orElse(Ruling.ALLOWED);
-    }
-
-    /** Asks when the days from that date to the day told are odd; the sentence gets the mark and the days. */
-    private static Rule asksAbout(
-            EggDeed.AboutEgg which, Function<Lying, Optional<LocalDate>> from, Predicate<Long> odd, String key) {
-        return scene -> which.egg(scene)
-                .flatMap(from)
-                .map(day -> ChronoUnit.DAYS.between(day, scene.on()))
-                .filter(odd)
-                .map(days -> (Ruling) new Ruling.Asks(Message.of(key, which.mark(), days)))
                 .orElse(Ruling.ALLOWED);
     }
 }

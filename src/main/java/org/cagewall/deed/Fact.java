@@ -18,6 +18,7 @@ import org.cagewall.room.How;
 import org.cagewall.room.Keeps;
 import org.cagewall.room.PartedFor;
 import org.cagewall.room.Permission;
+import org.cagewall.room.Reached;
 import org.cagewall.room.RingLoss;
 import org.cagewall.room.Role;
 import org.cagewall.room.Sex;
@@ -239,7 +240,25 @@ public sealed interface Fact {
             Optional<Boolean> plucked)
             implements OfCage {}
 
-    record Outcome(String task, boolean done, Optional<String> why, String person, Optional<LocalTime> clock)
+    record Outcome(
+            String task,
+            boolean done,
+            Optional<String> why,
+            String person,
+            Optional<LocalTime> clock,
+            Optional<String> note)
+            implements OfRoom {}
+
+    record PhoneCall(
+            Optional<Long> cage,
+            String who,
+            String matter,
+            Reached reached,
+            Optional<String> agreed,
+            Optional<LocalDate> lastDay,
+            String person,
+            Optional<LocalTime> clock,
+            Optional<String> note)
             implements OfRoom {}
 
     record Absence() implements OfRoom {}

@@ -15,6 +15,7 @@ import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -23,6 +24,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
+import org.cagewall.room.Formerly;
 import org.cagewall.room.Quiet;
 import org.cagewall.text.Message;
 import tools.jackson.core.JacksonException;
@@ -42,6 +44,9 @@ public final class Lines {
     /** The longest line the record keeps, in characters. */
     public static final int LONGEST = 32_000;
 
+    /** What an export adds to a line is shorter than this. */
+    private static final int LONGEST_SEAL = 300;
+
     private static final JsonMapper JSON = JsonMapper.builder()
             .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
             .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
@@ -51,12 +56,18 @@ public final class Lines {
     /** More digits before the point than anything has that is measured in a birdroom. */
     private static final int MOST_DIGITS = 6;
 
+    /** More digits after the point than anybody writes who means tenths. */
+    private static final int MOST_WRITTEN_DIGITS = 20;
+
     /** What a deed that names an entry calls it in an export, where {@code entry} is the line's own number. */
     private static final String NAMED_ENTRY = "of";
 
+    /** What an export adds to a line. */
+    private static final List<String> SEAL = List.of("entry", "recorded", "digest");
+
     private static final List<String> COMMON = List.of("deed", "on", "at", "about", "by", "cage", "note", "sure");
 
-    private static final Map<String, Class<? extends Record>> KINDS = kinds(Deed.class);
+    private static final Map<String, Class<? extends Record>> KINDS = Collections.unmodifiableMap(kinds(Deed.class));
 
     private Lines() {}
 
@@ -92,7 +103,7 @@ public final class Lines {
      * @param today the date meant where the line has none
      */
     public static Read read(String text, LocalDate today) {
-        if (text.length() > LONGEST) {
+        if (text.length() > LONGEST + LONGEST_SEAL) {
             return new NotUnderstood(Message.of("line.too-long", LONGEST));
         }
         try {
@@ -100,11 +111,13 @@ public final class Lines {
             if (!(node instanceof ObjectNode object)) {
                 return new NotUnderstood(Message.of("line.no-object"));
             }
-            return understand(object, today);
+            return understand(object, text.length(), today);
         } catch (JacksonException e) {
             return new NotUnderstood(syntax(e));
         } catch (Misread e) {
             return new NotUnderstood(e.why);
+        } catch (ArithmeticException | NumberFormatException e) {
+            return new NotUnderstood(Message.of("line.too-many-digits"));
         }
     }
 
@@ -144,7 +157,17 @@ public final class Lines {
         return sealed.toString();
     }
 
-    private static Read understand(ObjectNode object, LocalDate today) {
+    /** A line that an export wrote, as it was recorded: without its seal, each name as it stood. */
+    public static String recorded(String exported) {
+        ObjectNode line = JSON.createObjectNode();
+        JSON.readTree(exported).properties().stream()
+                .filter(each -> !SEAL.contains(each.getKey()))
+                .forEach(
+                        each -> line.set(each.getKey().equals(NAMED_ENTRY) ? "entry" : each.getKey(), each.getValue()));
+        return line.toString();
+    }
+
+    private static Read understand(ObjectNode object, int length, LocalDate today) {
         Fields fields = new Fields(object);
         String name = fields.take("deed").map(Lines::text).orElseThrow(() -> new Misread("line.no-deed"));
         Class<? extends Record> kind = KINDS.get(name);
@@ -157,6 +180,9 @@ public final class Lines {
         boolean aboutIsOwn = has(kind, "about");
         boolean cageIsOwn = has(kind, "cage");
         Optional<Seal> seal = fields.seal();
+        if (seal.isEmpty() && length > LONGEST) {
+            throw new Misread("line.too-long", LONGEST);
+        }
         Told told = new Told(
                 fields.take("on").map(each -> date("on", each)).orElse(today),
                 fields.take("at").map(each -> time("at", each)),
@@ -275,6 +301,10 @@ public final class Lines {
         return Arrays.stream(constants)
                 .filter(each -> Message.word((Enum<?>) each).equals(text))
                 .findFirst()
+                .or(() -> Arrays.stream(constants)
+                        .filter(each ->
+                                formerly(type, each).filter(text::equals).isPresent())
+                        .findFirst())
                 .orElseThrow(() -> new Misread(
                         "line.no-choice",
                         field,
@@ -282,6 +312,15 @@ public final class Lines {
                                 .map(each -> Message.word((Enum<?>) each))
                                 .toList(),
                         shown(text)));
+    }
+
+    /** What an earlier version called the constant. */
+    private static Optional<String> formerly(Class<?> type, Object constant) {
+        return Arrays.stream(type.getFields())
+                .filter(field -> field.getName().equals(((Enum<?>) constant).name()))
+                .flatMap(field -> Optional.ofNullable(field.getAnnotation(Formerly.class)).stream())
+                .map(Formerly::value)
+                .findFirst();
     }
 
     private static String text(JsonNode node) {
@@ -327,11 +366,18 @@ public final class Lines {
     }
 
     private static BigDecimal number(String field, JsonNode node) {
-        BigDecimal given = node.isNumber() ? node.decimalValue().stripTrailingZeros() : null;
-        if (given == null || given.scale() > 1 || given.precision() - given.scale() > MOST_DIGITS) {
+        if (!node.isNumber() || !isOfAFewDigits(node.decimalValue())) {
             throw new Misread("line.no-decimal", field);
         }
-        return given.setScale(1);
+        return node.decimalValue().setScale(1);
+    }
+
+    /** Asked before anything is reckoned with it: a number of ten letters may have more digits than the memory holds. */
+    private static boolean isOfAFewDigits(BigDecimal given) {
+        boolean isSmall = (long) given.precision() - given.scale() <= MOST_DIGITS && given.scale() >= -MOST_DIGITS;
+        return isSmall
+                && given.scale() <= MOST_WRITTEN_DIGITS
+                && given.stripTrailingZeros().scale() <= 1;
     }
 
     private static <N extends Number> N within(String field, RecordComponent component, N number) {

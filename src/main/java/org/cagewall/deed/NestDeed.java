@@ -58,10 +58,14 @@ public sealed interface NestDeed extends Deed {
             rules.addAll(mateRules(cock, hen));
             rules.add(PairRules.cageHasNoOtherPair(cage));
             rules.add(PairRules.labelIsFree(pair));
-            rules.add(CageRules.isForBreeding(cage));
-            rules.add(PairRules.isUnpaired(cock));
-            rules.add(PairRules.isUnpaired(hen));
-            rules.add(PairRules.othersShareTheCage(cage, cock, hen));
+            rules.add(Rule.together(
+                    AgeRules.oldEnoughToBreed(cock, Sex.COCK),
+                    AgeRules.oldEnoughToBreed(hen, Sex.HEN),
+                    AgeRules.areNoNearKin(cock, hen),
+                    PairRules.isUnpaired(cock),
+                    PairRules.isUnpaired(hen),
+                    PairRules.othersShareTheCage(cage, cock, hen),
+                    CageRules.isForBreeding(cage)));
             return rules;
         }
 
@@ -271,8 +275,8 @@ public sealed interface NestDeed extends Deed {
     }
 
     /**
-     * What lies in a nest when a room is begun in mid-season: so many eggs beside so many chicks, which were looked at
-     * that day. Dates are guesses: eggs so many days apart from the first, or up to the day told; chicks as many days
+     * What lies in a nest when a room is begun in mid-season: eggs beside chicks, which were looked at
+     * that day. Dates are guesses: eggs n days apart from the first, or up to the day told; chicks as many days
      * apart, the eldest of the age told.
      */
     record EggsFound(

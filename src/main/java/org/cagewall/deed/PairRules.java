@@ -22,7 +22,7 @@ final class PairRules {
     /** After such a gap an egg cannot belong to the same round, in days. Common practice, no source. */
     private static final int ROUND_LONG_OVER = 60;
 
-    /** More eggs than a clutch is likely to have (BBA: up to 9 in the wild; other sources up to 10). */
+    /** More eggs than a clutch is likely to have: usually up to 8 (species/budgerigar.txt); 10: common practice, no source. */
     private static final int FULL_CLUTCH = 10;
 
     private PairRules() {}

@@ -3,6 +3,7 @@ package org.cagewall.deed;
 import java.util.List;
 import org.cagewall.room.Pair;
 import org.cagewall.room.PartedFor;
+import org.cagewall.room.Reason;
 import org.cagewall.room.Stage;
 import org.cagewall.text.Message;
 
@@ -41,7 +42,7 @@ public sealed interface PartingDeed extends Deed, AtCage {
 
         @Override
         public Message words() {
-            return Message.of("nest.did.stage-skipped", stage, why);
+            return Message.of("nest.did.stage-skipped", stage, Reason.told(why));
         }
     }
 

@@ -13,6 +13,8 @@ import org.cagewall.room.Keeps;
 import org.cagewall.room.Permission;
 import org.cagewall.room.Person;
 import org.cagewall.room.Quiet;
+import org.cagewall.room.RingBody;
+import org.cagewall.room.RingsOf;
 import org.cagewall.room.Role;
 import org.cagewall.room.Settings;
 import org.cagewall.room.Timing;
@@ -94,6 +96,28 @@ public sealed interface RoomDeed extends Deed {
         @Override
         public Message words() {
             return Message.of("deed.did.room-set");
+        }
+    }
+
+    /** Whose rings are bought, and of which year they are when they are issued; what is left out stays. */
+    record RingsSet(Optional<RingsOf> issuedFor, Optional<RingBody> body) implements RoomDeed, SettingUp {
+
+        @Override
+        public List<Rule> judgedBy() {
+            return List.of(scene -> Ruling.refusesIf(issuedFor.isEmpty() && body.isEmpty(), "deed.rings-nothing"));
+        }
+
+        @Override
+        public List<Fact> facts(Scene scene) {
+            List<Fact> facts = new ArrayList<>();
+            issuedFor.ifPresent(it -> facts.add(new Fact.Setting("rings-of", Message.word(it))));
+            body.ifPresent(it -> facts.add(new Fact.Setting("ring-body", Message.word(it))));
+            return facts;
+        }
+
+        @Override
+        public Message words() {
+            return Message.of("deed.did.rings-set");
         }
     }
 
@@ -402,11 +426,14 @@ public sealed interface RoomDeed extends Deed {
 
     /** The room's thermometer, hygrometer and lights as they were read; temperatures in C, light in hours. */
     record RoomRead(
-            @Within(least = -30, most = 60) Optional<BigDecimal> high,
-            @Within(least = -30, most = 60) Optional<BigDecimal> low,
+            @Within(least = RoomRead.COLDEST, most = 60) Optional<BigDecimal> high,
+            @Within(least = RoomRead.COLDEST, most = 60) Optional<BigDecimal> low,
             @Within(least = 0, most = 100) Optional<Integer> humidity,
             @Within(least = 0, most = 24) Optional<BigDecimal> lights)
             implements RoomDeed {
+
+        /** What no birdroom falls below, in C. */
+        public static final int COLDEST = -30;
 
         @Override
         public List<Rule> judgedBy() {
@@ -430,8 +457,14 @@ public sealed interface RoomDeed extends Deed {
 
         @Override
         public Message words() {
-            return high.or(() -> low)
-                    .map(degrees -> Message.of("deed.did.room-read", degrees.toPlainString()))
+            if (high.isPresent() && low.isPresent()) {
+                return Message.of(
+                        "deed.did.room-read-both",
+                        low.get().toPlainString(),
+                        high.get().toPlainString());
+            }
+            return high.map(degrees -> Message.of("deed.did.room-read", degrees.toPlainString()))
+                    .or(() -> low.map(degrees -> Message.of("deed.did.room-read-low", degrees.toPlainString())))
                     .orElse(Message.of("deed.did.room-read-other"));
         }
     }

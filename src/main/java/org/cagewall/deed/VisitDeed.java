@@ -7,11 +7,16 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.cagewall.room.Agreement;
 import org.cagewall.room.Answer;
 import org.cagewall.room.Cage;
+import org.cagewall.room.CallMatter;
 import org.cagewall.room.DayPart;
 import org.cagewall.room.Dishes;
 import org.cagewall.room.How;
+import org.cagewall.room.Noticed;
+import org.cagewall.room.Reached;
+import org.cagewall.room.Reason;
 import org.cagewall.room.Room;
 import org.cagewall.room.Sign;
 import org.cagewall.text.Message;
@@ -32,7 +37,14 @@ public sealed interface VisitDeed extends Deed {
 
         @Override
         public List<Rule> judgedBy() {
-            return List.of(CageRules.inUse(cage), scene -> signsAreKnown());
+            return List.of(CageRules.inUse(cage), scene -> signsAreKnown(), this::saysWhatIsDifferent);
+        }
+
+        /** "Something different" alone tells nobody whether to come. */
+        private Ruling saysWhatIsDifferent(Scene scene) {
+            boolean silent = signs.filter(seen -> !seen.isEmpty()).isEmpty()
+                    && scene.told().note().isEmpty();
+            return Ruling.refusesIf(answer == Answer.DIFFERENT && silent, "deed.different-how");
         }
 
         private Ruling signsAreKnown() {
@@ -110,7 +122,7 @@ public sealed interface VisitDeed extends Deed {
         @Override
         public List<Fact> facts(Scene scene) {
             return List.of(new Fact.Outcome(
-                    task, true, Optional.empty(), by(scene), scene.told().at()));
+                    task, true, Optional.empty(), by(scene), scene.told().at(), Optional.empty()));
         }
 
         @Override
@@ -138,13 +150,13 @@ public sealed interface VisitDeed extends Deed {
 
         @Override
         public List<Fact> facts(Scene scene) {
-            return List.of(
-                    new Fact.Outcome(task, false, why, by(scene), scene.told().at()));
+            return List.of(new Fact.Outcome(
+                    task, false, why, by(scene), scene.told().at(), scene.told().note()));
         }
 
         @Override
         public Message words() {
-            String reason = why.orElse("-");
+            Message reason = why.map(Reason::told).orElse(Message.of("word.as-said", "-"));
             return dishes.map(it -> Message.of("deed.did.task-not-done-dishes", kind(task), reason, it))
                     .orElse(Message.of("deed.did.task-not-done", kind(task), reason));
         }
@@ -155,16 +167,25 @@ public sealed interface VisitDeed extends Deed {
         }
     }
 
-    /** A note, for a cage or a bird or the room; the words stand in the note itself. */
-    record Noted(Optional<String> cage, Optional<String> bird) implements VisitDeed {
+    /** A note, for a cage or a bird or the room: something that is often noticed, or what the note itself says. */
+    record Noted(Optional<String> cage, Optional<String> bird, Optional<Noticed> noticed) implements VisitDeed {
+
+        /** What the note itself says. */
+        public Noted(Optional<String> cage, Optional<String> bird) {
+            this(cage, bird, Optional.empty());
+        }
+
+        public static Noted at(String cage, Noticed noticed) {
+            return new Noted(Optional.of(cage), Optional.empty(), Optional.of(noticed));
+        }
 
         @Override
         public List<Rule> judgedBy() {
             return Stream.of(
                             cage.map(CageRules::known).stream(),
                             bird.map(BirdRules::known).stream(),
-                            Stream.<Rule>of(scene ->
-                                    Ruling.refusesIf(scene.told().note().isEmpty(), "deed.empty-note")))
+                            Stream.<Rule>of(scene -> Ruling.refusesIf(
+                                    noticed.isEmpty() && scene.told().note().isEmpty(), "deed.empty-note")))
                     .flatMap(rules -> rules)
                     .toList();
         }
@@ -176,7 +197,7 @@ public sealed interface VisitDeed extends Deed {
 
         @Override
         public Message words() {
-            return Message.of("deed.did.noted");
+            return noticed.map(it -> Message.of("deed.did.noticed", it)).orElse(Message.of("deed.did.noted"));
         }
 
         @Override
@@ -190,12 +211,76 @@ public sealed interface VisitDeed extends Deed {
         }
     }
 
-    /** A call: who was phoned, what about, and what was agreed. */
-    record Phoned(String who, @Prose String about, @Prose Optional<String> agreed) implements VisitDeed {
+    /**
+     * A call.
+     *
+     * @param who with whom
+     * @param about what about: a {@link CallMatter} by its name, or own words
+     * @param agreed what was agreed: an {@link Agreement} by its name, or own words
+     * @param reached whether anybody answered, or the other one phoned; left out, somebody was phoned and spoken to
+     * @param until the last day on which that holds
+     */
+    record Phoned(
+            Optional<String> cage,
+            String who,
+            @Prose String about,
+            @Prose Optional<String> agreed,
+            Optional<Reached> reached,
+            Optional<LocalDate> until)
+            implements VisitDeed {
 
         @Override
         public List<Rule> judgedBy() {
-            return List.of();
+            return Stream.concat(cage.map(CageRules::known).stream(), Stream.<Rule>of(this::endsAfterItBegan))
+                    .toList();
+        }
+
+        private Ruling endsAfterItBegan(Scene scene) {
+            return until.filter(last -> last.isBefore(scene.on()))
+                    .map(last -> Ruling.refuses("deed.agreed-past", last, scene.on()))
+                    .orElse(Ruling.ALLOWED);
+        }
+
+        @Override
+        public List<Fact> facts(Scene scene) {
+            return List.of(new Fact.PhoneCall(
+                    cage.map(name -> scene.theCage(name).id()),
+                    who,
+                    about,
+                    reached.orElse(Reached.SPOKE),
+                    agreed,
+                    until,
+                    by(scene),
+                    scene.told().at(),
+                    scene.told().note()));
+        }
+
+        @Override
+        public Message words() {
+            Message matter = CallMatter.told(about);
+            String how = reached.filter(it -> it != Reached.SPOKE)
+                    .map(it -> "-" + it.word())
+                    .orElse("");
+            return agreed.map(it -> Message.of("deed.did.phoned-agreed" + how, who, matter, Agreement.told(it)))
+                    .orElse(Message.of("deed.did.phoned" + how, who, matter));
+        }
+
+        @Override
+        public List<String> mentionsCages() {
+            return cage.stream().toList();
+        }
+    }
+
+    /**
+     * Something that goes wrong in the room, or with a bird nobody knows the cage of.
+     *
+     * @param cage where, if that is known
+     */
+    record AlarmRaised(Optional<String> cage, CallMatter alarm) implements VisitDeed {
+
+        @Override
+        public List<Rule> judgedBy() {
+            return cage.map(CageRules::known).stream().toList();
         }
 
         @Override
@@ -205,8 +290,12 @@ public sealed interface VisitDeed extends Deed {
 
         @Override
         public Message words() {
-            return agreed.map(it -> Message.of("deed.did.phoned-agreed", who, about, it))
-                    .orElse(Message.of("deed.did.phoned", who, about));
+            return Message.of("deed.did.alarm-raised", alarm);
+        }
+
+        @Override
+        public List<String> mentionsCages() {
+            return cage.stream().toList();
         }
     }
 

@@ -1,6 +1,6 @@
 package org.cagewall.desk;
 
-import java.util.function.Function;
+import java.util.function.Consumer;
 import org.cagewall.text.Message;
 
 /** What came of a reading of the record: the thing asked for, a reason why not, or a failure. Immutable; any thread. */
@@ -13,14 +13,14 @@ public sealed interface Answer<T> {
     /** Something broke. The code also stands in the log. */
     record Failed<T>(String code) implements Answer<T> {}
 
-    /** One value for each of the three. */
-    default <R> R fold(Function<T, R> got, Function<Message, R> refused, Function<String, R> failed) {
+    /** What follows in each of the three cases: none can be left out. */
+    default void then(Consumer<? super T> got, Consumer<Message> refused, Consumer<String> failed) {
         if (this instanceof Got<T> it) {
-            return got.apply(it.value());
+            got.accept(it.value());
+        } else if (this instanceof Refused<T> it) {
+            refused.accept(it.reason());
+        } else {
+            failed.accept(((Failed<T>) this).code());
         }
-        if (this instanceof Refused<T> it) {
-            return refused.apply(it.reason());
-        }
-        return failed.apply(((Failed<T>) this).code());
     }
 }

@@ -6,11 +6,12 @@ import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.Files;
-import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
-import java.nio.file.attribute.PosixFileAttributeView;
-import java.nio.file.attribute.PosixFilePermissions;
+import java.util.ArrayList;
+import java.util.List;
+import org.cagewall.files.OwnersFolder;
+import org.cagewall.store.SameFile;
 import org.cagewall.store.Store;
 import org.cagewall.text.Message;
 
@@ -20,18 +21,29 @@ import org.cagewall.text.Message;
  */
 public final class DataFolder implements AutoCloseable {
 
-    private final Path folder;
-    private final FileChannel channel;
-    private final FileLock lock;
+    private static final String ROOM = "room";
+    private static final String LOG = "log";
 
-    private DataFolder(Path folder, FileChannel channel, FileLock lock) {
+    private final Path folder;
+    private final Hold hold;
+    private final List<Path> tightened;
+
+    private DataFolder(Path folder, Hold hold, List<Path> tightened) {
         this.folder = folder;
-        this.channel = channel;
-        this.lock = lock;
+        this.hold = hold;
+        this.tightened = List.copyOf(tightened);
     }
 
-    /** Whether there is a birdroom in the folder. Creates nothing. */
+    /**
+     * Whether there is a birdroom in the folder. Creates nothing.
+     *
+     * @throws Unavailable when that cannot be told, as in a folder that is another's
+     */
     public static boolean holdsARoom(Path folder) {
+        if (!Store.canBeTold(record(folder))) {
+            throw new Unavailable(
+                    Message.of("store.no-entry", folder.toAbsolutePath().toString()));
+        }
         return Store.exists(record(folder));
     }
 
@@ -43,19 +55,27 @@ public final class DataFolder implements AutoCloseable {
     public static DataFolder open(Path folder) {
         Path absolute = folder.toAbsolutePath().normalize();
         try {
-            make(absolute);
-            Files.createDirectories(absolute.resolve("log"));
-            FileChannel channel =
-                    FileChannel.open(absolute.resolve("lock"), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
-            FileLock lock = tryLock(channel);
-            if (lock == null) {
-                channel.close();
-                throw new Unavailable(Message.of("store.open-elsewhere", absolute.toString()));
+            List<Path> tightened = new ArrayList<>();
+            for (Path each : List.of(absolute, absolute.resolve(LOG))) {
+                if (OwnersFolder.make(each, each.equals(absolute) ? ROOM : ".")) {
+                    tightened.add(each);
+                }
             }
-            return new DataFolder(absolute, channel, lock);
+            return new DataFolder(absolute, Hold.on(absolute), tightened);
         } catch (IOException e) {
             throw new Unavailable(Message.of("store.read-only", absolute.toString()));
         }
+    }
+
+    /**
+     * Asks for the folder that was opened: it may have been deleted, or have gone with the disk that it is on.
+     *
+     * @throws Unavailable when it is not at its place any more
+     */
+    void requireInPlace() {
+        SameFile.missing(hold.files()).ifPresent(why -> {
+            throw new Unavailable(why);
+        });
     }
 
     /** Asks the kiosk that has the folder open to come forward. */
@@ -67,24 +87,9 @@ public final class DataFolder implements AutoCloseable {
         }
     }
 
-    private static FileLock tryLock(FileChannel channel) throws IOException {
-        try {
-            return channel.tryLock();
-        } catch (OverlappingFileLockException e) {
-            return null;
-        }
-    }
-
-    private static void make(Path folder) throws IOException {
-        if (Files.isDirectory(folder)) {
-            return;
-        }
-        Files.createDirectories(folder);
-        PosixFileAttributeView view =
-                Files.getFileAttributeView(folder, PosixFileAttributeView.class, LinkOption.NOFOLLOW_LINKS);
-        if (view != null) {
-            view.setPermissions(PosixFilePermissions.fromString("rwx------"));
-        }
+    /** What others could look into until it was opened, for the log, which cannot be kept before. */
+    void tellWhatWasTightened() {
+        tightened.forEach(OwnersFolder::tell);
     }
 
     public Path path() {
@@ -96,12 +101,22 @@ public final class DataFolder implements AutoCloseable {
     }
 
     public Path logs() {
-        return folder.resolve("log");
+        return folder.resolve(LOG);
     }
 
     /** Sheets of cards of the keeper's own; they win over those that come with the program. */
     public Path labels() {
         return folder.resolve("labels");
+    }
+
+    /** Where the record is backed up before it gets a new schema. */
+    Path backupBeforeUpdate() {
+        return folder.resolve("backup-before-update-to-" + Store.schema());
+    }
+
+    /** How many bytes may still be written on the disk that holds the folder. */
+    public long free() throws IOException {
+        return Files.getFileStore(folder).getUsableSpace();
     }
 
     public Path kioskProperties() {
@@ -120,19 +135,51 @@ public final class DataFolder implements AutoCloseable {
     @Override
     public void close() {
         try {
-            lock.release();
-            channel.close();
+            hold.end();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
     private static Path record(Path folder) {
-        return folder.resolve("room");
+        return folder.resolve(ROOM);
     }
 
     private static Path callFile(Path folder) {
         return folder.resolve("forward");
+    }
+
+    /** The lock on a folder, and the files by which the folder is known again. */
+    private record Hold(FileChannel channel, FileLock lock, List<SameFile> files) {
+
+        static Hold on(Path folder) throws IOException {
+            Path file = folder.resolve("lock");
+            FileChannel channel = FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+            try {
+                FileLock lock = tryLock(channel);
+                if (lock == null) {
+                    throw new Unavailable(Message.of("store.open-elsewhere", folder.toString()));
+                }
+                return new Hold(channel, lock, List.of(SameFile.at(folder), SameFile.at(file)));
+            } catch (IOException | Unavailable e) {
+                channel.close();
+                throw e;
+            }
+        }
+
+        private static FileLock tryLock(FileChannel channel) throws IOException {
+            try {
+                return channel.tryLock();
+            } catch (OverlappingFileLockException e) {
+                return null;
+            }
+        }
+
+        void end() throws IOException {
+            try (channel) {
+                lock.release();
+            }
+        }
     }
 
     /** The folder cannot be used, and why. */

@@ -14,6 +14,7 @@ import org.cagewall.deed.NestDeed;
 import org.cagewall.deed.RoomDeed;
 import org.cagewall.deed.VisitDeed;
 import org.cagewall.room.Answer;
+import org.cagewall.room.CallMatter;
 import org.cagewall.room.Condition;
 import org.cagewall.room.DayPart;
 import org.cagewall.room.How;
@@ -218,12 +219,14 @@ final class DemoFortnight {
     private void callAboutIllHen() {
         story.by(SITTER, 4)
                 .at(LocalTime.of(8, 20))
-                .ofCage(DemoRoom.HEN_FLIGHT)
                 .tells(new VisitDeed.Phoned(
+                        Optional.of(DemoRoom.HEN_FLIGHT),
                         OWNER,
-                        "a hen puffed up in " + DemoRoom.HEN_FLIGHT,
+                        CallMatter.ILL.word(),
                         Optional.of(
-                                "Aldo comes at noon and puts her into " + DemoRoom.HOSPITAL + ". Do not catch her.")));
+                                "Aldo comes at noon and puts her into " + DemoRoom.HOSPITAL + ". Do not catch her."),
+                        Optional.empty(),
+                        Optional.empty()));
         story.by(KEEPER, 4)
                 .at(LocalTime.of(12, 20))
                 .tells(new BirdDeed.BirdMoved(
@@ -241,9 +244,13 @@ final class DemoFortnight {
                         Optional.empty()));
         story.by(KEEPER, 4)
                 .at(LocalTime.of(12, 35))
-                .ofCage(DemoRoom.HOSPITAL)
                 .tells(new VisitDeed.Phoned(
-                        "the vet", "the hen in " + DemoRoom.HOSPITAL, Optional.of("Bring her in tomorrow at nine.")));
+                        Optional.of(DemoRoom.HOSPITAL),
+                        "the vet",
+                        CallMatter.ILL.word(),
+                        Optional.of("Bring her in tomorrow at nine."),
+                        Optional.empty(),
+                        Optional.empty()));
     }
 
     private void wrongCage() {

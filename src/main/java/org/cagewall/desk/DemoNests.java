@@ -146,7 +146,7 @@ final class DemoNests {
         nest.weans(46, "1", DemoRoom.YOUNG, Sex.COCK);
         nest.weans(46, "2", DemoRoom.YOUNG, Sex.HEN);
         endRound("B3", 46, "Two young moved to D3, a third died in the nest.");
-        story.by(OWNER, 15).tells(new PartingDeed.PartingBegun("B3", PartedFor.HEN_TIRED));
+        story.by(OWNER, 15).tells(new PartingDeed.PartingBegun("B3", PartedFor.HEN_WORN));
         story.by(OWNER, 14).tells(new NestDeed.BoxTurned("B3"));
         story.by(OWNER, 12).tells(new NestDeed.BoxOff("B3"));
         moveOut(mates.cock(), DemoRoom.COCKS, 9, "season over");
@@ -283,7 +283,9 @@ final class DemoNests {
         Mates mates = new Mates(
                 birds.grown(Sex.COCK, DemoRoom.COCK_FLIGHT, DemoRoom.SET_UP),
                 birds.grown(Sex.HEN, DemoRoom.HEN_FLIGHT, DemoRoom.SET_UP));
-        story.by(OWNER, daysAgo).tells(new NestDeed.PairedUp(cage, mates.cock(), mates.hen(), Optional.empty()));
+        story.by(OWNER, daysAgo)
+                .beingSure()
+                .tells(new NestDeed.PairedUp(cage, mates.cock(), mates.hen(), Optional.empty()));
         return mates;
     }
 

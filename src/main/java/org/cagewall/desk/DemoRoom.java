@@ -122,7 +122,7 @@ public final class DemoRoom {
         Stream.of(story.ago(SET_UP).getYear(), story.ago(0).getYear())
                 .distinct()
                 .forEach(year -> owner.tells(new CardDeed.RingsBought(
-                        year, "4.2 mm", 1, 100, Optional.of("HB %02d-###".formatted(year % 100)))));
+                        year, "4.2 mm", 1, 100, Optional.of("HB %02d-###".formatted(year % 100)), Optional.empty())));
     }
 
     private void addCage(String cage, String wall, int row, int column, Use use, Optional<Keeps> keeps) {

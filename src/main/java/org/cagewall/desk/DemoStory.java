@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.cagewall.deed.Deed;
 import org.cagewall.deed.Line;
 import org.cagewall.deed.Told;
@@ -19,12 +18,12 @@ final class DemoStory {
         this.today = today;
     }
 
-    /** The day that lies so many days back. */
+    /** The day n days back. */
     LocalDate ago(int days) {
         return today.minusDays(days);
     }
 
-    /** Somebody telling of the day that lies so many days back. */
+    /** Somebody recording what happened n days back. */
     Teller by(String person, int daysAgo) {
         return new Teller(Told.on(ago(daysAgo), person));
     }
@@ -61,11 +60,6 @@ final class DemoStory {
 
         Teller beingSure() {
             return new Teller(told.beingSure());
-        }
-
-        Teller ofCage(String cage) {
-            return new Teller(new Told(
-                    told.on(), told.at(), told.about(), told.by(), Optional.of(cage), told.note(), told.sure()));
         }
 
         void tells(Deed deed) {

@@ -8,6 +8,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.BiFunction;
@@ -20,6 +21,7 @@ import org.cagewall.deed.Told;
 import org.cagewall.room.LogEntry;
 import org.cagewall.room.LogQuery;
 import org.cagewall.room.Room;
+import org.cagewall.store.Endings;
 import org.cagewall.store.Recording;
 import org.cagewall.store.Store;
 import org.cagewall.store.StoreProblem;
@@ -72,19 +74,21 @@ public final class Desk implements AutoCloseable {
     private static Desk open(DataFolder folder, Lanes lanes, Clocks clocks, BiFunction<Store, Clocks, Room> firstRoom) {
         Store.keepEngineLogIn(folder.logs().resolve("engine.log"));
         try {
-            if (!Store.exists(folder.record())) {
+            folder.tellWhatWasTightened();
+            Archive.clearAway(folder);
+            if (!DataFolder.holdsARoom(folder.path())) {
                 Store.create(folder.record(), newCode(), ZoneId.systemDefault().getId());
             }
-            Store store = Store.open(folder.record());
+            Store store = Store.open(
+                    folder.record(), reading -> Archive.write(new Book(reading), folder.backupBeforeUpdate()));
             try {
                 return new Desk(folder, store, lanes, clocks, firstRoom.apply(store, clocks));
             } catch (RuntimeException e) {
-                store.close();
+                Endings.after(e, store::close);
                 throw e;
             }
         } catch (RuntimeException e) {
-            lanes.close();
-            folder.close();
+            Endings.after(e, () -> Endings.all(lanes::close, folder::close));
             throw unopened(folder, e);
         }
     }
@@ -96,9 +100,14 @@ public final class Desk implements AutoCloseable {
             new Failures().keep("open", e);
         }
         return new Unopened(
-                e instanceof StoreProblem problem
-                        ? problem.why()
-                        : Message.of("store.cannot-open", folder.path().toString()));
+                reason(e).orElse(Message.of("store.cannot-open", folder.path().toString())));
+    }
+
+    private static Optional<Message> reason(RuntimeException e) {
+        if (e instanceof StoreProblem problem) {
+            return Optional.of(problem.why());
+        }
+        return e instanceof DataFolder.Unavailable unavailable ? Optional.of(unavailable.why()) : Optional.empty();
     }
 
     private static Room firstRoom(Store store, Clocks clocks) {
@@ -167,7 +176,7 @@ public final class Desk implements AutoCloseable {
 
     private Outcome recordNow(List<Line> lines) {
         try {
-            Recording recording = store.record(room, lines, today(), clocks.instant());
+            Recording recording = recorded(lines);
             if (recording instanceof Recording.Done done) {
                 publish(done.room());
                 return new Outcome.Done(done.entries(), done.room());
@@ -177,9 +186,26 @@ public final class Desk implements AutoCloseable {
             }
             Recording.Refused refused = (Recording.Refused) recording;
             return new Outcome.Refused(refused.index(), refused.reason());
+        } catch (StoreProblem e) {
+            return unwritten(e, e.why());
+        } catch (DataFolder.Unavailable e) {
+            return unwritten(e, e.why());
         } catch (RuntimeException e) {
             return new Outcome.Failed(failures.keep("record", e));
         }
+    }
+
+    /** Nothing counts as recorded before it is seen that the folder which took it is still the one at its place. */
+    private Recording recorded(List<Line> lines) {
+        folder.requireInPlace();
+        Recording recording = store.record(room, lines, today(), clocks.instant());
+        folder.requireInPlace();
+        return recording;
+    }
+
+    private Outcome unwritten(RuntimeException failure, Message why) {
+        store.letGo(failure);
+        return new Outcome.Unwritten(why, failures.keep("record", failure));
     }
 
     /** Strikes out everything that was recorded by one touch, the last of it first. */
@@ -262,6 +288,7 @@ public final class Desk implements AutoCloseable {
         try {
             return new Answer.Got<>(store.read(reading -> use.apply(new Book(reading))));
         } catch (StoreProblem e) {
+            failures.keep(where, e);
             return new Answer.Refused<>(e.why());
         } catch (DataFolder.Unavailable e) {
             return new Answer.Refused<>(e.why());
@@ -297,17 +324,28 @@ public final class Desk implements AutoCloseable {
         lanes.answers().execute(() -> listeners.forEach(listener -> listener.accept(next)));
     }
 
-    /** Ends the lanes, shuts the record in good order and gives the folder free. */
+    /**
+     * Ends the lanes, shuts the record in good order and gives the folder free, each whatever became of the others.
+     *
+     * @throws DataFolder.Unavailable when the record did not end in good order
+     */
     @Override
     public void close() {
-        lanes.close();
         try {
-            store.keep(room);
+            Endings.all(lanes::close, this::keepGlance, store::close, folder::close);
         } catch (StoreProblem e) {
             failures.keep("close", e);
+            throw new DataFolder.Unavailable(e.why());
         }
-        store.close();
-        folder.close();
+    }
+
+    private void keepGlance() {
+        try {
+            folder.requireInPlace();
+            store.keep(room);
+        } catch (StoreProblem | DataFolder.Unavailable e) {
+            failures.keep("close", e);
+        }
     }
 
     /** The birdroom cannot be opened, and why. */

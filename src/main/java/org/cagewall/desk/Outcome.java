@@ -25,6 +25,13 @@ public sealed interface Outcome {
     /** None is recorded: the one at that index cannot be. */
     record Refused(int index, Message reason) implements Outcome {}
 
+    /**
+     * None is recorded, and not because of what it is: the record could not be written to. The same may be tried again.
+     *
+     * @param code also stands in the log
+     */
+    record Unwritten(Message reason, String code) implements Outcome {}
+
     /** Something broke; nothing is recorded. The code also stands in the log. */
     record Failed(String code) implements Outcome {}
 }

@@ -50,7 +50,7 @@ public final class Export {
             List<LogEntry> log,
             Function<Message, String> words)
             throws IOException {
-        Files.createDirectories(folder);
+        OwnersFolder.makeKnown(folder, LINES);
         put(folder.resolve(LINES), out -> lines.handOut(line -> append(out, line + "\n")));
         Map<String, String> tables = new Tables(everything, log, words).byFile();
         for (Map.Entry<String, String> table : tables.entrySet()) {
@@ -70,6 +70,7 @@ public final class Export {
     static void put(Path file, Consumer<BufferedWriter> content) throws IOException {
         Path part = file.resolveSibling(file.getFileName() + ".part");
         try (BufferedWriter out = Files.newBufferedWriter(part, StandardCharsets.UTF_8)) {
+            OwnersFolder.close(part);
             content.accept(out);
         } catch (UncheckedIOException e) {
             throw e.getCause();

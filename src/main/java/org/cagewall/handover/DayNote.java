@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.cagewall.room.Cage;
 import org.cagewall.room.LogEntry;
+import org.cagewall.room.Reason;
 import org.cagewall.room.Room;
 import org.cagewall.room.Sign;
 import org.cagewall.room.Visit;
@@ -19,7 +20,7 @@ import org.cagewall.tasks.Task;
 import org.cagewall.text.Message;
 
 /**
- * What the owner is told of one day in a short message, made of what was recorded and of nothing else. Immutable; any
+ * One day in a short message to the owner, made of what was recorded and of nothing else. Immutable; any
  * thread.
  *
  * @param sentences the most urgent first, after how many cages were seen
@@ -47,6 +48,7 @@ public record DayNote(LocalDate day, List<Message> sentences) {
         Review review = Review.of(room, entries, day, day);
         List<Message> news = Stream.of(
                         different(room, day),
+                        told(ofTheRoom(review.different())),
                         told(review.deaths()),
                         told(review.births()),
                         told(review.phoned()),
@@ -81,6 +83,11 @@ public record DayNote(LocalDate day, List<Message> sentences) {
                 .orElseGet(() -> Message.of("daynote.different-signs", cage, Sign.told(visit.signs())));
     }
 
+    /** What is different in no cage. */
+    private static List<Item> ofTheRoom(List<Item> different) {
+        return different.stream().filter(item -> item.answer().isEmpty()).toList();
+    }
+
     private static List<Message> told(List<Item> items) {
         return items.stream()
                 .filter(item -> !item.isStruck())
@@ -92,11 +99,11 @@ public record DayNote(LocalDate day, List<Message> sentences) {
 
     /** What was not done, by the reason that was given, then what nobody has answered yet. */
     private static List<Message> notDone(Room room, LocalDate day) {
-        Map<Optional<String>, List<Task>> byReason = new LinkedHashMap<>();
+        Map<Optional<Message>, List<Task>> byReason = new LinkedHashMap<>();
         List<Task> open = new ArrayList<>();
         for (Task task : DailyList.of(room, day, Audience.SITTER)) {
             if (task.state() == Task.State.NOT_DONE) {
-                Optional<String> why = task.closing().flatMap(Task.Closing::why).map(DayNote::quoted);
+                Optional<Message> why = task.closing().flatMap(DayNote::why);
                 byReason.computeIfAbsent(why, any -> new ArrayList<>()).add(task);
             } else if (task.isOpen()) {
                 open.add(task);
@@ -104,16 +111,21 @@ public record DayNote(LocalDate day, List<Message> sentences) {
         }
         List<Message> notDone = new ArrayList<>();
         byReason.forEach((why, tasks) ->
-                notDone.add(why.map(reason -> Message.of("daynote.not-done-why", together(tasks), reason))
-                        .orElseGet(() -> Message.of("daynote.not-done", together(tasks)))));
+                notDone.add(why.map(reason -> Message.of("daynote.not-done-why", together(room, tasks), reason))
+                        .orElseGet(() -> Message.of("daynote.not-done", together(room, tasks)))));
         if (!open.isEmpty()) {
-            notDone.add(Message.of("daynote.open", together(open)));
+            notDone.add(Message.of("daynote.open", together(room, open)));
         }
         return notDone;
     }
 
+    private static Optional<Message> why(Task.Closing closing) {
+        return closing.why()
+                .map(reason -> Reason.told(quoted(reason), closing.note().map(DayNote::quoted)));
+    }
+
     /** The cages of one kind of task are named once. */
-    private static List<Message> together(List<Task> tasks) {
+    private static List<Message> together(Room room, List<Task> tasks) {
         Map<Message, List<String>> cages = new LinkedHashMap<>();
         for (Task task : tasks) {
             List<String> at = cages.computeIfAbsent(task.words(), any -> new ArrayList<>());
@@ -122,7 +134,7 @@ public record DayNote(LocalDate day, List<Message> sentences) {
         return cages.entrySet().stream()
                 .map(each -> each.getValue().isEmpty()
                         ? each.getKey()
-                        : Message.of("daynote.at", each.getKey(), each.getValue()))
+                        : Message.of("daynote.at", each.getKey(), Spans.of(room, each.getValue())))
                 .toList();
     }
 
@@ -130,11 +142,18 @@ public record DayNote(LocalDate day, List<Message> sentences) {
     private static List<Message> words(Review review) {
         return review.entries().stream()
                 .filter(item -> item.deed().equals("noted") && !item.isStruck())
-                .flatMap(item -> item.note().map(DayNote::quoted).stream()
-                        .map(said -> item.cages().isEmpty()
-                                ? Message.of("daynote.word", item.by(), said)
-                                : Message.of("daynote.word-at", item.by(), item.cages(), said)))
+                .map(DayNote::words)
                 .toList();
+    }
+
+    private static Message words(Item item) {
+        Message said = item.note()
+                .map(DayNote::quoted)
+                .map(note -> Message.of("word.as-said", note))
+                .orElse(item.what());
+        return item.cages().isEmpty()
+                ? Message.of("daynote.word", item.by(), said)
+                : Message.of("daynote.word-at", item.by(), item.cages(), said);
     }
 
     private static String quoted(String note) {

@@ -10,11 +10,10 @@ import org.cagewall.tasks.Task;
 import org.cagewall.text.Message;
 
 /**
- * What the sitter is handed on paper, for the days on which the tablet fails as well. It follows the handover scheme
- * I-PASS (Starmer and others 2012, Pediatrics, doi 10.1542/peds.2011-2966): illness severity is the page for the door,
- * with whom to phone and which cages to look at first; patient summary the wall with what should be seen; action list
- * what is given and a page a day; situation awareness and contingency what not to do and what to do if; synthesis by
- * receiver what the sitter says back on a round together. Immutable; any thread.
+ * What the sitter is handed on paper, for the days on which the tablet fails as well: first what is dangerous, with whom
+ * to phone and which cages to look at first; then how things stand, the wall with what should be seen; then what is to do,
+ * what is given and a page a day; then what may come, what not to do and what to do if; last what the sitter says back on
+ * a round together. Reading on handing over: doi 10.1542/peds.2011-2966. Immutable; any thread.
  *
  * @param room its name, which may be empty
  * @param made the day it was made

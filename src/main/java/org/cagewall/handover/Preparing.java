@@ -12,6 +12,7 @@ import org.cagewall.almanac.ChickOutlook;
 import org.cagewall.almanac.Due;
 import org.cagewall.almanac.EggOutlook;
 import org.cagewall.almanac.Outlook;
+import org.cagewall.almanac.Overdue;
 import org.cagewall.almanac.Window;
 import org.cagewall.handover.Ready.Line;
 import org.cagewall.handover.Ready.State;
@@ -167,8 +168,10 @@ final class Preparing {
         String cage = room.cageName(nest.cage());
         Stream<ToRing> chicks = nest.chicksHere().stream()
                 .filter(chick -> chick.chick().ring().isEmpty())
+                .filter(chick -> Overdue.missed(chick).filter(today::isBefore).isPresent())
                 .flatMap(chick -> chick.ringing().filter(Due::isOpen).map(Due::window).stream()
-                        .map(window -> new ToRing(chick.lying().name(nest.cage()), cage, window.expected())));
+                        .map(window -> new ToRing(
+                                chick.lying().name(nest.cage()), cage, Window.later(window.expected(), today))));
         Optional<Span> ringing = nest.timetable().span(Timing.RINGING);
         Stream<ToRing> eggs = nest.eggsHere().stream()
                 .flatMap(egg -> hatch(egg)

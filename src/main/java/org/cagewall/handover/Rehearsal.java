@@ -48,7 +48,8 @@ public final class Rehearsal {
         DailyList.of(room, day, Audience.SITTER).stream()
                 .filter(task -> task.kind() == Kind.NEST_LOOK && task.isOpen())
                 .map(Task::id)
-                .map(id -> new TaskOutcome(room.head(), id, true, Optional.empty(), "-", day, Optional.empty()))
+                .map(id -> new TaskOutcome(
+                        room.head(), id, true, Optional.empty(), "-", day, Optional.empty(), Optional.empty()))
                 .forEach(outcomes::add);
         return room.holding(room.since(), room.visits(), room.unread(), outcomes);
     }

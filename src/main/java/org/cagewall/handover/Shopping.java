@@ -57,7 +57,7 @@ public record Shopping(int days, List<Sum> sums, List<Rest> rest) {
      * So much of one food.
      *
      * @param unit what is counted, as it was written; empty where nothing stands after the number
-     * @param counted whether the unit is written as one piece, so that the sum is so many times one of it
+     * @param counted whether the unit is written as one piece, so that the sum is n of it
      */
     public record Sum(String what, BigDecimal amount, String unit, Counted counted) {}
 

@@ -18,6 +18,6 @@ public record Undone(
         String cage,
         LocalDate day,
         Message words,
-        Optional<String> why,
+        Optional<Message> why,
         Optional<Item> said,
         boolean read) {}

@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.IntConsumer;
-import javax.swing.Timer;
 import org.cagewall.deed.CardDeed;
 import org.cagewall.desk.Desk;
 import org.cagewall.kiosk.shell.Answer;
@@ -47,7 +46,6 @@ final class CardReader implements KeySink, PictureSink {
     private final CardTaker taker;
     private final Keystrokes keystrokes = new Keystrokes();
     private final Keystrokes inField = new Keystrokes();
-    private final Timer silence;
 
     CardReader(Desk desk, Pen pen, Navigator navigator, Asking asking, Notices notices, CardTaker taker) {
         this.notices = notices;
@@ -56,15 +54,11 @@ final class CardReader implements KeySink, PictureSink {
         this.taker = taker;
         this.navigator = navigator;
         this.asking = asking;
-        this.silence =
-                new Timer(Math.toIntExact(Keystrokes.HOLD_NANOS / 1_000_000) + 20, event -> quiet(System.nanoTime()));
-        silence.setRepeats(false);
     }
 
     @Override
     public boolean key(char c, long nanos) {
         Keystrokes.Outcome outcome = keystrokes.typed(c, nanos);
-        silence.restart();
         if (outcome instanceof Keystrokes.Scanned scanned) {
             scanned(scanned.reading());
             return true;
@@ -72,23 +66,17 @@ final class CardReader implements KeySink, PictureSink {
         return outcome instanceof Keystrokes.Pending;
     }
 
-    /** A card's code does not stay in the field; whatever else is typed there is left to it. */
+    /** A card's code does not stay in the field; of another code only the Enter is kept from it. */
     @Override
     public boolean keyInField(char c, long nanos, IntConsumer takeOut) {
-        if (inField.typed(c, nanos) instanceof Keystrokes.Scanned scanned
-                && scanned.reading().code().isPresent()) {
+        if (!(inField.typed(c, nanos) instanceof Keystrokes.Scanned scanned)) {
+            return false;
+        }
+        if (scanned.reading().code().isPresent()) {
             takeOut.accept(CardCode.LENGTH);
             scanned(scanned.reading());
-            return true;
         }
-        return false;
-    }
-
-    /** Nothing has been typed for a while. */
-    void quiet(long nanos) {
-        if (keystrokes.quiet(nanos) instanceof Keystrokes.Scanned scanned) {
-            scanned(scanned.reading());
-        }
+        return true;
     }
 
     /** The card is before a scanner at this moment. */
@@ -137,16 +125,7 @@ final class CardReader implements KeySink, PictureSink {
     }
 
     private void answered(org.cagewall.desk.Answer<Decoding> answer) {
-        answer.fold(
-                decoding -> {
-                    decoded(decoding);
-                    return true;
-                },
-                refused -> false,
-                code -> {
-                    notices.failed(code);
-                    return false;
-                });
+        answer.then(this::decoded, this::say, notices::failed);
     }
 
     /** A picture may be of any day: a check on the page that it opens is not told as a scan. */
@@ -181,12 +160,13 @@ final class CardReader implements KeySink, PictureSink {
 
     private void open(Meaning.Opens opens, Optional<Message> besides, Function<String, Destination> way) {
         String cage = opens.cage().name();
-        navigator.go(way.apply(cage));
-        if (opens.isOutOfDate()) {
-            offerNew(opens, besides);
-        } else {
-            besides.ifPresent(others -> notices.done(Message.of("kiosk.opened-besides", cage, others)));
-        }
+        navigator.goByCard(way.apply(cage), () -> {
+            if (opens.isOutOfDate()) {
+                offerNew(opens, besides);
+            } else {
+                besides.ifPresent(others -> notices.done(Message.of("kiosk.opened-besides", cage, others)));
+            }
+        });
     }
 
     /** An old card is settled where it is found: printed anew, or its change pencilled on the very card that hangs there. */

@@ -8,10 +8,11 @@ import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
-import javax.swing.Timer;
 import org.cagewall.desk.DataFolder;
 import org.cagewall.desk.Desk;
 import org.cagewall.kiosk.ahead.AheadScreen;
+import org.cagewall.kiosk.alarm.AlarmHalf;
+import org.cagewall.kiosk.alarm.AlarmScreen;
 import org.cagewall.kiosk.birds.BirdsScreen;
 import org.cagewall.kiosk.cage.CageScreen;
 import org.cagewall.kiosk.cards.CardsScreen;
@@ -19,28 +20,35 @@ import org.cagewall.kiosk.closing.ClosingScreen;
 import org.cagewall.kiosk.handover.HandoverPresenter;
 import org.cagewall.kiosk.handover.HandoverScreen;
 import org.cagewall.kiosk.kit.NavBar;
+import org.cagewall.kiosk.kit.RowFace;
 import org.cagewall.kiosk.phone.PhoneScreen;
 import org.cagewall.kiosk.scan.Lookout;
 import org.cagewall.kiosk.scan.ScanScreen;
 import org.cagewall.kiosk.scan.Small;
 import org.cagewall.kiosk.scan.SmallView;
 import org.cagewall.kiosk.setup.SetupScreen;
+import org.cagewall.kiosk.shell.Answer;
+import org.cagewall.kiosk.shell.Beat;
 import org.cagewall.kiosk.shell.Breadth;
 import org.cagewall.kiosk.shell.CameraSettings;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.shell.EventThread;
+import org.cagewall.kiosk.shell.Halfway;
 import org.cagewall.kiosk.shell.KeySink;
 import org.cagewall.kiosk.shell.KioskSettings;
 import org.cagewall.kiosk.shell.Navigator;
 import org.cagewall.kiosk.shell.Notices;
+import org.cagewall.kiosk.shell.Option;
 import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.PictureSink;
+import org.cagewall.kiosk.shell.Question;
 import org.cagewall.kiosk.shell.Screens;
 import org.cagewall.kiosk.shell.Sheets;
 import org.cagewall.kiosk.shell.Shell;
 import org.cagewall.kiosk.shell.Stage;
 import org.cagewall.kiosk.shell.WindowMode;
 import org.cagewall.kiosk.theme.Light;
+import org.cagewall.kiosk.today.TodayDraft;
 import org.cagewall.kiosk.today.TodayScreen;
 import org.cagewall.kiosk.wall.WallScreen;
 import org.cagewall.room.Absence;
@@ -74,6 +82,8 @@ public final class Kiosk {
     private final Sheets sheets;
     private final CardReader reader;
     private final Lookout lookout;
+    private final Halfway<TodayDraft> halfReport = new Halfway<>();
+    private final Halfway<AlarmHalf> halfAlarm = new Halfway<>();
     private final Small small = new SmallSwitch();
     private final Consumer<Room> recorded = room -> changed();
     private Optional<Shell> shell = Optional.empty();
@@ -133,7 +143,7 @@ public final class Kiosk {
         shell.listen((KeySink) kiosk.reader);
         shell.listen((PictureSink) kiosk.reader);
         Thread.setDefaultUncaughtExceptionHandler((thread, failure) -> kiosk.failed(failure));
-        Timer pulse = new Timer(PULSE_MILLIS, event -> kiosk.pulse(shell));
+        Beat pulse = new Beat(PULSE_MILLIS, () -> kiosk.pulse(shell));
         pulse.start();
         shell.onLeave(() -> {
             pulse.stop();
@@ -272,8 +282,13 @@ public final class Kiosk {
                 .with(Destination.Scan.class, scan -> new ScanScreen(desk, lookout, small, words, this::paste))
                 .with(
                         Destination.Today.class,
-                        today -> new TodayScreen(desk, pen, navigator, sheets, words, stage.breadth()))
-                .with(Destination.Birds.class, birds -> new BirdsScreen(desk, pen, navigator, sheets, notices, words))
+                        today -> new TodayScreen(
+                                desk, pen, navigator, sheets, words, stage.breadth(), halfReport, today))
+                .with(
+                        Destination.Different.class,
+                        different -> new TodayScreen(
+                                desk, pen, navigator, sheets, words, stage.breadth(), halfReport, different))
+                .with(Destination.Birds.class, birds -> new BirdsScreen(desk, pen, navigator, sheets, words))
                 .with(
                         Destination.Setup.class,
                         setup -> new SetupScreen(desk, pen, navigator, sheets, stage, notices, words))
@@ -281,7 +296,10 @@ public final class Kiosk {
                 .with(
                         Destination.Handover.class,
                         handover -> new HandoverScreen(desk, pen, navigator, sheets, notices, words))
-                .with(Destination.Phone.class, phone -> new PhoneScreen(desk, pen, sheets, words, phone.about()))
+                .with(Destination.Phone.class, phone -> new PhoneScreen(desk, pen, navigator, sheets, words, phone))
+                .with(
+                        Destination.Alarm.class,
+                        alarm -> new AlarmScreen(desk, pen, navigator, words, halfAlarm, alarm.danger()))
                 .with(Destination.CloseTheDay.class, close -> new ClosingScreen(desk, pen, navigator, sheets, words))
                 .with(Destination.Cards.class, cards -> new CardsScreen(desk, pen, navigator, notices, words, cards));
     }
@@ -308,7 +326,7 @@ public final class Kiosk {
         stage.person(
                 holder.map(person -> words.say("kiosk.person", person.name(), person.role()))
                         .orElse(words.say("kiosk.nobody")),
-                pen::handOn);
+                this::chooseWho);
         List<NavBar.Entry<Destination>> wanted = places();
         if (!wanted.equals(shownPlaces)) {
             boolean isLeft = leadsTo(shownPlaces, stage.here()) && !leadsTo(wanted, stage.here());
@@ -317,6 +335,34 @@ public final class Kiosk {
             if (isLeft) {
                 stage.go(new Destination.Today());
             }
+        }
+    }
+
+    private void chooseWho() {
+        sheets.pick(
+                Message.of("kiosk.who"),
+                desk.room().people().stream()
+                        .map(person -> new Option<>(
+                                person.name(),
+                                RowFace.of("", words.say("kiosk.person", person.name(), person.role()), ""),
+                                person))
+                        .toList(),
+                this::handTo);
+    }
+
+    /** What belongs to the owner is not had by a slip of the finger. */
+    private void handTo(Person person) {
+        boolean becomesOwner = person.role() == Role.OWNER
+                && pen.holder().filter(person::equals).isEmpty();
+        if (becomesOwner) {
+            stage.ask(Question.of(
+                    Message.of("kiosk.owner", person.name()),
+                    Message.of("kiosk.owner-text", person.name()),
+                    Answer.main(
+                            "owner", Message.of("kiosk.owner-yes", person.name()), () -> pen.takenBy(person.name())),
+                    Answer.leave("no", Message.of("shell.leave-it-so"))));
+        } else {
+            pen.takenBy(person.name());
         }
     }
 
@@ -330,6 +376,7 @@ public final class Kiosk {
         places.add(place("wall", new Destination.Wall()));
         places.add(place("today", new Destination.Today()));
         if (isSitter()) {
+            places.add(place("alarm", new Destination.Alarm()));
             places.add(place("phone", new Destination.Phone()));
             places.add(place("close", new Destination.CloseTheDay()));
         } else {
@@ -355,6 +402,7 @@ public final class Kiosk {
         }
         desk.turnTheDay();
         lookout.turn();
+        shell.refit();
         if (desk.folder().isCalledForward()) {
             shell.forward();
         }
@@ -368,16 +416,16 @@ public final class Kiosk {
     /** Asks for picture after picture. */
     private final class Frames implements Lookout.Pulse {
 
-        private final Timer timer = new Timer(FRAME_MILLIS, event -> lookout.beat());
+        private final Beat beat = new Beat(FRAME_MILLIS, () -> lookout.beat());
 
         @Override
         public void start() {
-            timer.start();
+            beat.start();
         }
 
         @Override
         public void stop() {
-            timer.stop();
+            beat.stop();
         }
     }
 

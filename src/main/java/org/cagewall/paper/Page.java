@@ -33,10 +33,6 @@ public final class Page {
         this.typefaces = typefaces;
     }
 
-    public Size size() {
-        return size;
-    }
-
     /** Fills rectangles as one shape, so that neighbours leave no seam. */
     public void fill(List<Box> boxes, Ink ink) {
         drawing(() -> {

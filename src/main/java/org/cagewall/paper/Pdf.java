@@ -60,7 +60,7 @@ public final class Pdf {
         return page(size, 0, 0);
     }
 
-    /** The same, but all that is drawn on it lies so many millimetres further to the right and further down. */
+    /** The same, with all that is drawn on it shifted to the right and down by these millimetres. */
     public Page page(Size size, double right, double down) {
         try {
             closePage();

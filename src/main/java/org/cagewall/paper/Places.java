@@ -34,7 +34,7 @@ public record Places(Sheet sheet, SortedSet<Integer> free) {
         return new Places(sheet, new TreeSet<>(free));
     }
 
-    /** How many sheets so many cards need. */
+    /** How many sheets n cards need. */
     public int sheetsFor(int cards) {
         if (cards == 0) {
             return 0;

@@ -27,7 +27,7 @@ public final class Raster {
     /**
      * The first page of a document.
      *
-     * @param dpi so many pixels for each inch of the paper
+     * @param dpi pixels for each inch of the paper
      */
     public static Raster ofFirstPage(byte[] pdf, int dpi) {
         try (PDDocument document = Loader.loadPDF(pdf)) {

@@ -9,10 +9,10 @@ package org.cagewall.paper;
  * @param columns cards beside each other
  * @param rows cards below each other
  * @param card one card
- * @param left from the paper's left edge to the first card, the nudge included
- * @param top from the paper's upper edge to the first card, the nudge included
+ * @param left from the paper's left edge to the first card, the shift included
+ * @param top from the paper's upper edge to the first card, the shift included
  * @param pitch from one card to the next, across and down
- * @param nudge by how much all cards were moved right and down for a printer that is a little off
+ * @param shift by how much all cards were moved right and down for a printer that is a little off
  */
 public record Sheet(
         String name,
@@ -24,7 +24,7 @@ public record Sheet(
         double left,
         double top,
         Size pitch,
-        Size nudge) {
+        Size shift) {
 
     public int cards() {
         return columns * rows;

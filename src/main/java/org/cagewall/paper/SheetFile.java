@@ -14,7 +14,7 @@ import org.cagewall.text.Message;
  */
 final class SheetFile {
 
-    private static final List<String> KEYS = List.of("title", "paper", "cards", "card", "first", "pitch", "nudge");
+    private static final List<String> KEYS = List.of("title", "paper", "cards", "card", "first", "pitch", "shift");
     private static final Pattern NUMBER = Pattern.compile("-?\\d{1,4}(\\.\\d{1,6})?");
     private static final Pattern PAIR = Pattern.compile("(\\S+)\\s*[xX\u00D7]\\s*(\\S+)");
 
@@ -79,7 +79,7 @@ final class SheetFile {
         Size card = lengths("card");
         Size count = pair("cards");
         Size first = pair("first");
-        Size nudge = entries.containsKey("nudge") ? pair("nudge") : new Size(0, 0);
+        Size shift = entries.containsKey("shift") ? pair("shift") : new Size(0, 0);
         Size pitch = entries.containsKey("pitch") ? lengths("pitch") : card;
         String title =
                 Optional.ofNullable(entries.get("title")).map(Entry::value).orElse(name);
@@ -90,12 +90,12 @@ final class SheetFile {
                 whole(count.width()),
                 whole(count.height()),
                 card,
-                first.width() + nudge.width(),
-                first.height() + nudge.height(),
+                first.width() + shift.width(),
+                first.height() + shift.height(),
                 pitch,
-                nudge);
+                shift);
         requireApart(sheet);
-        requireOnPaper(sheet, nudge);
+        requireOnPaper(sheet, shift);
         demand.against(card).ifPresent(why -> {
             throw refused(line("card"), why);
         });
@@ -113,15 +113,15 @@ final class SheetFile {
         }
     }
 
-    /** Cards that only the nudge has moved over the edge are the nudge's fault. */
-    private void requireOnPaper(Sheet sheet, Size nudge) {
+    /** Cards that only the shift has moved over the edge are the shift's fault. */
+    private void requireOnPaper(Sheet sheet, Size shift) {
         double beyond = beyond(sheet, sheet.left(), sheet.top());
         if (beyond <= TOLERANCE) {
             return;
         }
-        boolean fitsUnmoved = beyond(sheet, sheet.left() - nudge.width(), sheet.top() - nudge.height()) <= TOLERANCE;
+        boolean fitsUnmoved = beyond(sheet, sheet.left() - shift.width(), sheet.top() - shift.height()) <= TOLERANCE;
         throw fitsUnmoved
-                ? refusal(line("nudge"), "nudged-off", rounded(beyond))
+                ? refusal(line("shift"), "shifted-off", rounded(beyond))
                 : refusal(line("first"), "off-paper", rounded(beyond));
     }
 

@@ -64,7 +64,9 @@ public record Ahead(
                     return Course.of(nest, today, odds.get(nest.cage()));
                 })
                 .toList();
-        LocalDate leaving = away(room, question.clearBy()).map(Absence::from).orElse(question.clearBy());
+        LocalDate leaving = away(room, question.clearBy())
+                .map(away -> away.firstFrom(today))
+                .orElse(question.clearBy());
         LocalDate to = away(room, question.clearBy()).map(Absence::to).orElse(leaving.plusDays(FORTNIGHT - 1L));
         LocalDate from = leaving.isAfter(today) ? Window.later(today, leaving.minusDays(LEAD_DAYS)) : leaving;
         Forecast forecast = Forecast.of(courses, odds, from, leaving, to, question.policy(), question.draws());
@@ -78,7 +80,7 @@ public record Ahead(
         return new Ahead(
                 question,
                 WorkingBack.from(timetable, question.clearBy(), question.policy(), question.rounds()),
-                NewRings.after(today, timetable, room.settings().ringsIssued()),
+                NewRings.after(today, timetable, room.settings().ringIssue()),
                 courses.stream()
                         .map(course -> nest(room, course, question, fosters, forecast))
                         .toList(),

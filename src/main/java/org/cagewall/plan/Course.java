@@ -29,7 +29,7 @@ import org.cagewall.room.ToldDay;
  * @param young what lies in the nest: chicks, then eggs
  * @param laying what may still be laid
  * @param stages how the pair is parted
- * @param longestIncubation after so many days sat an egg has had its time
+ * @param longestIncubation days sat after which an egg has had its time
  */
 record Course(
         Outlook nest, int today, List<Young> young, Optional<Laying> laying, Stages stages, int longestIncubation) {

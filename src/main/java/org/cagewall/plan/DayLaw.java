@@ -14,10 +14,10 @@ final class DayLaw {
 
     private static final int PARTS = 128;
 
-    /** That it takes so many days more than the earliest, or fewer. */
+    /** Days beyond the earliest, and how likely each is. */
     private final double[] within;
 
-    /** From which place on to look for a point between 0 and 1, by its part of so many. */
+    /** The place from which to look for a point between 0 and 1. */
     private final int[] places = new int[PARTS];
 
     DayLaw(Span span) {
@@ -42,13 +42,13 @@ final class DayLaw {
                 : (span.latest() - days + 1.0) / (span.latest() - span.expected() + 1.0);
     }
 
-    /** The chance that it takes so many days or fewer, from 0 to 1. */
+    /** The chance that it takes n days or fewer, from 0 to 1. */
     double within(int days) {
         int place = days - earliest;
         return place < 0 ? 0 : place >= within.length ? 1 : within[place];
     }
 
-    /** The chance that it takes so many days or more, from 0 to 1. */
+    /** The chance that it takes n days or more, from 0 to 1. */
     double atLeast(int days) {
         return 1 - within(days - 1);
     }

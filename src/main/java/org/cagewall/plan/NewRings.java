@@ -1,10 +1,9 @@
 package org.cagewall.plan;
 
 import java.time.LocalDate;
-import java.time.MonthDay;
 import java.util.Optional;
-import org.cagewall.almanac.RingYears;
 import org.cagewall.almanac.Timetable;
+import org.cagewall.room.RingIssue;
 import org.cagewall.room.Span;
 import org.cagewall.room.Timing;
 import org.cagewall.text.Message;
@@ -38,12 +37,12 @@ public record NewRings(int year, LocalDate issued, From firstHatch, From firstEg
     }
 
     /** Of the rings that are issued next after a day; empty where too little is known of the species. */
-    static Optional<NewRings> after(LocalDate today, Timetable timetable, MonthDay issuedOn) {
+    static Optional<NewRings> after(LocalDate today, Timetable timetable, RingIssue issue) {
         if (!WorkingBack.isKnown(timetable)) {
             return Optional.empty();
         }
-        int year = RingYears.ringYear(today, issuedOn) + 1;
-        LocalDate issued = RingYears.issued(year, issuedOn);
+        int year = issue.ringYear(today) + 1;
+        LocalDate issued = issue.issued(year);
         Span ringing = timetable.span(Timing.RINGING).orElseThrow();
         From hatch = new From(issued.minusDays(ringing.expected()), issued.minusDays(ringing.earliest()));
         int unsat = (WorkingBack.usual(timetable, Timing.SITS_FROM) - 1) * WorkingBack.usual(timetable, Timing.LAY_GAP);

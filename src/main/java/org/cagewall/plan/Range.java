@@ -6,8 +6,8 @@ import java.util.Arrays;
  * How many of something there will be on a day, over all draws. Immutable; any thread.
  *
  * @param mean on average
- * @param low so many or fewer in one draw of ten
- * @param high so many or fewer in nine draws of ten
+ * @param low the number not exceeded in one draw of ten
+ * @param high the number not exceeded in nine draws of ten
  */
 public record Range(double mean, int low, int high) {
 
@@ -26,7 +26,7 @@ public record Range(double mean, int low, int high) {
                 (double) sum / draws.length, reached(times, LOW * draws.length), reached(times, HIGH * draws.length));
     }
 
-    /** The smallest number that, with those below it, was drawn at least so many times. */
+    /** The smallest number that, with those below it, was drawn at least n times. */
     private static int reached(int[] times, double wanted) {
         int number = 0;
         for (int drawn = times[0]; drawn < wanted; drawn += times[number]) {

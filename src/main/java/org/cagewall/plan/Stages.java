@@ -45,13 +45,13 @@ record Stages(boolean ofAPair, OptionalInt begun, Step boxTurned, Step boxOff, S
     /** Where no box hangs and no parting was begun, there is none to turn. */
     private static Step step(Outlook nest, Stage stage, boolean boxless) {
         boolean begun = nest.parting().flatMap(PartingOutlook::begun).isPresent();
-        StageOutlook outlook =
-                nest.parting().map(parting -> parting.stage(stage)).orElse(new StageOutlook(true, Optional.empty()));
-        OptionalInt happened = outlook.due()
+        Optional<StageOutlook> outlook = nest.parting().map(parting -> parting.stage(stage));
+        boolean skipped = outlook.map(StageOutlook::skipped).orElse(true);
+        OptionalInt happened = outlook.flatMap(StageOutlook::due)
                 .flatMap(Due::happened)
                 .map(day -> OptionalInt.of(Course.day(day)))
                 .orElse(OptionalInt.empty());
-        return new Step(happened, happened.isEmpty() && (outlook.skipped() || boxless && !begun));
+        return new Step(happened, happened.isEmpty() && (skipped || boxless && !begun));
     }
 
     /**

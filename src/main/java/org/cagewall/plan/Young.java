@@ -44,10 +44,6 @@ record Young(
         return hatched.isPresent();
     }
 
-    boolean isToCome() {
-        return lying.isEmpty();
-    }
-
     /** A chick in the care of the nest. */
     boolean isInCare() {
         return isChick() && fed.isEmpty();

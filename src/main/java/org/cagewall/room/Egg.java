@@ -92,7 +92,7 @@ public record Egg(
                         .isPresent();
     }
 
-    /** Whether it or its chick is in the care of a nest. */
+    /** Whether the egg, or the chick from it, is in a nest. */
     public boolean isInNest() {
         return isLying() || chick.filter(Chick::isInCare).isPresent();
     }

@@ -52,12 +52,6 @@ public record Nest(long cage, List<Lying> all) {
                 .toList();
     }
 
-    /** Whether an egg that may hatch lies here, or a chick has not left the box. */
-    public boolean isLive() {
-        return eggs().stream().anyMatch(lying -> lying.egg().mayHatch())
-                || !chicksInBox().isEmpty();
-    }
-
     private Stream<Lying> here() {
         return all.stream().filter(lying -> lying.egg().nest() == cage);
     }

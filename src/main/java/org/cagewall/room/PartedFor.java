@@ -4,9 +4,12 @@ package org.cagewall.room;
 public enum PartedFor {
     SEASON,
     ROUNDS,
-    HEN_TIRED,
-    DISASTER,
-    QUALITY,
+    @Formerly("hen-tired")
+    HEN_WORN,
+    @Formerly("disaster")
+    BROOD_LOST,
+    @Formerly("quality")
+    CHICKS_POOR,
     FIGHTING,
     PLUCKING,
     COCK_NEEDED,

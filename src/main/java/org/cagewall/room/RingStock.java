@@ -1,7 +1,6 @@
 package org.cagewall.room;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
@@ -25,16 +24,9 @@ public record RingStock(int year, String size, int first, int last, String form)
         return NUMBER.matcher(form).results().count() == 1;
     }
 
-    /** The number that a ring of this stock has; empty where it is none of them. */
-    public Optional<Integer> numberOf(String ring) {
-        return IntStream.rangeClosed(first, last)
-                .filter(number -> ring(number).equalsIgnoreCase(ring))
-                .boxed()
-                .findFirst();
-    }
-
-    public int count() {
-        return last - first + 1;
+    /** Whether a ring is one of these. */
+    public boolean holds(String ring) {
+        return rings().stream().anyMatch(ring::equalsIgnoreCase);
     }
 
     /** All of them, in the order of their numbers. */

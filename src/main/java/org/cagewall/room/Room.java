@@ -23,6 +23,7 @@ import java.util.stream.Stream;
  * @param visits checks since that day, oldest first
  * @param unread reports of something different that the owner has not read, oldest first
  * @param ringsWorn those of the rings bought that a bird or chick wears or wore
+ * @param calls those since that day, and those whose agreement still holds, oldest first
  * @param past the eggs of pairs no longer held, by pair, round and mark, for the room's own numbers
  */
 public record Room(
@@ -41,6 +42,7 @@ public record Room(
         List<Visit> visits,
         List<Visit> unread,
         List<TaskOutcome> outcomes,
+        List<Call> calls,
         List<RingStock> rings,
         List<String> ringsSpoilt,
         List<String> ringsWorn,
@@ -66,6 +68,7 @@ public record Room(
         visits = List.copyOf(visits);
         unread = List.copyOf(unread);
         outcomes = List.copyOf(outcomes);
+        calls = List.copyOf(calls);
         rings = List.copyOf(rings);
         ringsSpoilt = List.copyOf(ringsSpoilt);
         ringsWorn = List.copyOf(ringsWorn);
@@ -93,6 +96,7 @@ public record Room(
                 visits,
                 unread,
                 outcomes,
+                calls,
                 rings,
                 ringsSpoilt,
                 ringsWorn,
@@ -117,6 +121,7 @@ public record Room(
                 visits,
                 unread,
                 outcomes,
+                calls,
                 rings,
                 ringsSpoilt,
                 ringsWorn,
@@ -141,6 +146,7 @@ public record Room(
                 seen,
                 reports,
                 told,
+                calls,
                 rings,
                 ringsSpoilt,
                 ringsWorn,
@@ -325,6 +331,26 @@ public record Room(
     /** The last unread report of something different at a cage. */
     public Optional<Visit> unreadAt(Cage cage) {
         return unread.stream().filter(visit -> visit.cage() == cage.id()).reduce((earlier, later) -> later);
+    }
+
+    /** The calls that day, oldest first. */
+    public List<Call> callsOn(LocalDate date) {
+        return calls.stream().filter(call -> call.day().equals(date)).toList();
+    }
+
+    /** The calls in which something was agreed that holds on that day, oldest first. */
+    public List<Call> agreedOn(LocalDate date) {
+        return calls.stream()
+                .filter(call -> call.holdsOn(date))
+                .filter(call -> calls.stream().noneMatch(call::isReplacedBy))
+                .toList();
+    }
+
+    /** What was agreed about a cage and holds on that day. */
+    public List<Call> agreedAt(Cage cage, LocalDate date) {
+        return agreedOn(date).stream()
+                .filter(call -> call.cage().filter(id -> id == cage.id()).isPresent())
+                .toList();
     }
 
     public Optional<TaskOutcome> outcome(String task) {

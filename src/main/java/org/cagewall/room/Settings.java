@@ -15,12 +15,13 @@ import org.cagewall.text.Message;
  * @param heatPhone room temperature in C from which the sitter phones
  * @param coldPhone room temperature in C at which, and below, the sitter phones
  * @param illFirst who is phoned first for an ill bird
- * @param mostEggs so many eggs one hen covers
- * @param mostChicks so many chicks one pair feeds
- * @param mostRounds after so many rounds a pair is parted
- * @param restMonths so many months a hen rests before she is paired again
+ * @param mostEggs the most eggs one hen covers
+ * @param mostChicks the most chicks one pair feeds
+ * @param mostRounds a pair is parted after n rounds
+ * @param restMonths a hen rests n months before she is paired again
  * @param timetable what the owner has set in place of a species' timetable: under {@code budgerigar.incubation} the days
  *     {@code 17 18 21}
+ * @param rings of which year, whose and what colour the rings are that are bought
  */
 public record Settings(
         String name,
@@ -37,7 +38,13 @@ public record Settings(
         int mostChicks,
         int mostRounds,
         int restMonths,
-        Map<String, String> timetable) {
+        Map<String, String> timetable,
+        RingCustom rings) {
+
+    /** When new rings are issued, and of which year they are. */
+    public RingIssue ringIssue() {
+        return new RingIssue(ringsIssued, rings.of().orElseGet(() -> RingIssue.usual(ringsIssued)));
+    }
 
     /** What the name of a setting begins with that stands in the place of a value of a timetable. */
     public static final String TIMETABLE = "timetable.";
@@ -71,6 +78,7 @@ public record Settings(
                 5,
                 2,
                 3,
-                Map.of());
+                Map.of(),
+                RingCustom.NONE);
     }
 }

@@ -43,9 +43,7 @@ public enum Sign {
 
     /** What a check holds, in words. The checks of early versions hold words instead of names: they stand as they were said. */
     public static List<Message> told(List<String> kept) {
-        return kept.stream()
-                .map(each -> of(each).map(Sign::words).orElseGet(() -> Message.of("word.sign.as-said", each)))
-                .toList();
+        return kept.stream().map(each -> OwnWords.or(Sign.class, each)).toList();
     }
 
     public Message words() {

@@ -5,7 +5,12 @@ import java.time.LocalTime;
 import java.util.Optional;
 import java.util.Set;
 
-/** What became of a task of the daily list. Immutable; any thread. */
+/**
+ * What became of a task of the daily list. Immutable; any thread.
+ *
+ * @param why why it was not done: the name of a reason, or somebody's own words
+ * @param note what was added to that
+ */
 public record TaskOutcome(
         long entry,
         String task,
@@ -13,7 +18,8 @@ public record TaskOutcome(
         Optional<String> why,
         String person,
         LocalDate day,
-        Optional<LocalTime> time) {
+        Optional<LocalTime> time,
+        Optional<String> note) {
 
     /** The kinds that are asked for anew each day. */
     private static final Set<String> OF_A_DAY =

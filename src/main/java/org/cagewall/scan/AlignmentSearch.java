@@ -43,7 +43,7 @@ final class AlignmentSearch {
         }
     }
 
-    /** The places that are most like it, within so many modules of where it should be. */
+    /** The places that are most like it, within n modules of where it should be. */
     List<Found> around(double column, double row, double reach, int most) {
         int steps = (int) Math.round(reach / STEP);
         List<Found> all = new ArrayList<>();

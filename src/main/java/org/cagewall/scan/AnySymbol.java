@@ -80,7 +80,7 @@ final class AnySymbol {
     }
 
     /**
-     * How often words of chance lie so near to words that hold together: of all ways to have so many wrong ones, one in 256
+     * How often words of chance lie so near to words that hold together: of all ways to have n wrong ones, one in 256
      * to the number of checks. The logarithm, too high where there are several blocks.
      */
     private static double chance(Version version, DecoderResult result) {

@@ -18,8 +18,8 @@ abstract class CodeSearch {
     private final int followed;
 
     /**
-     * @param most so many threes of corner squares are tried
-     * @param followed and of the ways in which each may lie so many
+     * @param most the most threes of corner squares that are tried
+     * @param followed and the most ways in which each may lie
      */
     CodeSearch(Look look, int most, int followed) {
         this.look = look;
@@ -69,7 +69,7 @@ abstract class CodeSearch {
 
     abstract Optional<Sighting> read(Start start);
 
-    /** The poses whose fourth corner is where the last alignment pattern may be, so many modules from where it should be. */
+    /** The poses whose fourth corner is where the last alignment pattern may be, n modules from where it should be. */
     final Stream<Pose> byLastAlignment(Pose pose, KnownModules known, double reach, int places) {
         int[] centres = known.alignments();
         if (centres.length == 0) {

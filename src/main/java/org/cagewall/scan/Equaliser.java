@@ -7,7 +7,7 @@ package org.cagewall.scan;
  */
 final class Equaliser {
 
-    /** A module is told by so many in every direction; measured. */
+    /** A module is told by n modules in every direction; measured. */
     private static final int REACH = 2;
 
     private static final int WIDTH = 2 * REACH + 1;

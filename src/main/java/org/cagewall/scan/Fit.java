@@ -24,7 +24,7 @@ final class Fit {
     /** Less is no symbol but the noise of a flat surface; of 255. */
     private static final double LEAST_STEP = 12;
 
-    /** A step counts for no more than so many times the mean difference of dark and light; measured. */
+    /** A step counts for no more than n times the mean difference of dark and light; measured. */
     private static final double SHARPEST = 1.3;
 
     /** How much it counts that each module of data is of one brightness; measured. */

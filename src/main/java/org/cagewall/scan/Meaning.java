@@ -11,7 +11,7 @@ import org.cagewall.text.Message;
 /** What a scanned text means in a birdroom: it opens a cage, or there is something to say. Immutable; any thread. */
 public sealed interface Meaning {
 
-    /** A code may hold thousands of letters; so many tell what it is. */
+    /** A code may hold thousands of letters; the first n tell what it is. */
     int MOST_TOLD = 160;
 
     /**

@@ -54,10 +54,6 @@ final class Pose implements View {
         return side;
     }
 
-    double part(int which) {
-        return parts[which];
-    }
-
     /** The pose with one of its parts moved, in pixels. */
     Pose moved(int which, double by) {
         double[] others = parts.clone();
@@ -85,15 +81,6 @@ final class Pose implements View {
             pose = pose.moved(4, (offX * d - offY * b) / area).moved(5, (offY * a - offX * c) / area);
         }
         return pose;
-    }
-
-    /** The pose in a picture that is that many times as large, pixel middles being at whole numbers. */
-    Pose scaled(double times) {
-        double[] larger = parts.clone();
-        for (int i = 0; i < PARTS; i++) {
-            larger[i] = i < CORNER_PARTS ? (parts[i] + 0.5) * times - 0.5 : parts[i] * times;
-        }
-        return new Pose(larger, side);
     }
 
     /** The mean length of a module, in pixels, by the area. */

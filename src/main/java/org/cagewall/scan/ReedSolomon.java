@@ -42,7 +42,7 @@ final class ReedSolomon {
     /**
      * The nearest word that holds together.
      *
-     * @param unsure the places that may hold anything, the first so many of this list
+     * @param unsure the places that may hold anything, the first n of this list
      */
     Optional<int[]> mended(int[] unsure, int count) {
         if (isZero(syndromes)) {

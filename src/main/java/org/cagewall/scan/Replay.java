@@ -10,7 +10,7 @@ import java.util.stream.Stream;
 import org.cagewall.text.Message;
 
 /**
- * A folder of pictures in the place of a camera: they come by their names, so many a second, round and round, and each
+ * A folder of pictures in the place of a camera: they come by their names, at a steady rate, round and round, and each
  * goes on from where it was left. Lane of frames.
  */
 public final class Replay implements Cameras.One {

@@ -6,7 +6,7 @@ final class Samples {
     /** The middle of a module and four spots around it, in modules; measured. */
     private static final double[][] SPOTS = {{0, 0}, {-0.22, -0.22}, {0.22, -0.22}, {-0.22, 0.22}, {0.22, 0.22}};
 
-    /** The threshold is between the brightest and the darkest of so many modules in every direction; measured. */
+    /** The threshold is between the brightest and the darkest of n modules in every direction; measured. */
     private static final int NEIGHBOURHOOD = 3;
 
     /** Only those that touch it, where the edge of a shadow or a lamp's glare lies across the symbol; measured. */

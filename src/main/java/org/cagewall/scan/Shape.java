@@ -16,7 +16,7 @@ record Shape(double px, double py, double qx, double qy, double rest) {
     private static final int ROUNDS = 6;
     private static final int STARTS = 4;
 
-    /** The outline must be seen in so many directions. */
+    /** The least number of directions in which the outline must be seen. */
     private static final int LEAST_RAYS = 14;
 
     static Optional<Shape> of(Finder finder, Dark dark) {

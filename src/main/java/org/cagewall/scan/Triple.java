@@ -107,7 +107,7 @@ final class Triple {
         return Math.log(Math.max(1, 2 * finder.size() / finder.seen()));
     }
 
-    /** Whether it may be version 1, as a card's; measured, so many modules may be told wrongly. */
+    /** Whether it may be version 1, as a card's, with at most as many modules wrong as was measured. */
     boolean mayBeCard() {
         return modules > 8 && modules < 22;
     }
@@ -117,7 +117,7 @@ final class Triple {
         return seen.covers((right.x() + below.x()) / 2, (right.y() + below.y()) / 2);
     }
 
-    /** The versions that it may be of (ISO/IEC 18004: four modules more each); measured, so many may be told wrongly. */
+    /** The versions that it may be of (ISO/IEC 18004: four modules more each); with at most as many modules wrong as was measured. */
     IntStream versions() {
         double version = (modules - 10) / 4;
         double off = 0.75 + 0.1 * version;

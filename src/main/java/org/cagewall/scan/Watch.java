@@ -20,7 +20,7 @@ public final class Watch {
     /** A card that was out of view for so long is a new scan. */
     static final long MOMENT_NANOS = 2_000_000_000L;
 
-    /** While a card is held still, so many pictures are looked at only where it was; then one as a whole. */
+    /** While a card is held still, n pictures are looked at only where it was; then one as a whole. */
     private static final int PARTS_IN_A_ROW = 4;
 
     /** How far around the last card is looked, in its sides; and in pixels at least. */

@@ -8,6 +8,7 @@ import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -79,6 +80,7 @@ final class FactTables {
             Fact.NestLook.class,
             Fact.SplitRing.class,
             Fact.Outcome.class,
+            Fact.PhoneCall.class,
             Fact.Absence.class,
             Fact.AbsencePlan.class,
             Fact.LeaveAlone.class,
@@ -96,7 +98,7 @@ final class FactTables {
             Fact.ChickLoss.class,
             Fact.Weaning.class);
 
-    private static final Map<Class<? extends Fact>, Table<?>> TABLES = tables();
+    private static final Map<Class<? extends Fact>, Table<?>> TABLES = Collections.unmodifiableMap(tables());
 
     private FactTables() {}
 

@@ -78,8 +78,9 @@ final class KeptStatements extends DefaultStatementBuilder {
     }
 
     /** The texts in the first column. */
-    static List<String> texts(Handle handle, String sql) {
+    static List<String> texts(Handle handle, String sql, Object... values) {
         return lend(handle, sql, statement -> {
+            fill(statement, values);
             List<String> texts = new ArrayList<>();
             try (ResultSet rows = statement.executeQuery()) {
                 while (rows.next()) {

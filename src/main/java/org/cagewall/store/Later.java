@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.cagewall.room.Absence;
 import org.cagewall.room.Bird;
+import org.cagewall.room.Call;
 import org.cagewall.room.Pair;
 import org.cagewall.room.PastEgg;
 import org.cagewall.room.Room;
@@ -55,6 +56,7 @@ final class Later {
                 kept(room.visits(), visit -> !visit.day().isBefore(since)),
                 room.unread(),
                 kept(room.outcomes(), outcome -> isHeld(outcome, since, day)),
+                kept(room.calls(), call -> isHeld(call, since, day)),
                 room.rings(),
                 room.ringsSpoilt(),
                 room.ringsWorn(),
@@ -65,6 +67,12 @@ final class Later {
     static boolean isHeld(TaskOutcome outcome, LocalDate since, LocalDate today) {
         return !outcome.day().isBefore(since)
                 || outcome.mayBeAskedAgain() && !outcome.day().isBefore(outcomesFrom(since, today));
+    }
+
+    /** A call as long as the visits of its day; one in which something was agreed, as long as that holds. */
+    private static boolean isHeld(Call call, LocalDate since, LocalDate today) {
+        return !call.day().isBefore(since)
+                || call.lastDay().filter(last -> !last.isBefore(today)).isPresent();
     }
 
     /** The day of the oldest outcome that may be held. */

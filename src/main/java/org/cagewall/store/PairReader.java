@@ -23,28 +23,25 @@ import org.cagewall.room.Round;
 import org.cagewall.room.SkippedStage;
 import org.cagewall.room.ToldDay;
 import org.cagewall.room.Weaning;
-import org.jdbi.v3.core.Handle;
 
-/** Reads one pair from the live facts, with its rounds, their eggs and what became of them. Bound to the handle's thread. */
+/** Makes one pair of the live facts, with its rounds, their eggs and what became of them. Bound to the thread of the facts. */
 final class PairReader {
 
     private static final Comparator<Egg> BY_MARK =
             Comparator.comparing((Egg egg) -> egg.mark().length()).thenComparing(Egg::mark);
 
-    private final Handle handle;
+    private final KeptPairs.Facts facts;
     private final Row<Fact.Pairing> pairing;
     private final Map<Class<?>, Map<Key, List<Row<? extends Fact>>>> read = new HashMap<>();
 
-    private PairReader(Handle handle, Row<Fact.Pairing> pairing) {
-        this.handle = handle;
+    private PairReader(KeptPairs.Facts facts, Row<Fact.Pairing> pairing) {
+        this.facts = facts;
         this.pairing = pairing;
     }
 
-    /** A pair by the number of the entry that put it together. */
-    static Optional<Pair> pair(Handle handle, long id) {
-        return FactTables.select(handle, Fact.Pairing.class, "entry = ?", id).stream()
-                .findFirst()
-                .map(row -> new PairReader(handle, row).pair());
+    /** The pair that these facts are about; empty where the record has none of that number. */
+    static Optional<Pair> pair(KeptPairs.Facts facts) {
+        return facts.pairing().map(row -> new PairReader(facts, row).pair());
     }
 
     /** What an egg is known by. */
@@ -149,7 +146,7 @@ final class PairReader {
     }
 
     private <F extends Fact.OfPair> List<Row<F>> ofPair(Class<F> kind) {
-        return FactTables.select(handle, kind, "pair = ?", pairing.entry());
+        return facts.of(kind);
     }
 
     private <F extends Fact.OfPair, T> Map<Long, T> last(

@@ -12,7 +12,7 @@ import org.cagewall.room.PastEgg;
 import org.cagewall.room.ToldDay;
 import org.jdbi.v3.core.Handle;
 
-/** Reads the eggs of pairs that the room no longer holds, in one question. Bound to the handle's thread. */
+/** Reads the eggs of pairs that the room no longer holds, of all or of one in one question. Bound to the handle's thread. */
 final class PastReader {
 
     /** By pair, round and mark. */
@@ -42,6 +42,8 @@ final class PastReader {
               LEFT JOIN ringing g ON g.round = e.round AND g.mark = e.mark
               LEFT JOIN weaning w ON w.round = e.round AND w.mark = e.mark""";
 
+    private static final String EGGS_OF_PAIR = EGGS + " WHERE e.pair = ?";
+
     private final Handle handle;
 
     PastReader(Handle handle) {
@@ -60,6 +62,20 @@ final class PastReader {
                 }
             }
             eggs.sort(IN_ORDER);
+            return eggs;
+        });
+    }
+
+    /** The eggs of one pair, in no order. */
+    List<PastEgg> eggsOf(long pair) {
+        return KeptStatements.lend(handle, EGGS_OF_PAIR, statement -> {
+            KeptStatements.fill(statement, pair);
+            List<PastEgg> eggs = new ArrayList<>();
+            try (ResultSet rows = statement.executeQuery()) {
+                while (rows.next()) {
+                    eggs.add(egg(rows));
+                }
+            }
             return eggs;
         });
     }

@@ -7,11 +7,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.cagewall.deed.Fact;
 import org.cagewall.deed.Register;
 import org.cagewall.room.Bird;
 import org.cagewall.room.Pair;
+import org.cagewall.room.Room;
 import org.jdbi.v3.core.Handle;
 
 /** Answers what rules ask about the past. Bound to the handle's thread. */
@@ -19,10 +21,21 @@ final class PastRegister implements Register {
 
     private final Handle handle;
     private final RoomReader reader;
+    private final Supplier<Optional<Room>> room;
 
     PastRegister(Handle handle) {
+        this(handle, new RoomReader(handle), Optional::empty);
+    }
+
+    /**
+     * Reads only what the room does not hold.
+     *
+     * @param room the room as it stands whenever it is asked
+     */
+    PastRegister(Handle handle, RoomReader reader, Supplier<Optional<Room>> room) {
         this.handle = handle;
-        this.reader = new RoomReader(handle);
+        this.reader = reader;
+        this.room = room;
     }
 
     @Override
@@ -38,7 +51,7 @@ final class PastRegister implements Register {
                 .mapTo(Long.class)
                 .list());
         return candidates.stream()
-                .flatMap(id -> reader.bird(id).stream())
+                .flatMap(id -> bird(id).stream())
                 .filter(bird -> bird.answersTo(name))
                 .sorted(Comparator.comparing(bird -> !bird.isPresent()))
                 .toList();
@@ -46,7 +59,7 @@ final class PastRegister implements Register {
 
     @Override
     public Optional<Bird> bird(long id) {
-        return reader.bird(id);
+        return room.get().flatMap(held -> held.bird(id)).or(() -> reader.bird(id));
     }
 
     @Override
@@ -65,7 +78,7 @@ final class PastRegister implements Register {
     }
 
     private boolean isThere(long bird, Pair pair, LocalDate day) {
-        return reader.bird(bird)
+        return bird(bird)
                 .flatMap(it -> it.outOf(pair))
                 .filter(out -> out.isBefore(day))
                 .isEmpty();
@@ -139,7 +152,7 @@ final class PastRegister implements Register {
                 .filter(entry -> entry > 0);
     }
 
-    /** What is told of an egg, or of a chick, leans on what told that it was there. */
+    /** What was recorded of an egg, or of a chick, leans on the entry by which it was there. */
     private Stream<Long> leaningOnItsEggs(long number) {
         return Stream.of(Fact.Egg.class, Fact.Hatching.class, Fact.Ringing.class)
                 .flatMap(ground -> FactTables.KINDS.stream()

@@ -2,7 +2,6 @@ package org.cagewall.store;
 
 import java.io.PrintWriter;
 import java.sql.Connection;
-import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.sql.SQLFeatureNotSupportedException;
 import java.util.logging.Logger;
@@ -13,7 +12,7 @@ record PlainSource(String url) implements DataSource {
 
     @Override
     public Connection getConnection() throws SQLException {
-        return DriverManager.getConnection(url);
+        return Database.connect(url);
     }
 
     @Override

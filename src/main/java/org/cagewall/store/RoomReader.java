@@ -14,6 +14,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -28,6 +29,7 @@ import org.cagewall.room.Absence;
 import org.cagewall.room.Answer;
 import org.cagewall.room.Bird;
 import org.cagewall.room.Cage;
+import org.cagewall.room.Call;
 import org.cagewall.room.Departure;
 import org.cagewall.room.FirstCall;
 import org.cagewall.room.Look;
@@ -37,7 +39,10 @@ import org.cagewall.room.PairPlan;
 import org.cagewall.room.PastEgg;
 import org.cagewall.room.Person;
 import org.cagewall.room.Quiet;
+import org.cagewall.room.RingBody;
+import org.cagewall.room.RingCustom;
 import org.cagewall.room.RingStock;
+import org.cagewall.room.RingsOf;
 import org.cagewall.room.Room;
 import org.cagewall.room.Settings;
 import org.cagewall.room.Sex;
@@ -64,15 +69,25 @@ final class RoomReader {
     private static final Set<Class<? extends Fact>> ABSENCES =
             Set.of(Fact.Absence.class, Fact.AbsencePlan.class, Fact.LeaveAlone.class, Fact.AbsenceEnd.class);
 
+    private static final Set<Class<? extends Fact>> RINGED =
+            Set.of(Fact.Bird.class, Fact.Ring.class, Fact.Ringing.class);
+
     private static final Comparator<Visit> IN_ORDER =
             Comparator.comparing(Visit::day).thenComparing(Visit::entry).thenComparing(Visit::cage);
 
     private static final String UNREAD = "answer = ? AND NOT EXISTS (SELECT 1 FROM seen s WHERE s.seen = visit.entry)";
 
     private final Handle handle;
+    private final KeptPairs keptPairs;
 
     RoomReader(Handle handle) {
+        this(handle, new KeptPairs());
+    }
+
+    /** Reads only those pairs that are not kept. */
+    RoomReader(Handle handle, KeptPairs keptPairs) {
         this.handle = handle;
+        this.keptPairs = keptPairs;
     }
 
     private static Absence.Plan plan(Row<Fact.AbsencePlan> row) {
@@ -118,6 +133,7 @@ final class RoomReader {
         parts.readRoom();
         parts.since = BEFORE_ALL;
         parts.outcomes = parts.readOutcomes();
+        parts.calls = parts.readCalls();
         parts.cages = byId(new CageReader(handle).all(), Cage::id);
         parts.birds = byId(readBirds(Scope.EVER), Bird::id);
         parts.readPairs(new HashSet<>(KeptStatements.numbers(handle, "SELECT entry FROM pairing")));
@@ -130,8 +146,20 @@ final class RoomReader {
 
     /** The room after a deed that touched these parts of it. */
     Room refresh(Room before, Touched touched, long head) {
+        Parts parts = refreshed(before, touched, head);
+        parts.readPast(touched.pairs());
+        return parts.room();
+    }
+
+    /** The same without what a room knows of pairs gone by: for a record that is put back and read as a whole in the end. */
+    Room refreshWithoutPast(Room before, Touched touched, long head) {
+        return refreshed(before, touched, head).room();
+    }
+
+    private Parts refreshed(Room before, Touched touched, long head) {
+        keptPairs.touched(touched.kindsOfPairs());
         Parts parts = new Parts(before, head);
-        parts.readRoom(touched.ofRoom());
+        parts.readRoom(touched.ofRoom(), touched.entries());
         boolean visits = touched.any(Set.of(Fact.Visit.class));
         Map<Long, List<Visit>> told = visits ? visitsOf(touched.entries()) : Map.of();
         touched.cages().forEach((id, kinds) -> {
@@ -159,17 +187,16 @@ final class RoomReader {
         } else if (visits) {
             parts.readUnread(told);
         }
-        if (touched.any(Set.of(Fact.Bird.class, Fact.Ring.class, Fact.Ringing.class, Fact.RingStock.class))) {
+        boolean struck = touched.entries().stream().anyMatch(entry -> entry < head);
+        if (touched.any(Set.of(Fact.RingStock.class)) || struck && touched.any(RINGED)) {
             parts.readWorn();
+        } else if (touched.any(RINGED)) {
+            parts.readWorn(head);
         }
         if (touched.any(Set.of(Fact.Plan.class, Fact.Pairing.class, Fact.Departure.class))) {
             parts.readPlans();
         }
-        if (!touched.pairs().isEmpty() && !parts.pairs.keySet().containsAll(touched.pairs())
-                || !parts.pairs.keySet().equals(parts.heldBefore)) {
-            parts.past = new PastReader(handle).eggsBut(parts.pairs.keySet());
-        }
-        return parts.room();
+        return parts;
     }
 
     /** What these entries tell of visits now. */
@@ -351,7 +378,7 @@ final class RoomReader {
 
     /** A pair by its number, held by the room or not. */
     Optional<Pair> pair(long id) {
-        return PairReader.pair(handle, id);
+        return keptPairs.pair(handle, id);
     }
 
     // ------------------------------------------------------------------ shared
@@ -394,6 +421,7 @@ final class RoomReader {
         private List<Visit> visits = List.of();
         private List<Visit> unread = List.of();
         private List<TaskOutcome> outcomes = List.of();
+        private List<Call> calls = List.of();
         private List<RingStock> rings = List.of();
         private List<String> spoilt = List.of();
         private List<String> worn = List.of();
@@ -424,6 +452,7 @@ final class RoomReader {
             visits = before.visits();
             unread = before.unread();
             outcomes = before.outcomes();
+            calls = before.calls();
             rings = before.rings();
             spoilt = before.ringsSpoilt();
             worn = before.ringsWorn();
@@ -432,11 +461,15 @@ final class RoomReader {
         }
 
         void readRoom() {
-            readRoom(Set.copyOf(FactTables.KINDS));
+            readRoom(Set.copyOf(FactTables.KINDS), Set.of());
         }
 
-        /** Reads what these kinds of fact tell of the room as a whole. */
-        void readRoom(Set<Class<? extends Fact>> kinds) {
+        /**
+         * Reads what these kinds of fact tell of the room as a whole.
+         *
+         * @param entries those whose facts have come or gone; none where all is read
+         */
+        void readRoom(Set<Class<? extends Fact>> kinds, Set<Long> entries) {
             if (kinds.contains(Fact.Setting.class)) {
                 settings = readSettings();
             }
@@ -451,8 +484,13 @@ final class RoomReader {
                 absences = readAbsences();
                 since = Later.since(absences, today);
             }
-            if (kinds.contains(Fact.Outcome.class) || !since.equals(sinceBefore)) {
+            if (!since.equals(sinceBefore)) {
                 outcomes = readOutcomes();
+            } else if (kinds.contains(Fact.Outcome.class)) {
+                outcomes = entries.isEmpty() ? readOutcomes() : readOutcomes(entries);
+            }
+            if (kinds.contains(Fact.PhoneCall.class) || !since.equals(sinceBefore)) {
+                calls = readCalls();
             }
             if (kinds.contains(Fact.RingStock.class)) {
                 rings = readRings();
@@ -488,7 +526,21 @@ final class RoomReader {
         }
 
         private List<TaskOutcome> readOutcomes() {
-            return FactTables.select(handle, Fact.Outcome.class, "day >= ?", Later.outcomesFrom(since, today)).stream()
+            return held(FactTables.select(handle, Fact.Outcome.class, "day >= ?", Later.outcomesFrom(since, today)))
+                    .toList();
+        }
+
+        /** What is known, with what these entries tell now in the place of what they told before. */
+        private List<TaskOutcome> readOutcomes(Set<Long> entries) {
+            return Stream.concat(
+                            outcomes.stream().filter(outcome -> !entries.contains(outcome.entry())),
+                            entries.stream().flatMap(entry -> held(FactTables.of(handle, Fact.Outcome.class, entry))))
+                    .sorted(Comparator.comparing(TaskOutcome::day).thenComparing(TaskOutcome::entry))
+                    .toList();
+        }
+
+        private Stream<TaskOutcome> held(List<Row<Fact.Outcome>> rows) {
+            return rows.stream()
                     .map(row -> new TaskOutcome(
                             row.entry(),
                             row.fact().task(),
@@ -496,8 +548,25 @@ final class RoomReader {
                             row.fact().why(),
                             row.fact().person(),
                             row.day(),
-                            row.fact().clock()))
-                    .filter(outcome -> Later.isHeld(outcome, since, today))
+                            row.fact().clock(),
+                            row.fact().note()))
+                    .filter(outcome -> Later.isHeld(outcome, since, today));
+        }
+
+        private List<Call> readCalls() {
+            return FactTables.select(handle, Fact.PhoneCall.class, "day >= ? OR last_day >= ?", since, today).stream()
+                    .map(row -> new Call(
+                            row.entry(),
+                            row.fact().cage(),
+                            row.fact().who(),
+                            row.fact().matter(),
+                            row.fact().reached(),
+                            row.fact().agreed(),
+                            row.fact().lastDay(),
+                            row.fact().person(),
+                            row.day(),
+                            row.fact().clock(),
+                            row.fact().note()))
                     .toList();
         }
 
@@ -525,7 +594,19 @@ final class RoomReader {
                     number(set, "most-chicks").orElse(initial.mostChicks()),
                     number(set, "most-rounds").orElse(initial.mostRounds()),
                     number(set, "rest-months").orElse(initial.restMonths()),
-                    timetable(set));
+                    timetable(set),
+                    rings(set));
+        }
+
+        private static RingCustom rings(Map<String, String> set) {
+            return new RingCustom(
+                    setTo(set, "rings-of").map(RoomReader::word).map(RingsOf::valueOf),
+                    setTo(set, "ring-body").map(RoomReader::word).map(RingBody::valueOf),
+                    set.entrySet().stream()
+                            .filter(each -> each.getKey().startsWith(RingCustom.COLOUR))
+                            .collect(Collectors.toMap(
+                                    each -> Integer.valueOf(each.getKey().substring(RingCustom.COLOUR.length())),
+                                    Map.Entry::getValue)));
         }
 
         private static Optional<Integer> number(Map<String, String> set, String name) {
@@ -670,6 +751,46 @@ final class RoomReader {
                     .toList();
         }
 
+        /** Those of the rings bought that this entry tells of, beside those that are known. */
+        void readWorn(long entry) {
+            Set<String> told = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
+            told.addAll(KeptStatements.texts(
+                    handle,
+                    "SELECT ring FROM bird WHERE entry = ? UNION SELECT ring FROM ring WHERE entry = ?"
+                            + " UNION SELECT ring FROM ringing WHERE entry = ?",
+                    entry,
+                    entry,
+                    entry));
+            if (!told.isEmpty()) {
+                worn = Stream.concat(
+                                worn.stream(),
+                                rings.stream()
+                                        .flatMap(stock -> stock.rings().stream())
+                                        .filter(told::contains))
+                        .distinct()
+                        .sorted()
+                        .toList();
+            }
+        }
+
+        /** Of pairs that were touched, or that are held now and were not or the other way round, the eggs of the past. */
+        void readPast(Set<Long> touched) {
+            Set<Long> changed = new TreeSet<>(touched);
+            changed.removeIf(pairs::containsKey);
+            heldBefore.stream().filter(id -> !pairs.containsKey(id)).forEach(changed::add);
+            pairs.keySet().stream().filter(id -> !heldBefore.contains(id)).forEach(changed::add);
+            if (!changed.isEmpty()) {
+                PastReader reader = new PastReader(handle);
+                past = Stream.concat(
+                                past.stream().filter(egg -> !changed.contains(egg.pair())),
+                                changed.stream()
+                                        .filter(id -> !pairs.containsKey(id))
+                                        .flatMap(id -> reader.eggsOf(id).stream()))
+                        .sorted(PastReader.IN_ORDER)
+                        .toList();
+            }
+        }
+
         void readPlans() {
             plans = FactTables.select(
                             handle,
@@ -706,11 +827,16 @@ final class RoomReader {
                     visits,
                     unread,
                     outcomes,
+                    calls,
                     rings,
                     spoilt,
                     worn,
                     past);
         }
+    }
+
+    private static String word(String name) {
+        return name.toUpperCase(Locale.ROOT).replace('-', '_');
     }
 
     private static Quiet quiet(String hours) {

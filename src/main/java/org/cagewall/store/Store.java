@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.LongConsumer;
 import org.cagewall.deed.CardDeed;
 import org.cagewall.deed.Deed;
 import org.cagewall.deed.Fact;
@@ -40,13 +41,16 @@ public final class Store implements AutoCloseable {
 
     private final String url;
     private final Optional<Glance> glance;
+    private final List<SameFile> files;
     private Optional<Jdbi> jdbi = Optional.empty();
     private Optional<Handle> recording = Optional.empty();
     private Optional<End> last = Optional.empty();
+    private final KeptPairs keptPairs = new KeptPairs();
 
-    private Store(String url, Optional<Glance> glance) {
+    private Store(String url, Optional<Path> place) {
         this.url = url;
-        this.glance = glance;
+        this.glance = place.map(Glance::new);
+        this.files = place.map(Database::files).orElse(List.of());
     }
 
     /** Where Derby writes of its own troubles. Must be said before the first store is opened. */
@@ -56,6 +60,16 @@ public final class Store implements AutoCloseable {
 
     public static boolean exists(Path place) {
         return Database.exists(place);
+    }
+
+    /** Whether it can be told if there is one: not in a folder that one may not look into. */
+    public static boolean canBeTold(Path place) {
+        return Database.exists(place) || Database.isMissing(place);
+    }
+
+    /** The number of the schema that this version writes. */
+    public static int schema() {
+        return Database.SCHEMA;
     }
 
     /**
@@ -84,8 +98,20 @@ public final class Store implements AutoCloseable {
      * @throws StoreProblem when it cannot be opened, with the reason as a sentence
      */
     public static Store open(Path place) {
-        Database.open(place);
-        return new Store(Database.url(place), Optional.of(new Glance(place)));
+        return open(place, reading -> {});
+    }
+
+    /**
+     * Opens the record that is there.
+     *
+     * @param beforeUpdate what is done with the record as it stands before an old one gets the schema of this version;
+     *     what it throws leaves the record as it was
+     * @throws StoreProblem when it cannot be opened, with the reason as a sentence
+     */
+    public static Store open(Path place, Consumer<Reading> beforeUpdate) {
+        Database.open(place, () -> Database.jdbi(Database.url(place))
+                .useTransaction(handle -> beforeUpdate.accept(new Reading(handle))));
+        return new Store(Database.url(place), Optional.of(place));
     }
 
     /** Opens a database by Derby's address for it, as tests do that keep theirs in memory. */
@@ -129,7 +155,7 @@ public final class Store implements AutoCloseable {
             try {
                 place.keep(Database.head(url), room);
             } catch (IOException | SQLException e) {
-                throw new StoreProblem(Message.of("store.cannot-write"), e);
+                throw Database.unwritten(e);
             }
         });
     }
@@ -145,28 +171,51 @@ public final class Store implements AutoCloseable {
      * @param known the room as the person saw it; where the record has gone on since, it is read anew and the deeds are
      *     judged by that
      * @param now the real instant, kept with every entry
+     * @throws StoreProblem when nothing could be recorded, or what was written is no longer where it belongs
      */
     public Recording record(Room known, List<Line> lines, LocalDate today, Instant now) {
+        requireInPlace();
         try {
             Touch touch = recording().inTransaction(handle -> {
-                Touch made = new Touch(handle, known, today, now);
+                Touch made = new Touch(handle, keptPairs, known, today, now);
                 made.record(lines, last);
+                requireInPlace();
                 return made;
             });
+            requireInPlace();
             last = Optional.of(touch.end());
             return touch.done();
         } catch (RolledBack e) {
+            keptPairs.clear();
             return e.answer;
         } catch (JdbiException e) {
+            keptPairs.clear();
             return violated(e)
                     .map(reason -> (Recording) new Recording.Refused(lines.size() - 1, reason))
-                    .orElseThrow(() -> new StoreProblem(Message.of("store.cannot-write"), e));
+                    .orElseThrow(() -> Database.unwritten(e));
+        } catch (RuntimeException e) {
+            keptPairs.clear();
+            throw e;
         }
     }
 
-    /** Lends a reading of the record on a connection of its own. */
+    private void requireInPlace() {
+        SameFile.missing(files).ifPresent(why -> {
+            throw new StoreProblem(why);
+        });
+    }
+
+    /**
+     * Lends a reading of the record on a connection of its own.
+     *
+     * @throws StoreProblem when a page of it is damaged
+     */
     public <T> T read(Function<Reading, T> use) {
-        return jdbi().inTransaction(handle -> use.apply(new Reading(handle)));
+        try {
+            return jdbi().inTransaction(handle -> use.apply(new Reading(handle)));
+        } catch (JdbiException e) {
+            throw Database.isDamaged(e) ? new StoreProblem(Message.of("store.damaged"), e) : e;
+        }
     }
 
     /**
@@ -177,13 +226,39 @@ public final class Store implements AutoCloseable {
      * @throws StoreProblem when a line is not understood or its digest does not fit
      */
     public long restore(Iterable<SealedLine> lines, LocalDate today) {
-        return recording().inTransaction(handle -> new Touch(handle, room(today), today, Instant.EPOCH).restore(lines));
+        return restore(lines, today, entries -> {});
     }
 
+    /**
+     * The same, saying after each entry how many are back.
+     *
+     * @return how many entries were put back
+     * @throws StoreProblem when a line is not understood or its digest does not fit
+     */
+    public long restore(Iterable<SealedLine> lines, LocalDate today, LongConsumer progress) {
+        return recording().inTransaction(handle -> new Touch(handle, keptPairs, room(today), today, Instant.EPOCH)
+                .restore(lines, progress));
+    }
+
+    /** Lets go of the database after something broke, and adds to that what it says to it; the next use opens it anew. */
+    public void letGo(Throwable broken) {
+        Endings.after(broken, this::close);
+    }
+
+    /**
+     * Shuts the database. One whose files have gone is left as it is: to shut it would write into whatever lies in their
+     * place.
+     *
+     * @throws StoreProblem when it does not end in good order
+     */
     @Override
-    public void close() {
-        recording.ifPresent(Handle::close);
-        Database.shutDown(url);
+    public synchronized void close() {
+        requireInPlace();
+        Optional<Handle> opened = recording;
+        recording = Optional.empty();
+        jdbi = Optional.empty();
+        last = Optional.empty();
+        Endings.all(() -> opened.ifPresent(Handle::close), () -> Database.shutDown(url));
     }
 
     /** Made when it is first needed: a glance needs none. */
@@ -310,6 +385,7 @@ public final class Store implements AutoCloseable {
     private static final class Touch {
 
         private final Handle handle;
+        private final KeptPairs keptPairs;
         private final LocalDate today;
         private final Instant now;
         private final RoomReader reader;
@@ -318,13 +394,14 @@ public final class Store implements AutoCloseable {
         private Room room;
         private String digest = Chain.START;
 
-        Touch(Handle handle, Room known, LocalDate today, Instant now) {
+        Touch(Handle handle, KeptPairs keptPairs, Room known, LocalDate today, Instant now) {
             this.handle = handle;
+            this.keptPairs = keptPairs;
             this.room = known;
             this.today = today;
             this.now = now.truncatedTo(ChronoUnit.MILLIS);
-            this.reader = new RoomReader(handle);
-            this.register = new PastRegister(handle);
+            this.reader = new RoomReader(handle, keptPairs);
+            this.register = new PastRegister(handle, reader, () -> Optional.of(room));
         }
 
         void record(List<Line> lines, Optional<End> last) {
@@ -365,6 +442,7 @@ public final class Store implements AutoCloseable {
             RoomReader.Head head = reader.head();
             digest = head.digest();
             if (head.number() != room.head() || !room.day().equals(today)) {
+                keptPairs.clear();
                 room = reader.read(today);
             }
         }
@@ -386,6 +464,7 @@ public final class Store implements AutoCloseable {
             Deed resolved = line.deed().resolved(scene);
             String text = Lines.write(new Line(resolved, line.told()));
             Touched touched = keep(scene, resolved, text, now.toString());
+            room = reader.refresh(room, touched, entry);
             List<Message> problems = Standing.problems(room, register, touched.subjects());
             if (!problems.isEmpty()) {
                 throw new RolledBack(new Recording.Refused(index, Message.of("deed.stands-wrong", problems.get(0))));
@@ -416,7 +495,6 @@ public final class Store implements AutoCloseable {
                 strike(entry, strike).forEach(row -> touched.add(row.fact(), row.entry()));
             }
             mention(scene, deed, touched);
-            room = reader.refresh(room, touched, entry);
             return touched;
         }
 
@@ -449,12 +527,15 @@ public final class Store implements AutoCloseable {
             KeptStatements.write(handle, "INSERT INTO mention (entry, kind, id) VALUES (?, ?, ?)", entry, kind, id);
         }
 
-        long restore(Iterable<SealedLine> lines) {
+        long restore(Iterable<SealedLine> lines, LongConsumer progress) {
             lockHead(Optional.empty());
             if (room.head() != 0) {
                 throw new StoreProblem(Message.of("store.not-empty"));
             }
-            lines.forEach(this::restore);
+            lines.forEach(line -> {
+                restore(line);
+                progress.accept(room.head());
+            });
             keepHead();
             return room.head();
         }
@@ -469,7 +550,32 @@ public final class Store implements AutoCloseable {
             Line line = understood.line();
             Scene scene = new Scene(room, register, line.told(), today, entry);
             entries.clear();
-            keep(scene, line.deed(), sealed.line(), sealed.recorded());
+            try {
+                Touched touched = keep(scene, line.deed(), sealed.line(), sealed.recorded());
+                room = reader.refreshWithoutPast(room, touched, entry);
+            } catch (RuntimeException e) {
+                throw notRestored(line, scene, e);
+            }
+        }
+
+        /** Which entry cannot be put back, and why, as the rules tell it or else the schema. */
+        private static StoreProblem notRestored(Line line, Scene scene, RuntimeException broken) {
+            if (Database.isFull(broken)) {
+                return Database.unwritten(broken);
+            }
+            Message why =
+                    judged(line.beingSure(), scene).or(() -> violated(broken)).orElse(Message.of("store.entry-odd"));
+            return new StoreProblem(Message.of("store.entry-refused", scene.entry(), why), broken);
+        }
+
+        private static Optional<Message> judged(Line line, Scene scene) {
+            try {
+                return Rules.judge(line, scene) instanceof Ruling.Refused refused
+                        ? Optional.of(refused.reason())
+                        : Optional.empty();
+            } catch (RuntimeException e) {
+                return Optional.empty();
+            }
         }
     }
 }

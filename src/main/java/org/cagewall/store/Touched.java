@@ -37,17 +37,26 @@ final class Touched {
 
     /** The cages, each with the kinds of fact about it. */
     Map<Long, Set<Class<? extends Fact>>> cages() {
-        Map<Long, Set<Class<? extends Fact>>> cages = new HashMap<>();
-        kinds.forEach((subject, of) -> {
-            if (subject.kind() == Subject.Kind.CAGE) {
-                cages.put(subject.id(), of);
+        return of(Subject.Kind.CAGE);
+    }
+
+    private Map<Long, Set<Class<? extends Fact>>> of(Subject.Kind kind) {
+        Map<Long, Set<Class<? extends Fact>>> of = new HashMap<>();
+        kinds.forEach((subject, each) -> {
+            if (subject.kind() == kind) {
+                of.put(subject.id(), each);
             }
         });
-        return cages;
+        return of;
     }
 
     Set<Long> birds() {
         return ids(Subject.Kind.BIRD);
+    }
+
+    /** The pairs, each with the kinds of fact about it. */
+    Map<Long, Set<Class<? extends Fact>>> kindsOfPairs() {
+        return of(Subject.Kind.PAIR);
     }
 
     Set<Long> pairs() {

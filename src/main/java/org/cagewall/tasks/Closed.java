@@ -103,6 +103,7 @@ record Closed(Room room, LocalDate date) {
                         Optional.empty(),
                         Optional.empty(),
                         outcome.why(),
+                        outcome.note(),
                         List.of())));
     }
 
@@ -115,6 +116,7 @@ record Closed(Room room, LocalDate date) {
                         visit.time(),
                         Optional.of(visit.answer()),
                         Optional.of(visit.how()),
+                        Optional.empty(),
                         Optional.empty(),
                         visit.signs())));
     }

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.cagewall.room.CallMatter;
 import org.cagewall.room.Person;
 import org.cagewall.room.Room;
 import org.cagewall.room.Sign;
@@ -34,6 +35,9 @@ public enum Danger {
     FIGHT(Group.WATCH, Urgency.PHONE_IF_UNSURE, "no-hand", "blood", "again"),
     EGG_ON_FLOOR(Group.WATCH, Urgency.PHONE_IF_UNSURE, "leave-egg", "look-hen", "write-down"),
     EMPTY_DISH(Group.WATCH, Urgency.PHONE_IF_UNSURE, "fill", "eat", "write-down");
+
+    /** That nobody brings heat of their own, whose fumes kill birds, nor changes the owner's. */
+    public static final Message OWN_HEAT = Message.of("danger.do-own-heat");
 
     /** What stands together on one card of a panel. */
     public enum Group {
@@ -88,6 +92,18 @@ public enum Danger {
         return Arrays.stream(values())
                 .filter(danger -> danger.urgency == Urgency.PHONE_NOW)
                 .toList();
+    }
+
+    /** What a call about it is about. */
+    public CallMatter matter() {
+        return switch (this) {
+            case ILL, BREATH, STRAINING -> CallMatter.ILL;
+            case UNFED, EMPTY_DISH -> CallMatter.FOOD;
+            case HEATER, FROZEN_WATER -> CallMatter.COLD;
+            case FIGHT, EGG_ON_FLOOR -> CallMatter.OTHER;
+            case DEAD, LOOSE, STUCK, MISSING, HEAT, COLD, POWER, SMOKE, WATER, VERMIN, STRANGER ->
+                CallMatter.valueOf(name());
+        };
     }
 
     /** Its name among the parts of a screen and in the record: {@code frozen-water}. */

@@ -42,6 +42,8 @@ public enum Kind {
     RING,
     /** Whether yesterday's ring is still on. */
     RING_CHECK,
+    /** Chicks that are too old for a closed ring. */
+    RING_MISSED,
     /** The look into a box with chicks, every second day. */
     NEST_LOOK,
     /** Backs and napes are looked at for plucking. */

@@ -14,6 +14,8 @@ import org.cagewall.almanac.Coming.What;
 import org.cagewall.almanac.EggOutlook;
 import org.cagewall.almanac.NextEgg;
 import org.cagewall.almanac.Outlook;
+import org.cagewall.almanac.Overdue;
+import org.cagewall.almanac.PartingOutlook;
 import org.cagewall.almanac.Unsat;
 import org.cagewall.almanac.Window;
 import org.cagewall.room.Cage;
@@ -28,7 +30,7 @@ import org.cagewall.text.Message;
  */
 final class NestTasks {
 
-    /** For so many days before it may be done a task is in the list as coming soon. Common practice, no source. */
+    /** A task is in the list as coming soon n days before it may be done. Common practice, no source. */
     private static final int SOON_DAYS = 2;
 
     private final Room room;
@@ -81,10 +83,11 @@ final class NestTasks {
     private void add(Cage cage, Outlook nest) {
         int before = tasks.size();
         Coming.each(nest, date).stream()
-                .filter(this::isNear)
+                .filter(coming -> isNear(coming) && isNext(nest, coming))
                 .collect(Collectors.groupingBy(Coming::what, () -> new EnumMap<>(What.class), Collectors.toList()))
                 .forEach((what, near) -> add(cage, nest, what, near));
         unsat(cage, nest);
+        missedRings(cage, nest);
         tasks.subList(before, tasks.size()).sort(Comparator.comparing(Task::kind));
     }
 
@@ -126,6 +129,15 @@ final class NestTasks {
         };
     }
 
+    /** Of the stages of parting only the one that comes next is asked for. */
+    private static boolean isNext(Outlook nest, Coming coming) {
+        return !coming.isStage()
+                || nest.parting()
+                        .flatMap(PartingOutlook::next)
+                        .filter(stage -> stage.name().equals(coming.what().name()))
+                        .isPresent();
+    }
+
     private boolean isNear(Window window) {
         return !window.earliest().minusDays(SOON_DAYS).isAfter(date);
     }
@@ -135,7 +147,7 @@ final class NestTasks {
         return Optional.of(window).filter(it -> it.isPast(date));
     }
 
-    /** The next round is told of while it may begin, and not after: not every pair goes on. */
+    /** The next round is in the list while it may begin, and not after: not every pair goes on. */
     private Optional<Window> notLate(Window window) {
         return Optional.of(window).filter(it -> !it.isPast(date));
     }
@@ -150,24 +162,34 @@ final class NestTasks {
     }
 
     private void hatches(Cage cage, Outlook nest, Window window, Message near) {
-        List<Lying> overdue = nest.eggsHere().stream()
-                .filter(egg ->
-                        egg.overdueFrom().filter(day -> !day.isAfter(date)).isPresent())
-                .map(EggOutlook::lying)
-                .toList();
-        if (overdue.isEmpty()) {
-            add(cage, Kind.HATCH, 1, neverLate(window), near);
-        } else {
-            add(cage, Kind.HATCH, 1, window, Message.of("tasks.do-overdue", names(cage, overdue)));
-        }
+        Optional<Overdue> overdue = Overdue.at(nest, date, Overdue.What.HATCH);
+        add(
+                cage,
+                Kind.HATCH,
+                1,
+                overdue.isPresent() ? window : neverLate(window),
+                overdue.map(late -> Message.of("tasks.do-overdue", names(cage, late.whom())))
+                        .orElse(near));
     }
 
+    /** A chick that missed its ring is said for a while; nothing is late about it, since nothing can be done. */
+    private void missedRings(Cage cage, Outlook nest) {
+        Overdue.at(nest, date, Overdue.What.RING)
+                .ifPresent(missed -> add(
+                        cage,
+                        Kind.RING_MISSED,
+                        1,
+                        new Window(missed.since(), missed.since(), date, false),
+                        Message.of("tasks.do-ring-missed", names(cage, missed.whom()))));
+    }
+
+    /** A look that was missed is not made up for: today's is due, and none is late. */
     private void looksIn(Cage cage, Outlook nest, LocalDate day) {
         add(
                 cage,
                 Kind.NEST_LOOK,
                 1,
-                new Window(day, day, day.plusDays(1), false),
+                new Window(day, day, Window.later(day.plusDays(1), date), false),
                 Message.of("tasks.do-nest-look", nest.chicksHere().size()));
     }
 

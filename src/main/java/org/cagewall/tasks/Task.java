@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.cagewall.room.Answer;
 import org.cagewall.room.DayPart;
 import org.cagewall.room.How;
+import org.cagewall.room.Reason;
 import org.cagewall.room.Visit;
 import org.cagewall.text.Message;
 
@@ -70,7 +71,8 @@ public record Task(
      * The entry that closed a task.
      *
      * @param answer what the check found, where a check closed it
-     * @param why why it was not done, where that was said
+     * @param why why it was not done, where that was said: the name of a reason, or somebody's own words
+     * @param note what was added to that
      * @param signs what was seen that was different, as the check holds it
      */
     public record Closing(
@@ -80,6 +82,7 @@ public record Task(
             Optional<Answer> answer,
             Optional<How> how,
             Optional<String> why,
+            Optional<String> note,
             List<String> signs) {
 
         public Closing {
@@ -89,7 +92,12 @@ public record Task(
         /** The same with what was seen there. */
         Closing seeing(Visit visit) {
             return new Closing(
-                    entry, person, at, Optional.of(visit.answer()), Optional.of(visit.how()), why, visit.signs());
+                    entry, person, at, Optional.of(visit.answer()), Optional.of(visit.how()), why, note, visit.signs());
+        }
+
+        /** Why it was not done, with what was added, in words. */
+        public Optional<Message> reason() {
+            return why.map(reason -> Reason.told(reason, note));
         }
     }
 

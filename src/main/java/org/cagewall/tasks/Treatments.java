@@ -24,7 +24,7 @@ final class Treatments {
     /** For so long after a show it is thought of, in days. Common practice, no source. */
     private static final int AFTER_SHOW_DAYS = 14;
 
-    /** Once in so many days, before the season. Common practice, no source. */
+    /** Once in n days, before the season. Common practice, no source. */
     private static final int YEAR_DAYS = 365;
 
     /** So long after her last egg a hen counts as laying, in days: twice the longest usual gap. Common practice, no source. */

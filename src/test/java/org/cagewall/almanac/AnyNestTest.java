@@ -125,6 +125,25 @@ class AnyNestTest {
         });
     }
 
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void onAnyDayNoOpenStageOfPartingBeginsBeforeAnOpenOneBeforeItHasEndedNorBeforeToday(long seed) {
+        LocalDate today = day(30 + (int) (seed % 90));
+        for (PartingOutlook parting : new Nests(seed).partings()) {
+            List<Window> open = Stream.of(Stage.values())
+                    .map(parting.on(today)::stage)
+                    .filter(StageOutlook::isOpen)
+                    .flatMap(stage -> stage.due().stream())
+                    .map(Due::window)
+                    .toList();
+            for (int i = 1; i < open.size(); i++) {
+                assertThat(open.get(i).earliest())
+                        .isAfterOrEqualTo(open.get(i - 1).latest())
+                        .isAfter(today);
+            }
+        }
+    }
+
     private static Set<String> changed(Map<String, Window> before, Map<String, Window> after) {
         Set<String> names = new TreeSet<>(before.keySet());
         names.addAll(after.keySet());
@@ -181,6 +200,12 @@ class AnyNestTest {
                 case 2 -> egg.hatched(egg.laid().plusDays(18));
                 default -> {}
             }
+        }
+
+        List<PartingOutlook> partings() {
+            return Stream.of(first, second)
+                    .flatMap(home -> sketch.outlook(home).parting().stream())
+                    .toList();
         }
 
         Map<String, Window> windows(Random order) {

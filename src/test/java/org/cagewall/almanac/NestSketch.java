@@ -500,7 +500,8 @@ public final class NestSketch {
 
     /** A task that was ticked off in the list. */
     public NestSketch ticked(String task, LocalDate day) {
-        outcomes.add(new TaskOutcome(next++, task, true, Optional.empty(), "Ines", day, Optional.empty()));
+        outcomes.add(
+                new TaskOutcome(next++, task, true, Optional.empty(), "Ines", day, Optional.empty(), Optional.empty()));
         return this;
     }
 
@@ -544,7 +545,8 @@ public final class NestSketch {
                         mostChicks,
                         mostRounds,
                         initial.restMonths(),
-                        timetable),
+                        timetable,
+                        initial.rings()),
                 List.of(),
                 shuffled.stream().map(Home::cage).toList(),
                 birds,
@@ -555,6 +557,7 @@ public final class NestSketch {
                 List.of(),
                 List.of(),
                 outcomes,
+                List.of(),
                 List.of(),
                 List.of(),
                 List.of(),

@@ -214,6 +214,36 @@ class OwnNumbersTest {
         assertThat(NestSketch.days(sketch.outlook(waiting).firstEgg())).isEqualTo("8 11 22");
     }
 
+    /** The book's 5 8 10, 38 42 56 and 2 4 days: many chicks ringed on day 14 and weaned on day 30, eggs every second day. */
+    @Test
+    void noNumberOfItsOwnMovesALimitOfNature() {
+        for (int i = 0; i < 30; i++) {
+            Clutch round =
+                    sketch.home("C" + i, day(-20)).round().eggs(3, day(1), 2).sitting(day(1));
+            round.egg(1).hatched(day(19)).ringed(day(33)).weaned(day(49));
+        }
+
+        assertThat(table().span(Timing.RINGING)).contains(new Span(10, 10, 10));
+        assertThat(table().span(Timing.INDEPENDENT).orElseThrow().earliest()).isEqualTo(38);
+        assertThat(table().span(Timing.INDEPENDENT).orElseThrow().expected()).isEqualTo(38);
+        assertThat(table().span(Timing.LAY_GAP)).contains(new Span(2, 2, 3));
+    }
+
+    @Test
+    void whatIsExpectedMovesAllTheSame() {
+        for (int i = 0; i < 30; i++) {
+            sketch.home("C" + i, day(-20))
+                    .round()
+                    .sitting(day(1))
+                    .eggs(1, day(1), 2)
+                    .egg(1)
+                    .hatched(day(19))
+                    .ringed(day(25));
+        }
+
+        assertThat(table().span(Timing.RINGING)).contains(new Span(6, 7, 10));
+    }
+
     private void hatchings(List<Integer> incubations) {
         sketch.past(past(incubations, Optional.empty()));
     }

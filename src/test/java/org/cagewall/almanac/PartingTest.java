@@ -113,6 +113,54 @@ class PartingTest {
     }
 
     @Test
+    void noStageBeginsBeforeTheOneBeforeItHasEnded() {
+        assertThat(stagesOn(40)).containsExactly("50 54 60", "60 60 62", "62 64 78", "78 78 92");
+    }
+
+    @Test
+    void aStageThatIsOpenCountsForThoseBehindItFromTodayOn() {
+        home.parting(day(50)).box(BoxStep.TURNED, day(57)).box(BoxStep.OFF, day(59));
+
+        assertThat(stagesOn(64)).containsExactly("57 57 57", "59 59 59", "61 64 78", "78 78 92");
+        assertThat(stagesOn(100)).containsExactly("57 57 57", "59 59 59", "61 64 78", "107 114 114");
+    }
+
+    @Test
+    void theHenIsNeverDueBeforeTheCockIsOutOrStays() {
+        home.parting(day(50)).box(BoxStep.TURNED, day(57)).box(BoxStep.OFF, day(59));
+        for (int today = 50; today < 200; today++) {
+            int now = today;
+            assertThat(Coming.each(sketch.outlook(home), day(today)))
+                    .filteredOn(coming -> coming.what() == Coming.What.HEN_OUT)
+                    .noneMatch(coming -> coming.isDue(day(now)));
+        }
+
+        home.skip(Stage.COCK_OUT);
+        assertThat(stagesOn(100).get(3)).as("he stays").isEqualTo("61 64 78");
+    }
+
+    @Test
+    void aBoxThatIsOffIsNotTurnedAnyMore() {
+        home.parting(day(50)).box(BoxStep.OFF, day(57));
+
+        assertThat(parting().next()).contains(Stage.COCK_OUT);
+    }
+
+    @Test
+    void theHenMayGoFirstAndTheCockFollowsWhenTheLastFeedsItself() {
+        home.parting(day(43)).henOut(day(43));
+
+        assertThat(stagesOn(44)).containsExactly("50 54 60", "60 60 62", "62 64 78", "43 43 43");
+    }
+
+    private List<String> stagesOn(int today) {
+        PartingOutlook parting = parting().on(day(today));
+        return Stream.of(Stage.values())
+                .map(stage -> days(parting.stage(stage).due()))
+                .toList();
+    }
+
+    @Test
     void sheGoesToTheFlightOnTheMorningHerRestIsOver() {
         assertThat(parting().toFlight()).contains(new FlightMove(day(78), Optional.empty()));
     }
@@ -131,7 +179,8 @@ class PartingTest {
 
         assertThat(move.morning()).isEqualTo(day(76));
         assertThat(Words.english().say(move.moved().orElseThrow()))
-                .isEqualTo("Sooner than 17 May 2026, so that she has settled before you go on 19 May 2026.");
+                .isEqualTo(
+                        "Sooner than 17 May 2026, so that she has settled before the days away from 19 May 2026 on.");
     }
 
     @Test

@@ -15,12 +15,16 @@ import com.tngtech.archunit.core.domain.AccessTarget.CodeUnitAccessTarget;
 import com.tngtech.archunit.core.domain.JavaAccess;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.domain.JavaField;
+import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.library.dependencies.SliceAssignment;
 import com.tngtech.archunit.library.dependencies.SliceIdentifier;
+import java.lang.reflect.Field;
 import java.time.Clock;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -110,6 +114,18 @@ class ArchitectureTest {
 
     private static final String ROOT = "org.cagewall";
 
+    /** Read for every spot of every picture, and private; what was laid out last, behind a lock; a tally of nothing. */
+    private static final Set<String> TABLES = Set.of(
+            "almanac.OwnNumbers.NONE",
+            "kiosk.kit.Letters.KNOWN",
+            "scan.CardSymbol.DATA",
+            "scan.CardSymbol.KNOWN_WORDS",
+            "scan.Format.FIRST_COLUMNS",
+            "scan.Format.FIRST_ROWS",
+            "scan.ReedSolomon.LOGS",
+            "scan.ReedSolomon.POWERS",
+            "scan.Samples.SPOTS");
+
     private static final JavaClasses CAGEWALL = new ClassFileImporter()
             .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
             .importPackages(ROOT);
@@ -189,10 +205,10 @@ class ArchitectureTest {
     }
 
     @Test
-    void aPresenterAndItsStateKnowNoWidget() {
+    void whatDecidesAScreenKnowsNoWidget() {
         noClasses()
                 .that()
-                .haveNameMatching(".*(Presenter|State)(\\$.*)?")
+                .haveNameMatching(".*(Presenter|State|Acts|Words|Job)(\\$.*)?")
                 .and()
                 .resideOutsideOfPackages("org.cagewall.kiosk.kit..", "org.cagewall.kiosk.theme..")
                 .should()
@@ -231,6 +247,114 @@ class ArchitectureTest {
                 .accessTargetWhere(describe("makes a moment, chance or an identity", ArchitectureTest::isUnrepeatable))
                 .because("a day that cannot be set cannot be tested, and what was recorded must be repeatable")
                 .check(CAGEWALL);
+    }
+
+    @Test
+    void onlyTheLanesMakeThreadsAndOnlyTheShellKeepsTime() {
+        noClasses()
+                .that()
+                .doNotHaveFullyQualifiedName(ROOT + ".desk.Lanes")
+                .should()
+                .callConstructorWhere(
+                        describe("makes a thread", call -> call.getTargetOwner().isAssignableTo(Thread.class)))
+                .because("a thread that nobody knows of answers when nobody expects it")
+                .check(CAGEWALL);
+        noClasses()
+                .that()
+                .resideOutsideOfPackage("org.cagewall.kiosk.shell..")
+                .should()
+                .dependOnClassesThat(areNamed(
+                        "javax.swing.Timer", "java.util.Timer", "java.util.concurrent.ScheduledExecutorService"))
+                .because("what happens by itself is begun and stopped in one place")
+                .check(CAGEWALL);
+    }
+
+    @Test
+    void theKioskRecordsThroughThePenAlone() {
+        noClasses()
+                .that()
+                .resideInAPackage("org.cagewall.kiosk..")
+                .and()
+                .doNotHaveFullyQualifiedName(ROOT + ".kiosk.shell.Pen")
+                .should()
+                .callMethodWhere(describe(
+                        "records",
+                        call -> call.getTargetOwner().getFullName().equals(ROOT + ".desk.Desk")
+                                && Set.of("record", "recordTyped", "undo").contains(call.getName())))
+                .because("whoever holds the pen stands behind what is recorded, and every answer is followed up")
+                .check(CAGEWALL);
+    }
+
+    @Test
+    void anAnswerIsFollowedUpInAllItsThreeCases() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackage("org.cagewall.desk..")
+                .should()
+                .dependOnClassesThat(areNamed(
+                        ROOT + ".desk.Answer$Got", ROOT + ".desk.Answer$Refused", ROOT + ".desk.Answer$Failed"))
+                .because("whoever looks for one case forgets the others: a page stays blank")
+                .check(CAGEWALL);
+    }
+
+    @Test
+    void noBareLabelIsShown() {
+        noClasses()
+                .should()
+                .callConstructorWhere(describe(
+                        "makes a bare label",
+                        call -> call.getTargetOwner().getFullName().equals("javax.swing.JLabel")
+                                && !call.getOriginOwner().isAssignableTo("javax.swing.JLabel")))
+                .because("a bare label cuts its words and knows no size of letters")
+                .check(CAGEWALL);
+    }
+
+    @Test
+    void nothingSharedCanBeChanged() {
+        Set<String> changeable = CAGEWALL.stream()
+                .flatMap(type -> type.getFields().stream())
+                .filter(field -> field.getModifiers().contains(JavaModifier.STATIC)
+                        && !field.getModifiers().contains(JavaModifier.SYNTHETIC))
+                .filter(ArchitectureTest::canBeChanged)
+                .map(field -> field.getFullName().substring(ROOT.length() + 1))
+                .collect(Collectors.toCollection(TreeSet::new));
+        assertThat(changeable)
+                .as("state that belongs to nobody is changed by everybody, however final its name")
+                .isSubsetOf(TABLES);
+    }
+
+    /**
+     * A final field still holds what can be changed when that is an array or a collection that takes more; what is made
+     * of immutable parts alone, a function or a constant of the language, cannot.
+     */
+    private static boolean canBeChanged(JavaField field) {
+        JavaClass type = field.getRawType();
+        if (type.isArray() || type.isAssignableTo(java.util.concurrent.atomic.AtomicReference.class)) {
+            return true;
+        }
+        if (type.isAssignableTo(java.util.Collection.class) || type.isAssignableTo(Map.class)) {
+            return !isUnmodifiable(valueOf(field));
+        }
+        return isOurs(type)
+                && !type.isEnum()
+                && type.getAllFields().stream()
+                        .filter(each -> !each.getModifiers().contains(JavaModifier.STATIC))
+                        .anyMatch(each -> !each.getModifiers().contains(JavaModifier.FINAL));
+    }
+
+    private static boolean isUnmodifiable(Object value) {
+        String kind = value.getClass().getName();
+        return kind.startsWith("java.util.ImmutableCollections") || kind.startsWith("java.util.Collections$");
+    }
+
+    private static Object valueOf(JavaField field) {
+        try {
+            Field found = field.reflect();
+            found.setAccessible(true);
+            return found.get(null);
+        } catch (IllegalAccessException e) {
+            throw new AssertionError(e);
+        }
     }
 
     @Test

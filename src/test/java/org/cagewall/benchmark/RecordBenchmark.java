@@ -10,6 +10,7 @@ import java.sql.PreparedStatement;
 import java.sql.SQLException;
 import java.util.List;
 import java.util.Optional;
+import org.cagewall.deed.EggDeed;
 import org.cagewall.deed.Line;
 import org.cagewall.deed.Told;
 import org.cagewall.deed.VisitDeed;
@@ -18,12 +19,13 @@ import org.cagewall.desk.Outcome;
 import org.cagewall.desk.TestDesk;
 import org.cagewall.room.Answer;
 import org.cagewall.room.DayPart;
+import org.cagewall.room.EggFinding;
 import org.cagewall.room.How;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** What a check costs from touch to disk, in a birdroom with a year behind it or only days. */
+/** What an entry costs from touch to disk, in a birdroom with only days behind it or many years. */
 @Tag("benchmark")
 class RecordBenchmark {
 
@@ -53,6 +55,36 @@ class RecordBenchmark {
         }
     }
 
+    /** At least 0.8 times as many entries a second, so at most 1.25 times as long for each. */
+    @Test
+    void anEntryAfterManyYearsAgainstOneAfterDays() {
+        try (Desk young = Years.young(folder.resolve("young"), 600);
+                Desk old = Years.old(folder.resolve("old"), 150_000)) {
+            assertThat(old.room().head()).isGreaterThanOrEqualTo(150_000);
+            assertThat(old.room().past()).hasSizeGreaterThan(3_000);
+            Race.run(
+                    "a check after 150,000 entries",
+                    1.25,
+                    10,
+                    Race.of(CHECKS, i -> check(old, Years.cage(1 + i % Years.CAGES))),
+                    Race.of(CHECKS, i -> check(young, Years.cage(1 + i % Years.CAGES))));
+            Race.run(
+                    "an egg candled after 150,000 entries",
+                    1.25,
+                    10,
+                    Race.of(CHECKS, i -> candle(old, i)),
+                    Race.of(CHECKS, i -> candle(young, i)));
+        }
+    }
+
+    private static void candle(Desk desk, int i) {
+        String mark = String.valueOf(1 + i / Years.CAGES % 5);
+        Line line = new Line(
+                new EggDeed.EggCandled(Years.cage(1 + i % Years.CAGES), mark, Optional.empty(), EggFinding.UNSURE),
+                Told.on(desk.today(), "Ines").at(desk.time()));
+        desk.record(line, outcome -> assertThat(outcome).isInstanceOf(Outcome.Done.class));
+    }
+
     /** The bare database is made and opened again, as the record was. */
     private static void make(String bare) throws SQLException {
         try (Connection connection = DriverManager.getConnection(bare + ";create=true")) {
@@ -65,7 +97,7 @@ class RecordBenchmark {
     private static void check(Desk desk, String cage) {
         Line line = new Line(
                 new VisitDeed.Check(cage, Answer.WELL, How.SCAN, Optional.of(DayPart.MORNING), Optional.empty()),
-                Told.on(desk.today(), "Tomas").at(desk.time()));
+                Told.on(desk.today(), "Ines").at(desk.time()));
         desk.record(line, outcome -> assertThat(outcome).isInstanceOf(Outcome.Done.class));
     }
 

@@ -82,9 +82,7 @@ class ScanBenchmark {
 
     private static List<LogEntry> log(Desk desk, Cage cage) {
         List<LogEntry> entries = new ArrayList<>();
-        desk.log(
-                LogQuery.newest(10).ofCage(cage.id()),
-                answer -> entries.addAll(answer.fold(it -> it, it -> List.of(), it -> List.of())));
+        desk.log(LogQuery.newest(10).ofCage(cage.id()), answer -> answer.then(entries::addAll, why -> {}, code -> {}));
         return entries;
     }
 

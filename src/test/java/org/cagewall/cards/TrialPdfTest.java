@@ -62,9 +62,9 @@ class TrialPdfTest {
     }
 
     @Test
-    void theTrialPageSaysTheNudgeThatIsSet() throws IOException {
+    void theTrialPageSaysTheShiftThatIsSet() throws IOException {
         Sheet sheet = CardsPdf.sheets().find("a4-85x54").sheet().orElseThrow();
-        Sheet nudged = new Sheet(
+        Sheet shifted = new Sheet(
                 "mine",
                 "My sheet",
                 sheet.paper(),
@@ -75,9 +75,9 @@ class TrialPdfTest {
                 sheet.top() - 1,
                 sheet.pitch(),
                 new Size(0.5, -1));
-        try (PDDocument document = Loader.loadPDF(TrialPdf.drawn(nudged, SampleCards.TODAY, Words.english()))) {
+        try (PDDocument document = Loader.loadPDF(TrialPdf.drawn(shifted, SampleCards.TODAY, Words.english()))) {
             assertThat(document.getNumberOfPages()).isEqualTo(1);
-            assertThat(new PDFTextStripper().getText(document)).contains("My sheet", "nudge = 0.5 x -1", "10");
+            assertThat(new PDFTextStripper().getText(document)).contains("My sheet", "shift = 0.5 x -1", "10");
         }
     }
 

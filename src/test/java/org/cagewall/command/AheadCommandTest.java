@@ -72,10 +72,11 @@ class AheadCommandTest {
     }
 
     @Test
-    void aFinishedYearIsToldAndAFarOneIsNot() {
+    void aDayThatHasGoneByAndOneThatIsFarAwayAreRefusedWithASentence() {
         Cli cli = Cli.furnished(folder.resolve("birds"));
 
-        assertThat(cli.run("ahead", "--clear-by", "2025-06-14").code()).isEqualTo(Main.DONE);
+        assertThat(cli.run("ahead", "--clear-by", "2025-06-14").code()).isEqualTo(Main.REFUSED);
+        assertThat(cli.run("ahead", "--clear-by", "2025-06-14").err()).contains("14 June 2025, has gone by");
         assertThat(cli.run("ahead", "--clear-by", "2400-06-14").err()).contains("more than 20 years away");
         assertThat(cli.run("ahead", "--clear-by", "2026-06-14", "--rounds", "0").err())
                 .contains("between 1 and 9");

@@ -2,14 +2,25 @@ package org.cagewall.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.BufferedWriter;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HexFormat;
 import java.util.List;
+import java.util.Properties;
 import org.cagewall.command.Cli.Ran;
+import org.cagewall.deed.Lines;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** A backup brings back the very same record, or says why it cannot. */
 class BackupCommandTest {
@@ -75,6 +86,96 @@ class BackupCommandTest {
 
         assertThat(new Cli(data).run("restore", backup.toString()).code()).isZero();
         assertThat(data.resolve("room.restoring")).doesNotExist();
+    }
+
+    @Test
+    void whatAKilledRestoreLeftIsClearedAwayByTheNextStartOfAnything() throws IOException {
+        Path data = folder.resolve("restored");
+        Files.createDirectories(data.resolve("room.restoring/seg0"));
+        Files.createDirectories(data.resolve("room.restoring.new"));
+
+        assertThat(new Cli(data).record(Cli.ROOM).code()).isZero();
+        assertThat(data.resolve("room.restoring")).doesNotExist();
+        assertThat(data.resolve("room.restoring.new")).doesNotExist();
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
+            {"deed":"check","cage":"Z9","answer":"well","how":"hand","by":"Ines"}   | there is no cage Z9
+            {"deed":"struck-out","entry":99,"why":"typo","by":"Ines"}               | there is no entry 99
+            {"deed":"person-added","person":"Tom","role":"sitter","by":"Ines"}      | somebody called Tom
+            {"deed":"paired-up","cage":"A2","cock":"X 1","hen":"X 2","by":"Ines"}   | X 1
+            {"deed":"card-printed","cage":"Z9","by":"Ines"}                         | there is no cage Z9
+            """)
+    void aRestoreThatFailsInsideNamesTheEntryAndTheReason(String line, String reason) throws IOException {
+        append(line);
+
+        assertThat(refusal())
+                .startsWith("cagewall: entry 14 of the backup cannot be put back: ")
+                .contains(reason);
+    }
+
+    /** Adds a line with a digest that fits, as another program or an older version may have written it. */
+    private void append(String text) throws IOException {
+        List<String> all = Files.readAllLines(lines);
+        String last = property("digest");
+        String line = Lines.write(((Lines.Understood) Lines.read(text, LocalDate.parse(Cli.TODAY))).line());
+        String digest = sha256(last + line);
+        List<String> more = new ArrayList<>(all);
+        more.add(Lines.export(line, new Lines.Seal(14, "2026-04-14T09:00:00Z", digest)));
+        Files.write(lines, more);
+        rewrite("entries=13", "entries=14");
+        rewrite("digest=" + last, "digest=" + digest);
+    }
+
+    private static String sha256(String text) {
+        try {
+            return HexFormat.of()
+                    .formatHex(MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8)));
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private String property(String name) throws IOException {
+        Properties fixed = new Properties();
+        fixed.load(Files.newBufferedReader(backup.resolve("room.properties")));
+        return fixed.getProperty(name);
+    }
+
+    private void rewrite(String from, String to) throws IOException {
+        Path file = backup.resolve("room.properties");
+        String before = Files.readString(file);
+        assertThat(before).contains(from);
+        Files.writeString(file, before.replace(from, to));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "entries=13, entries=14, the backup ends after 13 of its 14 entries",
+        "entries=13, entries=5, entry 5 of the backup does not fit",
+        "digest=, digest=0, entry 13 of the backup does not fit",
+        "entries=13, entries=many, do not belong together",
+        "code=, code=;, do not belong together",
+        "code=, code=long, do not belong together",
+        "zone=, zone=Nowhere/, do not belong together"
+    })
+    void aBackupWhoseTwoFilesDoNotBelongTogetherIsNotRestored(String from, String to, String reason)
+            throws IOException {
+        rewrite(from, to);
+
+        assertThat(refusal()).contains(reason);
+    }
+
+    @Test
+    void aLineWithoutAnEndIsRefusedBeforeItTakesTheMemory() throws IOException {
+        try (BufferedWriter out = Files.newBufferedWriter(lines)) {
+            for (int i = 0; i < 64; i++) {
+                out.write("x".repeat(1024 * 1024));
+            }
+        }
+
+        assertThat(refusal()).contains("line 1 of the backup cannot be read");
     }
 
     private String refusal() {

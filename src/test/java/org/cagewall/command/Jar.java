@@ -2,13 +2,18 @@ package org.cagewall.command;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
+import java.io.File;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.net.URL;
+import java.net.URLClassLoader;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Starts the runnable jar as a process of its own, with no display and no home but the given one. */
 final class Jar {
@@ -24,6 +29,15 @@ final class Jar {
 
     static String java() {
         return Path.of(System.getProperty("java.home"), "bin", "java").toString();
+    }
+
+    /** That of this test, whoever runs it. */
+    static String classPath() {
+        Stream<String> places = Main.class.getClassLoader() instanceof URLClassLoader loader
+                ? Stream.of(loader.getURLs()).map(URL::getPath)
+                : Stream.of(System.getProperty("java.class.path").split(File.pathSeparator));
+        return places.map(each -> Path.of(each).toAbsolutePath().toString())
+                .collect(Collectors.joining(File.pathSeparator));
     }
 
     static String path() {

@@ -34,8 +34,11 @@ class LogTest {
 
         assertThat(check.code()).as(check.err()).isEqualTo(3);
         assertThat(check.out()).isEmpty();
-        assertThat(check.err()).matches("cagewall: something broke\\. .* code [A-Z2-9]{6} .*cagewall\\.0\\.log\\.\n");
-        assertThat(person.out()).startsWith("refused 1: something broke.").doesNotContain("0555");
+        assertThat(check.err())
+                .matches("cagewall: the entry could not be written\\. .* code [A-Z2-9]{6} .*cagewall\\.0\\.log\\.\n");
+        assertThat(person.out())
+                .startsWith("refused 1: the entry could not be written.")
+                .doesNotContain("0555");
         assertThat(person.code()).isEqualTo(3);
         String log = logs(cli.data());
         String code = check.err().replaceAll("(?s).* code ([A-Z2-9]{6}) .*", "$1");

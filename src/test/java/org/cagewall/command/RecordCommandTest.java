@@ -50,6 +50,33 @@ class RecordCommandTest {
     }
 
     @Test
+    void aNumberThatNoMemoryHoldsIsRefusedAndTheRestGoesOn() {
+        Ran ran = furnished().record("""
+                {"deed":"room-read","high":1E+2147483647,"by":"Ines"}
+                {"deed":"room-read","high":1E-2147483647,"by":"Ines"}
+                {"deed":"room-read","high":1E+99999999999999,"by":"Ines"}
+                {"deed":"room-read","high":10E+2147483647,"by":"Ines"}
+                {"deed":"room-read","high":0E+2147483647,"by":"Ines"}
+                {"deed":"room-read","high":0E-2147483648,"by":"Ines"}
+                {"deed":"room-read","high":20,"humidity":1E+2147483647,"by":"Ines"}
+                {"deed":"struck-out","entry":1E+2147483647,"why":"typo","by":"Ines"}
+                {"deed":"struck-out","entry":99999999999999999999999,"why":"typo","by":"Ines"}
+                {"deed":"noted","note":"cold","entry":99999999999999999999999,"recorded":"2026-04-14T07:40:00Z","digest":"00","by":"Ines"}
+                {"deed":"room-read","high":2.15E+1,"by":"Ines"}
+                """);
+
+        assertThat(ran.lines()).hasSize(11);
+        for (int line = 1; line <= 10; line++) {
+            assertThat(ran.lines().get(line - 1))
+                    .startsWith("refused " + line + ": ")
+                    .doesNotContain("broke");
+        }
+        assertThat(ran.lines()).last().isEqualTo("ok 14");
+        assertThat(ran.code()).isEqualTo(1);
+        assertThat(ran.err()).isEmpty();
+    }
+
+    @Test
     void aFileIsRecordedAsWellAsStandardInput() throws IOException {
         Cli cli = furnished();
         Path file = Files.writeString(

@@ -26,24 +26,41 @@ class LinesTest {
 
     private static final LocalDate TODAY = LocalDate.of(2026, 4, 14);
     private static final Words WORDS = Words.english();
+    private static final Lines.Seal SEAL = new Lines.Seal(7, "2026-04-14T09:14:00Z", "ab".repeat(32));
 
-    /** The deeds of the language (the table of the design), whether this version takes them or not yet. */
+    /** The deeds of the language (the tables of docs/record.md). */
     private static final List<String> LANGUAGE =
             """
-            room-set timetable-set wall-added cage-added cage-placed cage-use-changed cage-retired cages-joined cages-split
+            room-set rings-set timetable-set wall-added cage-added cage-placed cage-use-changed cage-retired cages-joined cages-split
             person-added person-changed routine-set room-read cage-cleaned counted
             bird-added birds-added bird-moved bird-sexed bird-named parents-set ring-corrected ring-removed split-ring-put
             bird-looked-over bird-treated bird-trimmed bird-marked bird-out bird-back bird-loose bird-found bird-left
             pair-planned paired-up box-on box-turned box-off box-cleaned round-begun round-ended egg-laid eggs-found
             sitting egg-candled egg-pipped egg-removed egg-moved chick-moved dummies chick-hatched nest-looked-at
             chick-ringed ring-checked chick-left-box chick-put-back chick-missing chick-died chick-marked chick-weaned
-            stage-skipped parting-begun check row-checked task-done task-not-done noted phoned
+            stage-skipped parting-begun check row-checked task-done task-not-done noted phoned alarm-raised
             away-planned away-changed away-ended entry-seen card-printed card-pencilled rings-bought ring-spoilt
             struck-out""".lines().flatMap(line -> Stream.of(line.split(" "))).toList();
 
     @Test
     void everyDeedOfTheLanguageIsKnownAndNoOther() {
         assertThat(Lines.deeds()).containsExactlyInAnyOrderElementsOf(LANGUAGE);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"hen-tired, hen-worn", "disaster, brood-lost", "quality, chicks-poor"})
+    void aReasonForPartingOfAnEarlierVersionIsReadUnderTheNameItHasNow(String formerly, String now) {
+        Line line = read("{\"deed\":\"parting-begun\",\"cage\":\"A1\",\"reason\":\"" + formerly + "\"}");
+
+        assertThat(Lines.write(line)).contains("\"reason\":\"" + now + "\"");
+    }
+
+    @Test
+    void aLineOfAnEarlierVersionLeavesABackupAsItWasRecordedThoughItIsReadUnderNewNames() {
+        String text =
+                "{\"deed\":\"parting-begun\",\"on\":\"2026-04-01\",\"by\":\"Ines\",\"cage\":\"A1\",\"reason\":\"disaster\"}";
+
+        assertThat(Lines.recorded(Lines.export(text, SEAL))).isEqualTo(text);
     }
 
     @TestFactory
@@ -65,6 +82,7 @@ class LinesTest {
                         String text = Lines.write(line);
                         assertThat(read(text)).as(text).isEqualTo(line);
                         assertThat(Lines.write(read(text))).isEqualTo(text);
+                        assertThat(Lines.recorded(Lines.export(text, SEAL))).isEqualTo(text);
                     }
                 }));
     }

@@ -138,9 +138,7 @@ public final class Daybook implements AutoCloseable {
     /** Every entry, the newest first. */
     public List<LogEntry> log() {
         List<LogEntry> log = new ArrayList<>();
-        desk.log(
-                LogQuery.newest(Integer.MAX_VALUE),
-                answer -> log.addAll(answer.fold(it -> it, it -> List.of(), it -> List.of())));
+        desk.log(LogQuery.newest(Integer.MAX_VALUE), answer -> answer.then(log::addAll, why -> {}, code -> {}));
         return log;
     }
 

@@ -122,9 +122,7 @@ class DemoRoomTest {
             assertThat(room.visitsOf(nursery, TODAY.minusDays(2))).isEmpty();
             assertThat(room.visitsOf(nursery, TODAY.minusDays(1))).isNotEmpty();
             List<LogEntry> log = new ArrayList<>();
-            desk.log(
-                    LogQuery.newest(1000),
-                    answer -> log.addAll(answer.fold(it -> it, it -> List.of(), it -> List.of())));
+            desk.log(LogQuery.newest(1000), answer -> answer.then(log::addAll, why -> {}, code -> {}));
             assertThat(log).filteredOn(LogEntry::isStruck).hasSize(1);
             assertThat(log).extracting(LogEntry::deed).contains("phoned", "struck-out", "task-not-done");
         }

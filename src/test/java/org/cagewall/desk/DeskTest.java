@@ -132,7 +132,7 @@ class DeskTest {
 
         assertThat(desk.room().pairs()).isEqualTo(paired.pairs());
         List<LogEntry> log = new ArrayList<>();
-        desk.log(LogQuery.newest(2), answer -> log.addAll(answer.fold(it -> it, it -> List.of(), it -> List.of())));
+        desk.log(LogQuery.newest(2), answer -> answer.then(log::addAll, why -> {}, code -> {}));
         assertThat(log.get(1).strike()).map(LogEntry.Strike::by).contains("Ines");
         assertThat(WORDS.say(log.get(1).what())).isEqualTo("egg 1 laid");
     }

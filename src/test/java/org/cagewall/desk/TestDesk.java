@@ -146,7 +146,7 @@ public final class TestDesk {
     /** The newest entries, the last recorded first. */
     public static List<LogEntry> newest(Desk desk, int most) {
         List<LogEntry> entries = new ArrayList<>();
-        desk.log(LogQuery.newest(Integer.MAX_VALUE), answer -> answer.fold(entries::addAll, it -> false, it -> false));
+        desk.log(LogQuery.newest(Integer.MAX_VALUE), answer -> answer.then(entries::addAll, why -> {}, code -> {}));
         entries.sort((one, other) -> Long.compare(other.number(), one.number()));
         return entries.subList(0, Math.min(most, entries.size()));
     }

@@ -50,13 +50,13 @@ class DayNoteTest {
         book.tell("""
                 {"deed":"check","cage":"A1","answer":"different","how":"hand","signs":["puffed-up","on-floor"],"note":"low on the\\nperch","by":"Tomas"}
                 {"deed":"check","cage":"B1","answer":"different","how":"hand","signs":["fighting"],"by":"Tomas"}
-                {"deed":"check","cage":"B2","answer":"different","how":"hand","by":"Tomas"}
+                {"deed":"check","cage":"B2","answer":"different","how":"hand","signs":["other"],"by":"Tomas"}
                 """);
 
         assertThat(note())
                 .isEqualTo("14 April 2026: 6 of 6 cages with birds seen."
                         + " A1 different: puffed up, on the floor. \"low on the perch\""
-                        + " B1 different: fighting. B2 different.");
+                        + " B1 different: fighting. B2 different: something else.");
     }
 
     @Test
@@ -75,6 +75,36 @@ class DayNoteTest {
                         "(A2). Why: No food was left.",
                         "Still open: Feed them and look (A3, B2, B3), Walk past A1 to A3, Walk past B1 to B3.")
                 .doesNotContain("All well");
+    }
+
+    @Test
+    void aReasonIsKeptAsItsNameAndSaidInWordsWithWhatWasAdded() {
+        book.tell("""
+                {"deed":"task-not-done","task":"2026-04-14/A2/morning","why":"no-food","note":"only millet","by":"Tomas"}
+                {"deed":"task-not-done","task":"2026-04-14/B1/morning","why":"no-time","by":"Tomas"}
+                """);
+
+        assertThat(note())
+                .contains("(A2). Why: no food was left: only millet.", "Feed them and look (B1). Why: no time.");
+    }
+
+    @Test
+    void whatWasNoticedAtANestIsToldInWordsThoughTheRecordHoldsAName() {
+        book.tell("""
+                {"deed":"noted","cage":"A1","noticed":"hen-off-eggs","by":"Tomas"}
+                """);
+
+        assertThat(note()).contains("A1", "the hen was off the eggs");
+    }
+
+    @Test
+    void cagesThatFollowOneAnotherAreNamedByTheFirstAndTheLast() {
+        for (String cage : new String[] {"A1", "A2", "A3", "B1", "B3"}) {
+            book.tell("{\"deed\":\"task-not-done\",\"task\":\"2026-04-14/" + cage
+                    + "/morning\",\"why\":\"I had no time\",\"by\":\"Tomas\"}");
+        }
+
+        assertThat(note()).contains("Not done: Feed them and look (A1 to B1, B3). Why: I had no time.");
     }
 
     @Test

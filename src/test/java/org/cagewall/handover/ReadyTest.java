@@ -116,7 +116,7 @@ class ReadyTest {
         planned();
         chickHatched("2026-04-08");
 
-        assertThat(said(Matter.RINGING)).isEqualTo("Before you go: 1 in A1, about 16 April 2026.");
+        assertThat(said(Matter.RINGING)).isEqualTo("Before you go: chick 1 in A1, about 16 April 2026.");
         assertThat(line(Matter.RINGING).lead()).isEqualTo(new Lead.ToCage("A1"));
 
         book = book.on(LocalDate.of(2026, 4, 16));
@@ -129,7 +129,7 @@ class ReadyTest {
         planned();
         chickHatched("2026-04-13");
         assertThat(state(Matter.RINGING)).isEqualTo(State.OPEN);
-        assertThat(said(Matter.RINGING)).contains("1 in A1, about 21 April 2026", "Nobody is named");
+        assertThat(said(Matter.RINGING)).contains("chick 1 in A1, about 21 April 2026", "Nobody is named");
 
         book.tell("{\"deed\":\"away-changed\",\"second\":\"Joan\",\"by\":\"Ines\"}");
         assertThat(state(Matter.RINGING)).isEqualTo(State.DONE);

@@ -12,7 +12,7 @@ import org.cagewall.text.Words;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** What waits for the owner on the day of the return, by the design's arithmetic for the budgerigar. */
+/** What waits for the owner on the day of the return, by the timetable in {@code species/budgerigar.txt}. */
 class WaitingTest {
 
     private static final Words WORDS = Words.english();

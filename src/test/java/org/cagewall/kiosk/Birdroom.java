@@ -173,9 +173,7 @@ public final class Birdroom implements AutoCloseable {
     /** The entries recorded last, whatever day they tell of, the last one first, as their lines. */
     public List<String> newest(int count) {
         List<LogEntry> log = new ArrayList<>();
-        desk.log(
-                LogQuery.newest(Integer.MAX_VALUE),
-                answer -> log.addAll(answer.fold(it -> it, it -> List.of(), it -> List.of())));
+        desk.log(LogQuery.newest(Integer.MAX_VALUE), answer -> answer.then(log::addAll, why -> {}, code -> {}));
         return log.stream()
                 .sorted(Comparator.comparing(LogEntry::number).reversed())
                 .limit(count)
@@ -202,7 +200,7 @@ public final class Birdroom implements AutoCloseable {
                 pen.takenBy(person);
             }
             stage.open(Screens.none().with(here.getClass(), any -> maker.apply(pen, stage)), here);
-            stage.person(person.isEmpty() ? "Nobody yet" : person, pen::handOn);
+            stage.person(person.isEmpty() ? "Nobody yet" : person, () -> {});
             stage.places(List.of(
                     new NavBar.Entry<>("wall", "Wall", new Destination.Wall()),
                     new NavBar.Entry<>("today", "Today", new Destination.Today()),

@@ -17,6 +17,7 @@ import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.concurrent.locks.LockSupport;
 import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.AbstractButton;
 import javax.swing.JComponent;
@@ -37,6 +38,7 @@ public final class Live implements AutoCloseable {
 
     private static final EventThread EVENTS = new EventThread();
     private static final long PATIENCE_NANOS = 15_000_000_000L;
+    private static final long HAND_NANOS = 100_000_000L;
     private static final long GLANCE_NANOS = 5_000_000L;
     private static final Path PICTURES = Path.of("target", "pictures");
 
@@ -55,9 +57,17 @@ public final class Live implements AutoCloseable {
 
     /** Opens the whole kiosk on this desk, in a window of the tablet's size. */
     public static Live kiosk(Desk desk) {
-        return open(() -> Kiosk.open(desk, WindowMode.Window.parse("1280x800").orElseThrow(), Words.english(), () -> {})
-                .shell()
-                .orElseThrow());
+        return kiosk(desk, made -> {});
+    }
+
+    /** The same, and hands the kiosk to whoever would look behind the window. */
+    static Live kiosk(Desk desk, Consumer<Kiosk> made) {
+        return open(() -> {
+            Kiosk kiosk =
+                    Kiosk.open(desk, WindowMode.Window.parse("1280x800").orElseThrow(), Words.english(), () -> {});
+            made.accept(kiosk);
+            return kiosk.shell().orElseThrow();
+        });
     }
 
     public Shell shell() {
@@ -179,10 +189,16 @@ public final class Live implements AutoCloseable {
         return this;
     }
 
-    /** Types this on a real keyboard, as a scanner does: letters A to Z, figures, and '\n' for Enter. */
+    /** Types this on a real keyboard, as a fast scanner does: letters A to Z, figures, blanks, tabs, '\n' for Enter. */
     public Live type(String text) {
+        return type(text, 0);
+    }
+
+    /** The same with this pause between two keys. */
+    public Live type(String text, long pauseNanos) {
         waitUntil("the window has the keyboard", () -> window().isFocused());
         Robot robot = robot();
+        robot.setAutoWaitForIdle(false);
         for (char c : text.toCharArray()) {
             int key = c == '\n' ? KeyEvent.VK_ENTER : KeyEvent.getExtendedKeyCodeForChar(c);
             if (Character.isUpperCase(c)) {
@@ -193,17 +209,19 @@ public final class Live implements AutoCloseable {
             if (Character.isUpperCase(c)) {
                 robot.keyRelease(KeyEvent.VK_SHIFT);
             }
+            LockSupport.parkNanos(pauseNanos);
         }
         robot.waitForIdle();
         return this;
     }
 
-    /** Presses a real key. */
+    /** A hand presses a real key, and the next one no sooner than a hand does. */
     public Live key(int code) {
         waitUntil("the window has the keyboard", () -> window().isFocused());
         Robot robot = robot();
         robot.keyPress(code);
         robot.keyRelease(code);
+        LockSupport.parkNanos(code == KeyEvent.VK_TAB ? HAND_NANOS : 2 * HAND_NANOS);
         robot.waitForIdle();
         return this;
     }

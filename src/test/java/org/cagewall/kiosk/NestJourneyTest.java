@@ -154,7 +154,7 @@ class NestJourneyTest {
     @Test
     void aPairIsPartedInAnotherOrderAndAStageIsLeftOut() {
         onDay(0, "A2");
-        touch(2, here -> touched("do.part", "reason.hen-tired"), nest -> pair().parting()
+        touch(2, here -> touched("do.part", "reason.hen-worn"), nest -> pair().parting()
                 .isPresent());
 
         touch(2, here -> touched("do.hen-out", "pick.F1"), nest -> henIsIn("F1"));

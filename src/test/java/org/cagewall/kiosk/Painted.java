@@ -50,6 +50,7 @@ public final class Painted {
     private final int width;
     private final int height;
     private final Ground part;
+    private long moment = 1_000_000_000_000L;
 
     private Painted(int width, int height, Ground part) {
         this.width = width;
@@ -125,12 +126,19 @@ public final class Painted {
             }
             Point end = SwingUtilities.convertPoint(part, start.x + dx, start.y + dy, target);
             finger(target, MouseEvent.MOUSE_RELEASED, end.x, end.y);
+            moment += 1_000;
         });
     }
 
-    private static void finger(Component target, int what, int x, int y) {
+    /** Touches the middle of the part of this name at this moment, in milliseconds. */
+    public Painted tap(String name, long millis) {
+        moment = millis;
+        return drag(name, 0, 0);
+    }
+
+    private void finger(Component target, int what, int x, int y) {
         int held = what == MouseEvent.MOUSE_RELEASED ? 0 : InputEvent.BUTTON1_DOWN_MASK;
-        target.dispatchEvent(new MouseEvent(target, what, 0, held, x, y, 1, false, MouseEvent.BUTTON1));
+        target.dispatchEvent(new MouseEvent(target, what, moment, held, x, y, 1, false, MouseEvent.BUTTON1));
     }
 
     /** The visible part of this name. */

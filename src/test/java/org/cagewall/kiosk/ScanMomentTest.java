@@ -68,7 +68,7 @@ class ScanMomentTest {
 
     @Test
     void aCheckAfterGoingAwayAndComingBackIsNoScan() {
-        painted.press("nav.today").after(stage::back).press("all-well");
+        painted.press("nav.today").after(stage::escape).press("all-well");
 
         assertThat(stage.here()).isEqualTo(Destination.Cage.byHand("A1"));
         assertThat(how()).contains(How.HAND);

@@ -90,7 +90,7 @@ class SheetsTest {
 
     @Test
     void aSheetOfTheKeepersOwnIsListedAndRead() {
-        write("table", GOOD + "nudge = 0.5 x -1\n");
+        write("table", GOOD + "shift = 0.5 x -1\n");
         Sheets sheets = Sheets.with(folder, DEMAND);
         assertThat(sheets.names())
                 .containsExactly(
@@ -154,10 +154,10 @@ class SheetsTest {
     }
 
     @Test
-    void aNudgeOverTheEdgeIsNamedByItsOwnLine() {
-        write("nudged", GOOD + "nudge = 16 x 0\n");
-        assertThat(reason(Sheets.with(folder, DEMAND).find("nudged")))
-                .contains("nudged.txt, line 7: \"nudge\" would move the cards 1 mm over the edge");
+    void aShiftOverTheEdgeIsNamedByItsOwnLine() {
+        write("shifted", GOOD + "shift = 16 x 0\n");
+        assertThat(reason(Sheets.with(folder, DEMAND).find("shifted")))
+                .contains("shifted.txt, line 7: \"shift\" would move the cards 1 mm over the edge");
     }
 
     @Test

@@ -11,6 +11,8 @@ import org.cagewall.almanac.NestSketch;
 import org.cagewall.almanac.Timetable;
 import org.cagewall.almanac.Window;
 import org.cagewall.room.BoxStep;
+import org.cagewall.room.RingIssue;
+import org.cagewall.room.RingsOf;
 import org.cagewall.text.Words;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -176,7 +178,10 @@ class WorkingBackTest {
     /** Rings of 1 January: eight and five days before for the first hatching, 20 more for the egg, 10 for the box. */
     @Test
     void theNewYearsRingsFitChicksHatchedFromEightDaysBefore() {
-        NewRings rings = NewRings.after(LocalDate.of(2026, 9, 20), timetable("budgerigar"), MonthDay.of(1, 1))
+        NewRings rings = NewRings.after(
+                        LocalDate.of(2026, 9, 20),
+                        timetable("budgerigar"),
+                        new RingIssue(MonthDay.of(1, 1), RingsOf.THIS_YEAR))
                 .orElseThrow();
 
         assertThat(rings.year()).isEqualTo(2027);
@@ -189,7 +194,10 @@ class WorkingBackTest {
 
     @Test
     void ringsOfOctoberAreThoseOfTheYearThatFollows() {
-        NewRings rings = NewRings.after(LocalDate.of(2026, 9, 20), timetable("budgerigar"), MonthDay.of(10, 1))
+        NewRings rings = NewRings.after(
+                        LocalDate.of(2026, 9, 20),
+                        timetable("budgerigar"),
+                        new RingIssue(MonthDay.of(10, 1), RingsOf.NEXT_YEAR))
                 .orElseThrow();
 
         assertThat(rings.year()).isEqualTo(2027);

@@ -28,7 +28,7 @@ import org.junit.jupiter.api.io.TempDir;
  * schema, from the lines in {@code first-schema.jsonl}. Once that version is out the zip is never packed again: it stands
  * for the rooms that people have.
  */
-class FirstSchema {
+public class FirstSchema {
 
     static final LocalDate TODAY = LocalDate.of(2026, 4, 14);
 
@@ -56,7 +56,7 @@ class FirstSchema {
     }
 
     /** Unpacks the room of the first version, and hands out where it now lies. */
-    static Path unpack(Path folder) {
+    public static Path unpack(Path folder) {
         try (ZipInputStream zip = new ZipInputStream(resource("first-schema.zip"))) {
             for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
                 Path file = folder.resolve("room").resolve(entry.getName());

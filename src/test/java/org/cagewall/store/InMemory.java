@@ -141,7 +141,8 @@ public abstract class InMemory {
     /** What a step of the schema changes in the facts that stand already. */
     static List<String> updatesOf(String schema) {
         try (InputStream script = Store.class.getResourceAsStream("schema/" + schema)) {
-            return Stream.of(new String(script.readAllBytes(), StandardCharsets.UTF_8).split(";"))
+            String statements = new String(script.readAllBytes(), StandardCharsets.UTF_8).replaceAll("(?m)^--.*$", "");
+            return Stream.of(statements.split(";"))
                     .map(String::strip)
                     .filter(statement -> statement.startsWith("UPDATE"))
                     .toList();

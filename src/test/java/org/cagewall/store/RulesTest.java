@@ -28,6 +28,10 @@ class RulesTest extends InMemory {
     private record Example(String rule, String given, String odd, String said, String fine) {}
 
     private static final List<Example> REFUSED = List.of(
+            rule("a bird below six months is not grown (180 days: Myhrvold et al. 2015, AnAge entry 01262)")
+                    .given("bird-added", "'bird':'Y','sex':'hen','hatched':'2025-10-20'")
+                    .refuses("paired-up", "'cage':'A2','cock':'HB 24-013','hen':'Y','sure':true", "not grown itself")
+                    .takes("paired-up", "'cage':'A2','cock':'HB 24-013','hen':'HB 24-014'"),
             rule("a day that has not come is no day to record")
                     .refuses("box-on", "'cage':'A2','on':'2026-04-15'", "has not come yet")
                     .takes("box-on", "'cage':'A2','on':'2026-04-14'"),
@@ -111,6 +115,12 @@ class RulesTest extends InMemory {
             rule("heat is acted on before it is phoned about")
                     .refuses("room-set", "'heat-act':33", "cannot be above")
                     .takes("room-set", "'heat-act':31"),
+            rule("cold is phoned about below the heat that is acted on")
+                    .refuses("room-set", "'heat-act':16,'cold-phone':16", "must be below")
+                    .takes("room-set", "'cold-phone':3"),
+            rule("something different is said with a sign or a note")
+                    .refuses("check", "'cage':'A1','answer':'different','how':'hand'", "say what is different")
+                    .takes("check", "'cage':'A1','answer':'different','how':'hand','note':'hen quiet'"),
             rule("the time zone stays once there are cages")
                     .refuses("room-set", "'zone':'Asia/Tokyo'", "stays")
                     .takes("room-set", "'zone':'Europe/London'"),
@@ -186,8 +196,9 @@ class RulesTest extends InMemory {
                     .refuses("paired-up", "'cage':'A2','cock':'HB 24-014','hen':'HB 24-013'", "known as a hen")
                     .takes("paired-up", "'cage':'A2','cock':'HB 24-013','hen':'HB 24-014'"),
             rule("a bird is not paired with itself")
-                    .refuses("paired-up", "'cage':'A2','cock':'HB 26-015','hen':'HB 26-015'", "with itself")
-                    .takes("paired-up", "'cage':'A2','cock':'HB 24-013','hen':'HB 26-015'"),
+                    .given("bird-added", "'bird':'Y','sex':'unknown','hatched':'2024'")
+                    .refuses("paired-up", "'cage':'A2','cock':'Y','hen':'Y'", "with itself")
+                    .takes("paired-up", "'cage':'A2','cock':'HB 24-013','hen':'Y'"),
             rule("a cage holds one pair")
                     .refuses("paired-up", "'cage':'A1','cock':'HB 24-013','hen':'HB 24-014'", "already holds pair 1")
                     .takes("paired-up", "'cage':'A3','cock':'HB 24-013','hen':'HB 24-014'"),
@@ -292,6 +303,64 @@ class RulesTest extends InMemory {
                     .takes("struck-out", "'entry':17,'why':'typo','by':'Joan'"));
 
     private static final List<Example> ASKED = List.of(
+            rule("a cock below ten months is young for a pair (Petcare Information and Advisory Service Australia)")
+                    .given("bird-added", "'bird':'Y','sex':'cock','hatched':'2025-06-20'")
+                    .given("bird-added", "'bird':'Z','sex':'cock','hatched':'2025-06-13'")
+                    .refuses("paired-up", "'cage':'A2','cock':'Y','hen':'HB 24-014'", "Y is 9 months old")
+                    .takes("paired-up", "'cage':'A2','cock':'Z','hen':'HB 24-014'"),
+            rule("a hen below eleven months is young for a pair (breeders' pages: 10 to 12)")
+                    .given("bird-added", "'bird':'Y','sex':'hen','hatched':'2025-05-20'")
+                    .given("bird-added", "'bird':'Z','sex':'hen','hatched':'2025-05-13'")
+                    .refuses("paired-up", "'cage':'A2','cock':'HB 24-013','hen':'Y'", "Y is 10 months old")
+                    .takes("paired-up", "'cage':'A2','cock':'HB 24-013','hen':'Z'"),
+            rule("a bird of which only the year is known may be too young for a pair")
+                    .given("bird-added", "'bird':'Y','sex':'hen','hatched':'2025'")
+                    .given("bird-added", "'bird':'Z','sex':'hen','hatched':'2024'")
+                    .refuses("paired-up", "'cage':'A2','cock':'HB 24-013','hen':'Y'", "only the year it hatched")
+                    .takes("paired-up", "'cage':'A2','cock':'HB 24-013','hen':'Z'"),
+            rule("a cockatiel hen is paired up from fifteen months on (456 days: Myhrvold et al. 2015)")
+                    .given("bird-added", "'bird':'Y','sex':'hen','hatched':'2025-02-01','species':'cockatiel'")
+                    .refuses("paired-up", "'cage':'A2','cock':'HB 24-013','hen':'Y'", "Y is 14 months old")
+                    .takes("paired-up", "'cage':'A2','cock':'HB 24-013','hen':'HB 24-014'"),
+            rule("parent and young are a pair only on purpose")
+                    .given("bird-added", "'bird':'Y','sex':'hen','father':'HB 24-013'")
+                    .refuses("paired-up", "'cage':'A2','cock':'HB 24-013','hen':'Y'", "parent and young")
+                    .takes("paired-up", "'cage':'A2','cock':'HB 24-011','hen':'Y','sure':true"),
+            rule("young of one mother are a pair only on purpose")
+                    .given("bird-added", "'bird':'Y','sex':'hen','mother':'HB 24-014'")
+                    .given("bird-added", "'bird':'X','sex':'cock','mother':'HB 24-014'")
+                    .refuses("paired-up", "'cage':'A2','cock':'X','hen':'Y'", "a parent in common")
+                    .takes("paired-up", "'cage':'A2','cock':'HB 24-013','hen':'Y'"),
+            rule("one answer passes over no other question")
+                    .given("bird-added", "'bird':'Y','sex':'hen','father':'HB 24-013','hatched':'2025-08-01'")
+                    .refuses(
+                            "paired-up",
+                            "'cage':'A2','cock':'HB 24-013','hen':'Y'",
+                            "Pair it up all the same? Also: HB 24-013 and Y are parent and young.")
+                    .takes("paired-up", "'cage':'A2','cock':'HB 24-013','hen':'HB 24-014'"),
+            rule("an egg hatches no sooner than its days of sitting allow (a breeder's pages: never under 17)")
+                    .given("egg-laid", "'cage':'A1','on':'2026-03-10'")
+                    .given("egg-laid", "'cage':'A1','on':'2026-03-12'")
+                    .refuses("chick-hatched", "'cage':'A1','mark':'1','on':'2026-03-25'", "before 29 March 2026")
+                    .takes("chick-hatched", "'cage':'A1','mark':'1','on':'2026-03-29'"),
+            rule("neither does the one due next, that nobody named")
+                    .given("egg-laid", "'cage':'A1','on':'2026-03-10'")
+                    .given("egg-laid", "'cage':'A1','on':'2026-03-12'")
+                    .refuses("chick-hatched", "'cage':'A1','on':'2026-03-28'", "before 29 March 2026")
+                    .takes("chick-hatched", "'cage':'A1','on':'2026-03-29'"),
+            rule("a young bird is not put among grown ones in passing")
+                    .given("bird-added", "'bird':'Y','sex':'unknown','hatched':'2026-03-01','cage':'A2'")
+                    .given("bird-moved", "'bird':'HB 24-013','to':'A3'")
+                    .refuses("bird-moved", "'bird':'Y','to':'A3'", "grown birds (HB 24-013)")
+                    .takes("bird-moved", "'bird':'HB 24-014','to':'A3'"),
+            rule("a flight kept for hens is of grown birds, though nobody knows them one by one")
+                    .given("bird-added", "'bird':'Y','sex':'unknown','hatched':'2026-03-01','cage':'A2'")
+                    .given(
+                            "cage-added",
+                            "'cage':'B3','wall':'North wall','row':2,'column':3,'use':'flight','keeps':'hens'")
+                    .given("birds-added", "'cage':'B3','count':5")
+                    .refuses("bird-moved", "'bird':'Y','to':'B3'", "the birds in B3 are grown")
+                    .takes("bird-moved", "'bird':'Y','to':'A3'"),
             rule("pairing up outside a breeding cage is odd")
                     .refuses("paired-up", "'cage':'B2','cock':'HB 24-013','hen':'HB 24-014'", "not a breeding cage")
                     .takes("paired-up", "'cage':'A2','cock':'HB 24-013','hen':'HB 24-014'"),
@@ -416,6 +485,7 @@ class RulesTest extends InMemory {
                         one.visits(),
                         one.unread(),
                         one.outcomes(),
+                        one.calls(),
                         one.rings(),
                         one.ringsSpoilt(),
                         one.ringsWorn(),

@@ -26,6 +26,6 @@ class KindTest {
     }
 
     private static TaskOutcome outcome(String task) {
-        return new TaskOutcome(1, task, true, Optional.empty(), "Ines", DAY, Optional.empty());
+        return new TaskOutcome(1, task, true, Optional.empty(), "Ines", DAY, Optional.empty(), Optional.empty());
     }
 }

@@ -14,7 +14,7 @@ import org.cagewall.room.WhyRemoved;
 import org.cagewall.text.Words;
 import org.junit.jupiter.api.Test;
 
-/** What the nests ask for, day by day, by the design's arithmetic for the budgerigar. */
+/** What the nests ask for, day by day, by the timetable in {@code species/budgerigar.txt}. */
 class NestTasksTest {
 
     private static final Words WORDS = Words.english();
@@ -76,6 +76,51 @@ class NestTasksTest {
 
         assertThat(task(hatched.plusDays(15), Kind.RING).lateBy()).isEqualTo(5);
         assertThat(kinds(hatched.plusDays(16))).doesNotContain(Kind.RING);
+    }
+
+    @Test
+    void aMissedRingIsSaidForTwoWeeksWithoutBeingLateAndLapses() {
+        LocalDate hatched = SAT.plusDays(18);
+        home.round().eggs(1, FIRST, 2).egg(1).hatched(hatched);
+
+        assertThat(kinds(hatched.plusDays(15))).doesNotContain(Kind.RING_MISSED);
+        Task missed = task(hatched.plusDays(20), Kind.RING_MISSED);
+        assertThat(WORDS.say(missed.words())).isEqualTo("Too old for a closed ring: chick 1");
+        assertThat(missed.late()).isFalse();
+        assertThat(kinds(hatched.plusDays(30))).doesNotContain(Kind.RING_MISSED);
+    }
+
+    /** The first look is open, the second from day nine; sat until day 21 at the latest. */
+    @Test
+    void aLookAgainstTheLightLapsesWhenTheEggsHaveHadTheirTime() {
+        home.round().eggs(2, FIRST, 2);
+
+        assertThat(task(SAT.plusDays(21), Kind.CANDLE).late()).isTrue();
+        assertThat(kinds(SAT.plusDays(22))).doesNotContain(Kind.CANDLE);
+        assertThat(kinds(SAT.plusDays(22))).contains(Kind.HATCH);
+    }
+
+    @Test
+    void aSecondLookAtFullEggsIsNeverLate() {
+        NestSketch.Clutch clutch = home.round().eggs(2, FIRST, 2);
+        clutch.egg(1).candled(EggFinding.FULL, SAT.plusDays(5));
+        clutch.egg(2).candled(EggFinding.FULL, SAT.plusDays(5));
+
+        assertThat(task(SAT.plusDays(12), Kind.CANDLE).late()).isFalse();
+        for (int day = 13; day < 40; day++) {
+            assertThat(kinds(SAT.plusDays(day))).doesNotContain(Kind.CANDLE);
+        }
+    }
+
+    @Test
+    void noReminderOfANestThatNobodyAnswersIsLateForMonthsButWhatCanStillBeDone() {
+        home.round().eggs(3, FIRST, 2).egg(1).hatched(SAT.plusDays(18));
+
+        for (int day = 20; day < 140; day++) {
+            assertThat(nests(SAT.plusDays(day)))
+                    .filteredOn(task -> task.kind() != Kind.WEAN)
+                    .allMatch(task -> task.lateBy() <= 30);
+        }
     }
 
     @Test

@@ -315,12 +315,14 @@ public final class RoomSketch {
     }
 
     public RoomSketch done(String task) {
-        outcomes.add(new TaskOutcome(next++, task, true, Optional.empty(), "Tomas", DAY, Optional.empty()));
+        outcomes.add(new TaskOutcome(
+                next++, task, true, Optional.empty(), "Tomas", DAY, Optional.empty(), Optional.empty()));
         return this;
     }
 
     public RoomSketch notDone(String task, String why) {
-        outcomes.add(new TaskOutcome(next++, task, false, Optional.of(why), "Tomas", DAY, Optional.empty()));
+        outcomes.add(new TaskOutcome(
+                next++, task, false, Optional.of(why), "Tomas", DAY, Optional.empty(), Optional.empty()));
         return this;
     }
 
@@ -344,6 +346,7 @@ public final class RoomSketch {
                 List.of(),
                 List.of(),
                 List.of(),
+                List.of(),
                 List.of());
     }
 
@@ -364,6 +367,7 @@ public final class RoomSketch {
                 initial.mostChicks(),
                 initial.mostRounds(),
                 initial.restMonths(),
-                initial.timetable());
+                initial.timetable(),
+                initial.rings());
     }
 }

@@ -180,7 +180,7 @@ class SittersListTest {
 
         assertThat(tasks.stream().map(task -> task.cage().orElseThrow())).containsExactly("B2", "B1", "A2", "A1");
         assertThat(said(tasks.get(3).how()))
-                .containsExactly("Look from a step away.", "Do not put a hand in.", "Is a dish low? Then phone.");
+                .containsExactly("Look from a step away.", "Do not put a hand in.", "Is a dish low? Phone now.");
         assertThat(said(tasks.get(2).how())).contains("Wash your hands when you are done here.");
     }
 
@@ -238,7 +238,7 @@ class SittersListTest {
         Task task = morning(sketch.room()).get(0);
 
         assertThat(WORDS.say(task.why())).isEqualTo("Joan feeds these birds. Put no hand in.");
-        assertThat(said(task.how())).last().isEqualTo("Is a dish low? Then phone Joan.");
+        assertThat(said(task.how())).last().isEqualTo("Is a dish low? Phone Joan now.");
     }
 
     @Test

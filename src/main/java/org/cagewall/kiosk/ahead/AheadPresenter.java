@@ -86,18 +86,25 @@ public final class AheadPresenter {
         LocalDate today = desk.today();
         desk.study(
                 book -> Ahead.of(room, today, question),
-                answer -> answer.fold(
+                answer -> answer.then(
                         this::show, reason -> fail(words.say(reason)), code -> fail(words.say("ahead.failed", code))));
     }
 
-    private boolean show(Ahead ahead) {
-        shown.change(state -> state.answered(said.subtitle(ahead), Optional.of(said.answer(ahead))));
-        return true;
+    private void show(Ahead ahead) {
+        shown.change(state -> state.answered(said.subtitle(ahead) + supposed(ahead), Optional.of(said.answer(ahead))));
     }
 
-    private boolean fail(String why) {
+    /** Where no days away are planned and no other day was asked about, the day is nobody's. */
+    private String supposed(Ahead ahead) {
+        Room room = desk.room();
+        LocalDate today = desk.today();
+        boolean supposed =
+                room.absenceAfter(today).isEmpty() && ahead.question().clearBy().equals(usualDay(room, today));
+        return supposed ? words.say("ahead.supposed") : "";
+    }
+
+    private void fail(String why) {
         shown.change(state -> state.answered(why, Optional.empty()));
-        return false;
     }
 
     void turnTo(AheadState.Tab tab) {
@@ -150,10 +157,14 @@ public final class AheadPresenter {
         LocalDate today = desk.today();
         desk.work(
                 book -> job.save(book, room, today),
-                answer -> shown.change(state -> state.saying(answer.fold(
-                        result -> new AheadState.Said(result.came(), words.say(result.what())),
-                        reason -> new AheadState.Said(AheadState.Came.NOT, words.sentence(reason)),
-                        code -> new AheadState.Said(AheadState.Came.NOT, words.say("ahead.calendar-failed", code))))));
+                answer -> answer.then(
+                        result -> say(result.came(), words.say(result.what())),
+                        reason -> say(AheadState.Came.NOT, words.sentence(reason)),
+                        code -> say(AheadState.Came.NOT, words.say("ahead.calendar-failed", code))));
+    }
+
+    private void say(AheadState.Came came, String what) {
+        shown.change(state -> state.saying(new AheadState.Said(came, what)));
     }
 
     /** An egg that was moved as it was proposed is recorded as moved; it gets the next free letter. */

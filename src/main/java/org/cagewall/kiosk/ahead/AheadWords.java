@@ -38,7 +38,7 @@ record AheadWords(Words words) {
 
     private static final double EVEN = 0.5;
 
-    /** Every so many days one stands below a chart. */
+    /** A date stands below a chart every n days. */
     private static final int DAYS_BETWEEN_WORDS = 7;
 
     String subtitle(Ahead ahead) {

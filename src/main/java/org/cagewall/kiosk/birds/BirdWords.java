@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.cagewall.almanac.RingLedger;
 import org.cagewall.kiosk.kit.LogFace;
 import org.cagewall.kiosk.kit.RowFace;
 import org.cagewall.kiosk.kit.TagKind;
@@ -99,6 +100,7 @@ final class BirdWords {
         List<BirdsState.Known> known = new ArrayList<>();
         add(known, "now", Optional.of(now(bird)));
         add(known, "name", bird.called());
+        add(known, "ring-year", RingLedger.year(room, bird.ring()).map(this::ringYear));
         add(known, "split-ring", bird.splitRing());
         add(known, "hatched", bird.hatched().map(this::hatched));
         add(known, "father", bird.father().map(this::parent));
@@ -110,6 +112,13 @@ final class BirdWords {
         add(known, "origin", bird.origin());
         add(known, "stays", stays(bird));
         return known;
+    }
+
+    private String ringYear(RingLedger.Year ring) {
+        String year = Integer.toString(ring.year());
+        return ring.colour()
+                .map(colour -> words.say("birds.ring-year", year, colour.word()))
+                .orElse(year);
     }
 
     private String look(Look look) {

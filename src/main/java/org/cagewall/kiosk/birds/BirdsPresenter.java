@@ -19,9 +19,7 @@ import org.cagewall.deed.BirdDeed;
 import org.cagewall.deed.DateOrYear;
 import org.cagewall.deed.Deed;
 import org.cagewall.deed.VisitDeed;
-import org.cagewall.desk.Answer;
 import org.cagewall.desk.Desk;
-import org.cagewall.kiosk.shell.Notices;
 import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.Shown;
 import org.cagewall.kiosk.shell.Watch;
@@ -48,7 +46,6 @@ public final class BirdsPresenter {
 
     private final Desk desk;
     private final Pen pen;
-    private final Notices notices;
     private final Words words;
     private final Shown<BirdsState> shown;
     private final Watch watch;
@@ -57,10 +54,9 @@ public final class BirdsPresenter {
     /** What was filled in for a bird to be added. */
     record Newcomer(String ring, Optional<Sex> sex, String colour, String hatched, Optional<String> cage) {}
 
-    public BirdsPresenter(Desk desk, Pen pen, Notices notices, Words words, Consumer<BirdsState> view) {
+    public BirdsPresenter(Desk desk, Pen pen, Words words, Consumer<BirdsState> view) {
         this.desk = desk;
         this.pen = pen;
-        this.notices = notices;
         this.words = words;
         this.watch = new Watch(desk, this::refresh, pen, this::refresh);
         this.shown = new Shown<>(first(), view);
@@ -86,18 +82,14 @@ public final class BirdsPresenter {
         ofThePast = Optional.empty();
         shown.change(state -> state.finding(found(text, sexes, places)));
         if (shown.now().search().rows().isEmpty() && !text.isBlank()) {
-            desk.study(book -> book.bird(text.strip()), this::takePast);
+            desk.study(book -> book.bird(text.strip()), pen.reading(this::takePast));
         }
     }
 
-    private void takePast(Answer<Optional<Bird>> answer) {
-        if (answer instanceof Answer.Got<Optional<Bird>> got) {
-            ofThePast = got.value();
-            BirdsState.Search now = shown.now().search();
-            shown.change(state -> state.finding(found(now.text(), now.sexes(), now.places())));
-        } else if (answer instanceof Answer.Failed<Optional<Bird>> failed) {
-            notices.failed(failed.code());
-        }
+    private void takePast(Optional<Bird> bird) {
+        ofThePast = bird;
+        BirdsState.Search now = shown.now().search();
+        shown.change(state -> state.finding(found(now.text(), now.sexes(), now.places())));
     }
 
     void open(String ring) {
@@ -338,20 +330,15 @@ public final class BirdsPresenter {
     }
 
     private void readEntries(Bird bird) {
-        desk.log(LogQuery.newest(MOST_ENTRIES).ofBird(bird.id()), answer -> takeEntries(bird, answer));
+        desk.log(LogQuery.newest(MOST_ENTRIES).ofBird(bird.id()), pen.reading(log -> takeEntries(bird, log)));
     }
 
-    private void takeEntries(Bird bird, Answer<List<LogEntry>> answer) {
-        if (answer instanceof Answer.Got<List<LogEntry>> got) {
-            BirdWords said = said();
-            shown.change(state -> state.of(state.bird()
-                    .map(sheet -> sheet.id() == bird.id()
-                            ? sheet.withEntries(
-                                    got.value().stream().map(said::entry).toList())
-                            : sheet)));
-        } else if (answer instanceof Answer.Failed<List<LogEntry>> failed) {
-            notices.failed(failed.code());
-        }
+    private void takeEntries(Bird bird, List<LogEntry> log) {
+        BirdWords said = said();
+        shown.change(state -> state.of(state.bird()
+                .map(sheet -> sheet.id() == bird.id()
+                        ? sheet.withEntries(log.stream().map(said::entry).toList())
+                        : sheet)));
     }
 
     private BirdsState first() {

@@ -22,7 +22,6 @@ import org.cagewall.kiosk.kit.TouchScroll;
 import org.cagewall.kiosk.kit.WrapLabel;
 import org.cagewall.kiosk.shell.Asking;
 import org.cagewall.kiosk.shell.Navigator;
-import org.cagewall.kiosk.shell.Notices;
 import org.cagewall.kiosk.shell.Page;
 import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.Watch;
@@ -44,10 +43,10 @@ public final class BirdsScreen extends Page {
     private Optional<NewBirdForm> newcomer = Optional.empty();
     private Optional<BirdsState> before = Optional.empty();
 
-    public BirdsScreen(Desk desk, Pen pen, Navigator navigator, Asking asking, Notices notices, Words words) {
+    public BirdsScreen(Desk desk, Pen pen, Navigator navigator, Asking asking, Words words) {
         super(new MigLayout("insets 0, fill", "[grow,fill]", "[grow,fill]"));
         this.words = words;
-        presenter = new BirdsPresenter(desk, pen, notices, words, this::render);
+        presenter = new BirdsPresenter(desk, pen, words, this::render);
     }
 
     @Override

@@ -24,7 +24,7 @@ import org.cagewall.room.Use;
 /** What can be recorded at a cage as it stands, the likeliest first. Pure; any thread. */
 final class Actions {
 
-    /** More than so many large buttons cannot be taken in at a glance. */
+    /** More than MOST large buttons cannot be taken in at a glance. */
     static final int MOST = 6;
 
     /** So many days before the eldest usually leaves the box it is looked for outside. Common practice, no source. */

@@ -31,7 +31,7 @@ import org.cagewall.text.Words;
 /** What happens to the birds of one cage, from the touch to the record. Free of Swing; used on the event thread. */
 final class BirdActs {
 
-    /** Among so many entries the last treatment is looked for. */
+    /** The last treatment is looked for among n entries. */
     private static final int LOOK_BACK = 2_000;
 
     private final Scribe scribe;
@@ -169,20 +169,20 @@ final class BirdActs {
         scribe.desk()
                 .log(
                         LogQuery.newest(LOOK_BACK),
-                        answer -> forms.treat(
-                                Message.of("cage.treat", bird.ring()),
-                                answer.fold(
-                                        BirdActs::lastProduct, refused -> Optional.empty(), failed -> Optional.empty()),
-                                reason,
-                                treated -> scribe.record(
-                                        new BirdDeed.BirdTreated(
-                                                bird.ring(),
-                                                treated.product(),
-                                                treated.reason(),
-                                                Optional.empty(),
-                                                Optional.empty(),
-                                                Optional.empty()),
-                                        Message.of("cage.done.treated", bird.ring()))));
+                        scribe.pen()
+                                .reading(log -> forms.treat(
+                                        Message.of("cage.treat", bird.ring()),
+                                        lastProduct(log),
+                                        reason,
+                                        treated -> scribe.record(
+                                                new BirdDeed.BirdTreated(
+                                                        bird.ring(),
+                                                        treated.product(),
+                                                        treated.reason(),
+                                                        Optional.empty(),
+                                                        Optional.empty(),
+                                                        Optional.empty()),
+                                                Message.of("cage.done.treated", bird.ring())))));
     }
 
     private static Optional<String> lastProduct(List<LogEntry> log) {

@@ -6,9 +6,9 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.cagewall.almanac.Almanac;
 import org.cagewall.almanac.Outlook;
@@ -27,7 +27,6 @@ import org.cagewall.kiosk.shell.Option;
 import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.Picking;
 import org.cagewall.kiosk.shell.Question;
-import org.cagewall.kiosk.shell.Seen;
 import org.cagewall.kiosk.shell.Shown;
 import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.room.Cage;
@@ -36,15 +35,13 @@ import org.cagewall.room.How;
 import org.cagewall.room.LogEntry;
 import org.cagewall.room.LogQuery;
 import org.cagewall.room.Person;
+import org.cagewall.room.Reason;
 import org.cagewall.room.Role;
 import org.cagewall.room.Room;
 import org.cagewall.room.Use;
 import org.cagewall.tasks.Audience;
 import org.cagewall.tasks.DailyList;
-import org.cagewall.tasks.Danger;
-import org.cagewall.tasks.Report;
 import org.cagewall.tasks.Task;
-import org.cagewall.tasks.Urgency;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 
@@ -106,16 +103,10 @@ final class CagePresenter {
 
     private void refresh() {
         shown.change(state -> state(state.yesterday()));
-        cage().ifPresent(cage -> desk.log(
-                LogQuery.newest(ENTRIES).ofCage(cage.id()),
-                answer -> answer.fold(
-                        entries -> {
-                            log = Optional.of(entries);
-                            shown.change(state -> state(state.yesterday()));
-                            return true;
-                        },
-                        refused -> false,
-                        failed -> false)));
+        cage().ifPresent(cage -> desk.log(LogQuery.newest(ENTRIES).ofCage(cage.id()), pen.reading(entries -> {
+            log = Optional.of(entries);
+            shown.change(state -> state(state.yesterday()));
+        })));
     }
 
     private CageState state(boolean yesterday) {
@@ -134,7 +125,7 @@ final class CagePresenter {
         return new CageState(
                 true,
                 words.say("cage.title", cage.name()),
-                say.subtitle(cage, mayLook ? Optional.of(outlook) : Optional.empty(), scanned),
+                withAgreements(cage, say.subtitle(cage, mayLook ? Optional.of(outlook) : Optional.empty(), scanned)),
                 mayLook ? nest.nest(role) : say.leftAlone(cage),
                 mayLook && role != Role.SITTER ? nest.parting() : Optional.empty(),
                 say.birds(cage),
@@ -238,42 +229,7 @@ final class CagePresenter {
     }
 
     void different() {
-        picking.different(Message.of("cage.different", here.name()), this::recordDifferent);
-    }
-
-    /** Somebody who never held a bird is asked what tells how urgent it is. */
-    private void recordDifferent(Seen seen) {
-        if (role() == Role.SITTER && !Report.questions(seen.signs()).isEmpty()) {
-            picking.questions(
-                    Message.of("cage.questions", here.name()), seen.signs(), report -> record(report, seen.note()));
-        } else {
-            record(new Report(seen.signs(), Map.of()), seen.note());
-        }
-    }
-
-    private void record(Report report, Optional<String> note) {
-        pen.record(
-                List.of(VisitDeed.Check.different(here.name(), how(), round(), report.told())),
-                day(),
-                note,
-                Message.of("cage.done.different", here.name()),
-                room -> room.cage(here.name())
-                        .ifPresent(
-                                cage -> offerPhone(report.dangers(cage).stream().findFirst())));
-    }
-
-    /** A sitter is led to the phones; a keeper knows whom to call. */
-    private void offerPhone(Optional<Danger> about) {
-        if (role() == Role.SITTER) {
-            boolean now = about.filter(danger -> danger.urgency() == Urgency.PHONE_NOW)
-                    .isPresent();
-            Destination phones = new Destination.Phone(about);
-            picking.ask(Question.of(
-                    now ? Message.of("cage.phone-now") : Message.of("cage.phone"),
-                    now ? Message.of("cage.phone-now-text") : Message.of("cage.phone-text"),
-                    Answer.main("phone", Message.of("cage.phone-yes"), () -> navigator.go(phones)),
-                    Answer.leave("later", now ? Message.of("cage.phone-done") : Message.of("cage.phone-no"))));
-        }
+        navigator.go(new Destination.Different(here.name(), round(), how(), day(), here.comingBack()));
     }
 
     private How how() {
@@ -392,6 +348,14 @@ final class CagePresenter {
 
     // ------------------------------------------------------------------ mistakes and the card
 
+    /** What was agreed about the cage by phone stands at its head as long as it holds. */
+    private String withAgreements(Cage cage, String subtitle) {
+        return Stream.concat(
+                        desk.room().agreedAt(cage, desk.today()).stream().map(call -> words.say(call.agreement())),
+                        Stream.of(subtitle))
+                .collect(Collectors.joining(" \u00b7 "));
+    }
+
     /** An entry was touched: it may be struck out, with a reason. */
     void entry(CageState.EntryFace entry) {
         if (entry.struck()) {
@@ -401,18 +365,18 @@ final class CagePresenter {
         picking.ask(Question.of(
                 Message.of("cage.strike"),
                 Message.of("cage.strike-text", entry.what()),
-                strike(entry, "wrong-touch"),
-                strike(entry, "wrong-cage"),
-                strike(entry, "wrong-day"),
+                strike(entry, Reason.WRONG_TOUCH),
+                strike(entry, Reason.WRONG_CAGE),
+                strike(entry, Reason.WRONG_DAY),
                 Answer.leave("leave", Message.of("cage.strike-no"))));
     }
 
-    private Answer strike(CageState.EntryFace entry, String why) {
+    private Answer strike(CageState.EntryFace entry, Reason why) {
         return Answer.plain(
-                why,
-                Message.of("cage.strike." + why),
+                why.id(),
+                Message.of("cage.strike." + why.id()),
                 () -> pen.record(
-                        new CardDeed.StruckOut(Math.toIntExact(entry.number()), words.say("cage.strike." + why)),
+                        new CardDeed.StruckOut(Math.toIntExact(entry.number()), why.id()),
                         Message.of("cage.done.struck")));
     }
 

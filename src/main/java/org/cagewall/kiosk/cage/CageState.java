@@ -136,11 +136,7 @@ public record CageState(
             String name, EggLook look, String mark, String line, String second, String said, Optional<Lying> lying) {
 
         boolean isChick() {
-            return look == EggLook.CHICK || look == EggLook.FLEDGED;
-        }
-
-        LyingFace looking(EggLook other, String word) {
-            return new LyingFace(name, other, mark, word, second, said, lying);
+            return look == EggLook.HATCHLING || look == EggLook.CHICK || look == EggLook.FLEDGED;
         }
     }
 

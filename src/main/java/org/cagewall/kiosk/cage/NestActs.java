@@ -37,6 +37,8 @@ import org.cagewall.room.EggState;
 import org.cagewall.room.Keeps;
 import org.cagewall.room.LogQuery;
 import org.cagewall.room.Lying;
+import org.cagewall.room.Noticed;
+import org.cagewall.room.Reason;
 import org.cagewall.room.Room;
 import org.cagewall.room.Span;
 import org.cagewall.room.Timing;
@@ -193,10 +195,7 @@ final class NestActs {
     }
 
     private void henOff() {
-        scribe.note(
-                new VisitDeed.Noted(Optional.of(scribe.name()), Optional.empty()),
-                words.say("cage.hen-off-note"),
-                scribe.did("hen-off"));
+        scribe.record(VisitDeed.Noted.at(scribe.name(), Noticed.HEN_OFF_EGGS), scribe.did("hen-off"));
     }
 
     private void dummies() {
@@ -272,7 +271,7 @@ final class NestActs {
     }
 
     private void ring(List<CageState.LyingFace> chicks) {
-        forms.ring(title("cage.ring"), nextRing(), chicks, (face, ring) -> face.lying()
+        forms.ring(title("cage.ring"), nextRing(chicks), chicks, (face, ring) -> face.lying()
                 .ifPresent(chick -> scribe.record(
                         new ChickDeed.ChickRinged(scribe.name(), mark(chick), round(chick), ring),
                         Message.of("cage.done.ringed", scribe.name(), mark(chick), ring))));
@@ -288,7 +287,7 @@ final class NestActs {
                     if (!other.equals(worn.ring())) {
                         ringEntries(chick, worn, told -> scribe.pen()
                                 .record(
-                                        told.corrected(other, words.say("cage.ring-misread"), scribe.day()),
+                                        told.corrected(other, Reason.RING_MISREAD, scribe.day()),
                                         Message.of("cage.done.ringed", scribe.name(), mark(chick), other)));
                     }
                 });
@@ -304,7 +303,7 @@ final class NestActs {
                     chick,
                     worn,
                     told -> ringEntries(other, its, ofOther -> scribe.pen()
-                            .record(told.swapped(ofOther, words.say("cage.rings-swapped"), scribe.day()), done)));
+                            .record(told.swapped(ofOther, Reason.RINGS_SWAPPED, scribe.day()), done)));
         });
     }
 
@@ -326,9 +325,7 @@ final class NestActs {
                         "lost",
                         Message.of("cage.lost-ring-yes"),
                         () -> ringEntries(chick, worn, told -> scribe.pen()
-                                .record(
-                                        told.lost(words.say("cage.ring-came-off"), scribe.day()),
-                                        done("lost-ring", chick)))),
+                                .record(told.lost(Reason.RING_CAME_OFF, scribe.day()), done("lost-ring", chick)))),
                 Answer.leave("leave", Message.of("cage.leave"))));
     }
 
@@ -336,18 +333,21 @@ final class NestActs {
         scribe.desk()
                 .log(
                         LogQuery.between(worn.day(), scribe.desk().today()),
-                        answer -> answer.fold(
-                                log -> {
-                                    then.accept(new RingEntries(scribe.room(), chick, worn, log));
-                                    return true;
-                                },
-                                refused -> false,
-                                failed -> false));
+                        scribe.pen().reading(log -> then.accept(new RingEntries(scribe.room(), chick, worn, log))));
     }
 
-    private Optional<String> nextRing() {
+    /** For chicks of this nest, which are of its hen's species or came from one of the same. */
+    private Optional<String> nextRing(List<CageState.LyingFace> chicks) {
         Room room = scribe.room();
-        return RingLedger.of(room).next(scribe.day(), room.settings().ringsIssued());
+        return RingLedger.of(room)
+                .next(
+                        scribe.day(),
+                        room.settings().ringIssue(),
+                        chicks.stream()
+                                .flatMap(face -> face.lying().stream())
+                                .findFirst()
+                                .map(chick -> room.speciesOf(chick.pair()))
+                                .orElse(room.settings().species()));
     }
 
     private static boolean hasUncheckedRing(Chick chick) {
@@ -387,8 +387,8 @@ final class NestActs {
         picking.ask(Question.of(
                 Message.of("cage.died", mark(chick)),
                 Message.of("cage.died-text"),
-                likely(chick, "empty-crop"),
-                likely(chick, "found-dead"),
+                likely(chick, Reason.EMPTY_CROP),
+                likely(chick, Reason.FOUND_DEAD),
                 Answer.plain(
                         "missing",
                         Message.of("cage.likely.missing"),
@@ -398,13 +398,12 @@ final class NestActs {
                 Answer.leave("leave", Message.of("cage.leave"))));
     }
 
-    private Answer likely(Lying chick, String why) {
-        String said = words.say("cage.likely." + why);
+    private Answer likely(Lying chick, Reason why) {
         return Answer.plain(
-                why,
-                Message.of("cage.likely." + why),
+                why.id(),
+                Message.of("cage.likely." + why.id()),
                 () -> scribe.record(
-                        new ChickDeed.ChickDied(scribe.name(), mark(chick), round(chick), Optional.of(said)),
+                        new ChickDeed.ChickDied(scribe.name(), mark(chick), round(chick), Optional.of(why.id())),
                         done("died", chick)));
     }
 

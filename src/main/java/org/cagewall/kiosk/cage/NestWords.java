@@ -16,6 +16,7 @@ import org.cagewall.almanac.Coming;
 import org.cagewall.almanac.Due;
 import org.cagewall.almanac.EggOutlook;
 import org.cagewall.almanac.Outlook;
+import org.cagewall.almanac.Overdue;
 import org.cagewall.almanac.PartingOutlook;
 import org.cagewall.almanac.StageOutlook;
 import org.cagewall.almanac.Window;
@@ -28,6 +29,7 @@ import org.cagewall.room.EggPlace;
 import org.cagewall.room.EggState;
 import org.cagewall.room.Lying;
 import org.cagewall.room.Pair;
+import org.cagewall.room.Reason;
 import org.cagewall.room.Role;
 import org.cagewall.room.Room;
 import org.cagewall.room.Round;
@@ -160,7 +162,7 @@ final class NestWords {
         String second = next(it).orElse("");
         return face(
                 "chick",
-                out ? EggLook.FLEDGED : EggLook.CHICK,
+                out ? EggLook.FLEDGED : age == 0 ? EggLook.HATCHLING : EggLook.CHICK,
                 lying,
                 line,
                 second,
@@ -267,12 +269,13 @@ final class NestWords {
         List<Coming> coming = Coming.at(outlook, today);
         boolean backs = coming.stream().anyMatch(each -> each.what() == Coming.What.BACKS && each.isDue(today));
         List<Coming> toDo = coming.stream()
-                .filter(each -> each.what().isKeepers() && !isStage(each))
+                .filter(each -> each.what().isKeepers() && !each.isStage())
                 .filter(each -> !(backs && each.what() == Coming.What.NEST_LOOK))
                 .toList();
         toDo.stream().filter(each -> each.isDue(today)).forEach(each -> all.add(toDo(each)));
         toDo.stream().filter(each -> !each.isDue(today)).limit(1).forEach(each -> all.add(toDo(each)));
         overdue().ifPresent(all::add);
+        missedRings().ifPresent(all::add);
         unsat().ifPresent(all::add);
         nothingLaid().ifPresent(all::add);
         clear().ifPresent(all::add);
@@ -281,11 +284,6 @@ final class NestWords {
             box().ifPresent(all::add);
         }
         return all.subList(0, Math.min(MOST_SENTENCES, all.size()));
-    }
-
-    private static boolean isStage(Coming coming) {
-        return Stream.of(Stage.values())
-                .anyMatch(stage -> stage.name().equals(coming.what().name()));
     }
 
     private String toDo(Coming coming) {
@@ -314,12 +312,26 @@ final class NestWords {
     }
 
     private Optional<String> overdue() {
-        List<Lying> late = outlook.eggsHere().stream()
-                .filter(egg ->
-                        egg.overdueFrom().filter(from -> !today.isBefore(from)).isPresent())
-                .map(EggOutlook::lying)
+        return Overdue.at(outlook, today, Overdue.What.HATCH)
+                .map(late -> words.say(
+                        "cage.overdue", names(late.whom()), late.whom().size()));
+    }
+
+    /** What nobody can act on any more stays said here. */
+    private Optional<String> missedRings() {
+        List<ChickOutlook> missed = outlook.chicksHere().stream()
+                .filter(chick -> Overdue.missed(chick)
+                        .filter(from -> !today.isBefore(from))
+                        .isPresent())
                 .toList();
-        return late.isEmpty() ? Optional.empty() : Optional.of(words.say("cage.overdue", names(late), late.size()));
+        return missed.stream()
+                .flatMap(chick -> chick.ringing().stream())
+                .map(due -> due.window().latest())
+                .max(Comparator.naturalOrder())
+                .map(last -> words.say(
+                        "cage.missed-ring",
+                        names(missed.stream().map(ChickOutlook::lying).toList()),
+                        words.shortDay(last)));
     }
 
     private Optional<String> unsat() {
@@ -396,7 +408,7 @@ final class NestWords {
     // ------------------------------------------------------------------ parting
 
     Optional<CageState.Parting> parting() {
-        return outlook.parting().flatMap(parting -> parting.begun()
+        return outlook.parting().map(parting -> parting.on(today)).flatMap(parting -> parting.begun()
                 .map(begun -> new CageState.Parting(
                         words.say("cage.parting", words.shortDay(begun.day()), begun.reason()),
                         Stream.of(Stage.values())
@@ -411,11 +423,12 @@ final class NestWords {
             String how = outlook.due()
                     .flatMap(Due::happened)
                     .map(day -> words.say("cage.stage-done", words.shortDay(day)))
-                    .orElseGet(() -> words.say("cage.stage-skipped", skippedFor(stage)));
+                    .or(() -> skippedFor(stage).map(why -> words.say("cage.stage-skipped", why)))
+                    .orElseGet(() -> words.say("cage.stage-left-out"));
             return new CageState.StageFace(stage, name, how, RowFace.State.DONE);
         }
         String when = stage == Stage.HEN_OUT && parting.toFlight().isPresent()
-                ? toFlight(parting)
+                ? toFlight(parting) + henFirst(parting)
                 : outlook.due().map(due -> when(due.window())).orElse("");
         return new CageState.StageFace(stage, name, when, RowFace.State.OPEN);
     }
@@ -424,6 +437,16 @@ final class NestWords {
         return parting.toFlight()
                 .map(flight -> words.say("cage.to-flight", words.shortDay(flight.morning()))
                         + flight.moved().map(why -> " " + words.say(why)).orElse(""))
+                .orElse("");
+    }
+
+    /** While the cock is there too she may go before him, as soon as he can rear alone. */
+    private String henFirst(PartingOutlook parting) {
+        return parting.henOutEarly()
+                .map(day -> " "
+                        + (day.isAfter(today)
+                                ? words.say("cage.hen-first-from", words.shortDay(day))
+                                : words.say("cage.hen-first")))
                 .orElse("");
     }
 
@@ -442,13 +465,12 @@ final class NestWords {
                 .orElse("");
     }
 
-    private String skippedFor(Stage stage) {
+    private Optional<String> skippedFor(Stage stage) {
         return outlook.pair().stream()
                 .flatMap(pair -> pair.skipped().stream())
                 .filter(skip -> skip.stage() == stage)
-                .map(skip -> skip.why())
-                .findFirst()
-                .orElse("");
+                .map(skip -> words.say(Reason.told(skip.why())))
+                .findFirst();
     }
 
     // ------------------------------------------------------------------ words

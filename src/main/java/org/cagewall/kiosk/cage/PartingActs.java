@@ -1,8 +1,6 @@
 package org.cagewall.kiosk.cage;
 
 import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.cagewall.almanac.Almanac;
@@ -12,7 +10,9 @@ import org.cagewall.deed.VisitDeed;
 import org.cagewall.kiosk.shell.Answer;
 import org.cagewall.kiosk.shell.Picking;
 import org.cagewall.kiosk.shell.Question;
+import org.cagewall.room.Noticed;
 import org.cagewall.room.PartedFor;
+import org.cagewall.room.Reason;
 import org.cagewall.room.Stage;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
@@ -74,10 +74,8 @@ final class PartingActs {
                 Answer.plain(
                         "note",
                         Message.of("cage.not-agreeing-note"),
-                        () -> scribe.note(
-                                new VisitDeed.Noted(Optional.of(scribe.name()), Optional.empty()),
-                                words.say("cage.not-agreeing-said"),
-                                scribe.did("note"))),
+                        () -> scribe.record(
+                                VisitDeed.Noted.at(scribe.name(), Noticed.PAIR_NOT_AGREEING), scribe.did("note"))),
                 Answer.leave("leave", Message.of("cage.leave"))));
     }
 
@@ -86,10 +84,16 @@ final class PartingActs {
         String name = Actions.nameOf(stage);
         picking.ask(Question.of(
                 Message.of("cage.stage-ask", words.say("cage.do." + name)),
-                Message.of("cage.stage-text"),
+                Message.of(stage == Stage.HEN_OUT && isCockThere() ? "cage.hen-first-text" : "cage.stage-text"),
                 Answer.main("do", Message.of("cage.stage-do"), () -> act.accept(name)),
                 Answer.plain("skip", Message.of("cage.stage-skip"), () -> skip(stage)),
                 Answer.leave("leave", Message.of("cage.leave"))));
+    }
+
+    private boolean isCockThere() {
+        return scribe.pair()
+                .filter(pair -> scribe.room().cockOut(pair).isEmpty())
+                .isPresent();
     }
 
     private void skip(Stage stage) {
@@ -97,7 +101,7 @@ final class PartingActs {
                 Message.of("cage.skip", words.say("cage.do." + Actions.nameOf(stage))),
                 Message.of("cage.skip-text"),
                 Stream.concat(
-                                Stream.of("next-round", "not-needed").map(why -> skipped(stage, why)),
+                                Stream.of(Reason.NEXT_ROUND, Reason.NOT_NEEDED).map(why -> skipped(stage, why)),
                                 Stream.of(
                                         Answer.plain(
                                                 "own",
@@ -109,9 +113,8 @@ final class PartingActs {
                         .toArray(Answer[]::new)));
     }
 
-    private Answer skipped(Stage stage, String why) {
-        Message said = Message.of("cage.skip-why." + why.toLowerCase(Locale.ROOT));
-        return Answer.plain(why, said, () -> skipped(stage, words.say(said), scribe));
+    private Answer skipped(Stage stage, Reason why) {
+        return Answer.plain(why.id(), Message.of("cage.skip-why." + why.id()), () -> skipped(stage, why.id(), scribe));
     }
 
     private static void skipped(Stage stage, String why, Scribe scribe) {

@@ -14,6 +14,7 @@ import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.room.ChickRing;
 import org.cagewall.room.LogEntry;
 import org.cagewall.room.Lying;
+import org.cagewall.room.Reason;
 import org.cagewall.room.RingLoss;
 import org.cagewall.room.Room;
 
@@ -37,14 +38,14 @@ final class RingEntries {
     }
 
     /** The same chick with another ring, ringed and looked at on the same days. */
-    List<Pen.Dated> corrected(String other, String why, LocalDate today) {
+    List<Pen.Dated> corrected(String other, Reason why, LocalDate today) {
         List<Pen.Dated> deeds = struck(why, today);
         deeds.addAll(toldOf(other));
         return deeds;
     }
 
     /** Both chicks, each with the ring that was told of the other; only what is struck out is free to be told again. */
-    List<Pen.Dated> swapped(RingEntries other, String why, LocalDate today) {
+    List<Pen.Dated> swapped(RingEntries other, Reason why, LocalDate today) {
         List<Pen.Dated> deeds = struck(why, today);
         deeds.addAll(other.struck(why, today));
         deeds.addAll(toldOf(other.ring.ring()));
@@ -53,7 +54,7 @@ final class RingEntries {
     }
 
     /** The chick without a ring, and its ring written off. */
-    List<Pen.Dated> lost(String why, LocalDate today) {
+    List<Pen.Dated> lost(Reason why, LocalDate today) {
         List<Pen.Dated> deeds = struck(why, today);
         deeds.add(Pen.Dated.on(new CardDeed.RingSpoilt(ring.ring(), Optional.of(RingLoss.LOST)), today));
         return deeds;
@@ -82,11 +83,11 @@ final class RingEntries {
         }
     }
 
-    private List<Pen.Dated> struck(String why, LocalDate today) {
+    private List<Pen.Dated> struck(Reason why, LocalDate today) {
         List<Pen.Dated> deeds = new ArrayList<>();
         Stream.concat(checked().stream(), ringed().stream())
                 .forEach(told -> deeds.add(Pen.Dated.on(
-                        new CardDeed.StruckOut(Math.toIntExact(told.entry().number()), why), today)));
+                        new CardDeed.StruckOut(Math.toIntExact(told.entry().number()), why.id()), today)));
         return deeds;
     }
 

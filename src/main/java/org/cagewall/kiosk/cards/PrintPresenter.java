@@ -73,15 +73,16 @@ final class PrintPresenter {
     }
 
     private void take(Answer<CardsJob.Means> answer) {
-        if (answer instanceof Answer.Got<CardsJob.Means> got) {
-            List<PrintState.SheetChoice> sheets =
-                    got.value().sheets().stream().map(this::choice).toList();
-            shown.change(state -> state.with(sheets, got.value().printers()));
-            look();
-            lookAtPaper();
-        } else {
-            follow(answer);
-        }
+        answer.then(
+                means -> {
+                    List<PrintState.SheetChoice> sheets =
+                            means.sheets().stream().map(this::choice).toList();
+                    shown.change(state -> state.with(sheets, means.printers()));
+                    look();
+                    lookAtPaper();
+                },
+                this::refused,
+                this::failed);
     }
 
     private PrintState.SheetChoice choice(CardsJob.Named named) {
@@ -160,12 +161,16 @@ final class PrintPresenter {
             return;
         }
         int at = shown.now().at();
-        desk.study(book -> job.preview(cards, order.get(), at, desk.today()), answer -> {
-            PrintState now = shown.now();
-            if (answer instanceof Answer.Got<Raster> got && now.order().equals(order) && now.at() == at) {
-                shown.change(state -> state.previewing(new PrintState.Preview(at, Optional.of(got.value()))));
-            }
-        });
+        desk.study(
+                book -> job.preview(cards, order.get(), at, desk.today()),
+                answer -> answer.then(page -> preview(page, order.get(), at), this::refused, this::failed));
+    }
+
+    private void preview(Raster page, Order order, int at) {
+        PrintState now = shown.now();
+        if (now.order().equals(Optional.of(order)) && now.at() == at) {
+            shown.change(state -> state.previewing(new PrintState.Preview(at, Optional.of(page))));
+        }
     }
 
     private void lookAtPaper() {
@@ -175,14 +180,15 @@ final class PrintPresenter {
             shown.change(state -> state.doubting(Optional.empty()));
             return;
         }
-        desk.work(book -> job.doubt(now.printer(), sheet.get().paper()), answer -> {
-            if (answer instanceof Answer.Got<Optional<Message>> got) {
-                shown.change(state ->
-                        state.printer().equals(now.printer()) && state.sheet().equals(now.sheet())
-                                ? state.doubting(got.value().map(words::say))
-                                : state);
-            }
-        });
+        desk.work(
+                book -> job.doubt(now.printer(), sheet.get().paper()),
+                answer -> answer.then(
+                        doubt -> shown.change(state -> state.printer().equals(now.printer())
+                                        && state.sheet().equals(now.sheet())
+                                ? state.doubting(doubt.map(words::say))
+                                : state),
+                        this::refused,
+                        this::failed));
     }
 
     void save() {
@@ -255,25 +261,25 @@ final class PrintPresenter {
     }
 
     private void follow(Answer<CardsJob.Result> answer, Consumer<String> where) {
-        if (answer instanceof Answer.Got<CardsJob.Result> got) {
-            CardsJob.Result result = got.value();
-            result.problem().ifPresent(why -> shown.change(state -> state.failed(words.say(why))));
-            result.where().ifPresent(where);
-            if (result.problem().isEmpty() && result.where().isEmpty()) {
-                shown.change(state -> state.telling(words.say("cardscreen.stopped")));
-            }
-        } else {
-            follow(answer);
-        }
+        answer.then(
+                result -> {
+                    result.problem().ifPresent(why -> shown.change(state -> state.failed(words.say(why))));
+                    result.where().ifPresent(where);
+                    if (result.problem().isEmpty() && result.where().isEmpty()) {
+                        shown.change(state -> state.telling(words.say("cardscreen.stopped")));
+                    }
+                },
+                this::refused,
+                this::failed);
     }
 
-    private void follow(Answer<?> answer) {
-        if (answer instanceof Answer.Refused<?> refused) {
-            shown.change(state -> state.failed(words.sentence(refused.reason())));
-        } else if (answer instanceof Answer.Failed<?> failed) {
-            shown.change(state -> state.working(PrintState.Work.NONE));
-            notices.failed(failed.code());
-        }
+    private void refused(Message why) {
+        shown.change(state -> state.failed(words.sentence(why)));
+    }
+
+    private void failed(String code) {
+        shown.change(state -> state.working(PrintState.Work.NONE));
+        notices.failed(code);
     }
 
     /** Cards that the room has overtaken while they were drawn are on paper, but they are old already. */

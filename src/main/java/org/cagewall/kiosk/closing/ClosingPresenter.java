@@ -10,6 +10,8 @@ import org.cagewall.deed.VisitDeed;
 import org.cagewall.desk.Desk;
 import org.cagewall.handover.DayNote;
 import org.cagewall.kiosk.kit.RowFace;
+import org.cagewall.kiosk.kit.TagKind;
+import org.cagewall.kiosk.kit.TouchedOrWritten;
 import org.cagewall.kiosk.shell.Asking;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.shell.Navigator;
@@ -20,9 +22,14 @@ import org.cagewall.room.DayPart;
 import org.cagewall.room.LogEntry;
 import org.cagewall.room.LogQuery;
 import org.cagewall.room.Person;
+import org.cagewall.room.Reason;
+import org.cagewall.room.Sign;
+import org.cagewall.room.Visit;
 import org.cagewall.tasks.Audience;
 import org.cagewall.tasks.DailyList;
+import org.cagewall.tasks.Danger;
 import org.cagewall.tasks.Task;
+import org.cagewall.tasks.Unphoned;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 
@@ -64,22 +71,56 @@ public final class ClosingPresenter {
         List<Task> tasks = DailyList.of(desk.room(), desk.today(), Audience.SITTER);
         List<Task> open = tasks.stream().filter(Task::isOpen).toList();
         long evening = tasks.stream().filter(ClosingPresenter::isOfTheEvening).count();
-        boolean done = open.isEmpty();
+        List<Visit> unphoned = Unphoned.at(desk.room(), desk.today());
+        long undone = tasks.stream()
+                .filter(task -> task.state() == Task.State.NOT_DONE)
+                .count();
+        boolean done = open.isEmpty() && unphoned.isEmpty();
         String name = pen.holder().map(Person::name).orElse("");
         return new ClosingState(
                 words.say("closing.title"),
                 words.say(
                         "closing.subtitle",
                         words.longDay(desk.today()),
-                        tasks.size() - open.size(),
+                        tasks.size() - open.size() - undone,
                         tasks.size(),
                         tasks.size() - evening,
-                        evening),
-                words.say(done ? "closing.done" : "closing.left", done ? name : open.size()),
-                words.say(done ? "closing.done-text" : "closing.left-text"),
-                open.stream().map(this::face).toList(),
+                        evening,
+                        undone),
+                done ? words.say("closing.done", name) : words.say("closing.left", open.size() + unphoned.size()),
+                words.say(
+                        done
+                                ? undone > 0 ? "closing.done-but" : "closing.done-text"
+                                : unphoned.isEmpty() ? "closing.left-text" : "closing.left-phone",
+                        done ? undone : cages(unphoned)),
+                Stream.concat(
+                                unphoned.stream().map(this::unphoned),
+                                open.stream()
+                                        .map(task ->
+                                                new ClosingState.Left(face(task), Destination.Today.at(task.id()))))
+                        .toList(),
                 done ? ClosingState.Step.DONE : ClosingState.Step.LEFT,
                 Optional.empty());
+    }
+
+    private List<String> cages(List<Visit> visits) {
+        return visits.stream().map(visit -> desk.room().cageName(visit.cage())).toList();
+    }
+
+    /** A report that cannot wait and about which nobody has been spoken to leads to the phones. */
+    private ClosingState.Left unphoned(Visit visit) {
+        String cage = desk.room().cageName(visit.cage());
+        String signs = Sign.told(visit.signs()).stream().map(words::say).collect(Collectors.joining(", "));
+        Optional<Danger> about = visit.signs().stream()
+                .flatMap(id -> Sign.of(id).stream())
+                .flatMap(sign -> Danger.of(sign).stream())
+                .sorted()
+                .findFirst();
+        return new ClosingState.Left(
+                RowFace.of(cage, signs, words.say("closing.unphoned"))
+                        .tagged(TagKind.DIFFERENT, words.say("closing.phone"))
+                        .in(RowFace.State.DIFFERENT),
+                new Destination.Phone(about, Optional.of(cage)));
     }
 
     private RowFace face(Task task) {
@@ -91,8 +132,16 @@ public final class ClosingPresenter {
         return task.part().filter(part -> part == DayPart.EVENING).isPresent();
     }
 
+    /** To the first of what is left: a list that is done would only lead back here. */
     void toTheList() {
-        navigator.go(new Destination.Today());
+        navigator.go(shown.now().left().stream()
+                .findFirst()
+                .map(ClosingState.Left::to)
+                .orElse(new Destination.Today()));
+    }
+
+    void open(ClosingState.Left left) {
+        navigator.go(left.to());
     }
 
     void askWhy() {
@@ -104,19 +153,19 @@ public final class ClosingPresenter {
     }
 
     /** Why what is left was not done is told, for all of it at once. */
-    void tellWhy(Optional<String> reason, String inWords) {
-        String why = Stream.concat(reason.stream(), text(inWords).stream()).collect(Collectors.joining(": "));
-        if (why.isBlank()) {
-            asking.tell(Message.of("closing.why"), Message.of("closing.why-text"));
-            return;
-        }
+    void tellWhy(Optional<Reason> reason, String inWords) {
+        TouchedOrWritten.of(reason, inWords)
+                .ifPresentOrElse(
+                        this::keep, () -> asking.tell(Message.of("closing.why"), Message.of("closing.why-text")));
+    }
+
+    private void keep(TouchedOrWritten why) {
         List<VisitDeed.TaskNotDone> undone = DailyList.of(desk.room(), desk.today(), Audience.SITTER).stream()
                 .filter(Task::isOpen)
-                .map(task -> new VisitDeed.TaskNotDone(task.id(), Optional.of(why)))
+                .map(task -> new VisitDeed.TaskNotDone(task.id(), Optional.of(why.kept())))
                 .toList();
         if (!undone.isEmpty()) {
-            pen.record(
-                    undone, desk.today(), Optional.empty(), Message.of("closing.kept", undone.size()), room -> back());
+            pen.record(undone, desk.today(), why.note(), Message.of("closing.kept", undone.size()), room -> back());
         }
     }
 
@@ -138,19 +187,17 @@ public final class ClosingPresenter {
         LocalDate today = desk.today();
         desk.log(
                 LogQuery.between(today, today),
-                answer -> answer.fold(this::show, it -> cannotShow(), it -> cannotShow()));
+                answer -> answer.then(this::show, why -> cannotShow(), code -> cannotShow()));
     }
 
-    private boolean show(List<LogEntry> log) {
+    private void show(List<LogEntry> log) {
         List<ClosingState.Way> ways =
                 new SendingWords(desk.room(), words).ways(DayNote.of(desk.room(), log, desk.today()));
         shown.change(state -> state.sending(Optional.of(new ClosingState.Sending(ways, 0, 0))));
-        return true;
     }
 
-    private boolean cannotShow() {
+    private void cannotShow() {
         asking.tell(Message.of("closing.no-note"), Message.of("closing.no-note-text"));
-        return false;
     }
 
     void sendBy(int way) {

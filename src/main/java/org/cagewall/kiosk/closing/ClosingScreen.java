@@ -11,7 +11,6 @@ import org.cagewall.kiosk.kit.Choice;
 import org.cagewall.kiosk.kit.Field;
 import org.cagewall.kiosk.kit.ListRow;
 import org.cagewall.kiosk.kit.Pair;
-import org.cagewall.kiosk.kit.RowFace;
 import org.cagewall.kiosk.kit.Stack;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.kit.TouchScroll;
@@ -24,12 +23,14 @@ import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.kiosk.theme.Measure;
 import org.cagewall.kiosk.theme.Tone;
 import org.cagewall.kiosk.theme.Type;
+import org.cagewall.room.Reason;
 import org.cagewall.text.Words;
 
 /** The end of a sitter's day: what is left, a word to the owner, and a last look round. Used on the event thread. */
 public final class ClosingScreen extends Page {
 
-    private static final List<String> REASONS = List.of("no-time", "no-food", "not-sure", "other");
+    private static final List<Reason> REASONS =
+            List.of(Reason.COULD_NOT_OPEN, Reason.NO_TIME, Reason.NO_FOOD, Reason.NOT_SURE, Reason.SOMETHING_ELSE);
     private static final List<String> LAST_LOOK = List.of("doors", "water", "bin", "lights");
 
     private final Words words;
@@ -92,14 +93,14 @@ public final class ClosingScreen extends Page {
                 "growx, gaptop 8");
         stack.add(card);
         for (int i = 0; i < state.left().size(); i++) {
-            RowFace face = state.left().get(i);
-            stack.add(new ListRow("left." + i, face, () -> presenter.toTheList()));
+            ClosingState.Left left = state.left().get(i);
+            stack.add(new ListRow("left." + i, left.face(), () -> presenter.open(left)));
         }
         return new TouchScroll(words, "left", stack);
     }
 
     private JComponent why() {
-        Chips<String> chips = Chips.oneOf("why", Choice.inWords(REASONS, words, "closing.because."), chosen -> {});
+        Chips<Reason> chips = Chips.oneOf("why", Choice.of(REASONS, words, "today.why."), chosen -> {});
         Field inWords = Field.line("in-words", words.say("closing.in-words"), "");
         Card card = new Card(new MigLayout("insets 24 28 24 28, fill, wrap 1, gap 0 16", "[grow,fill]", "[][][]push[]"))
                 .leading();

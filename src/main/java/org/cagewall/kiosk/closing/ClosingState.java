@@ -3,11 +3,12 @@ package org.cagewall.kiosk.closing;
 import java.util.List;
 import java.util.Optional;
 import org.cagewall.kiosk.kit.RowFace;
+import org.cagewall.kiosk.shell.Destination;
 
 /**
  * What the end of the day shows. Immutable; any thread.
  *
- * @param left what is still open, each a line that leads back to the list
+ * @param left what is still open, the most pressing first
  * @param sending the note that is being sent to the owner
  */
 public record ClosingState(
@@ -15,13 +16,16 @@ public record ClosingState(
         String subtitle,
         String word,
         String text,
-        List<RowFace> left,
+        List<Left> left,
         Step step,
         Optional<Sending> sending) {
 
     public ClosingState {
         left = List.copyOf(left);
     }
+
+    /** Something that is left, and where a touch on it leads. */
+    public record Left(RowFace face, Destination to) {}
 
     /** How far the day is closed. */
     public enum Step {

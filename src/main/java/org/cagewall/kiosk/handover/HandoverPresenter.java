@@ -31,6 +31,7 @@ import org.cagewall.room.Absence;
 import org.cagewall.room.Cage;
 import org.cagewall.room.How;
 import org.cagewall.room.Person;
+import org.cagewall.room.Reason;
 import org.cagewall.room.Role;
 import org.cagewall.room.Room;
 import org.cagewall.text.Message;
@@ -259,7 +260,7 @@ public final class HandoverPresenter {
                         "not-needed",
                         Message.of("handover.not-needed-here"),
                         () -> pen.record(
-                                new VisitDeed.TaskNotDone(byHand.task(), Optional.of(words.say("handover.not-needed"))),
+                                new VisitDeed.TaskNotDone(byHand.task(), Optional.of(Reason.NOT_NEEDED.id())),
                                 Message.of(
                                         "handover.ready-not-needed", line.face().first()))),
                 Answer.leave("leave", Message.of("handover.go-back"))));

@@ -57,17 +57,20 @@ final class PackActs {
                     Optional.empty(),
                     HandoverState.Came.WELL));
             desk.work(book -> job.printers(), answer -> {
-                if (answer instanceof Answer.Got<List<String>> got) {
-                    packing(now -> now.with(
-                            got.value(),
-                            got.value().contains(now.printer())
-                                    ? now.printer()
-                                    : got.value().stream().findFirst().orElse("")));
-                } else {
-                    packing(now -> now.with(List.of(), ""));
-                }
+                answer.then(
+                        printers -> packing(now -> now.with(
+                                printers,
+                                printers.contains(now.printer())
+                                        ? now.printer()
+                                        : printers.stream().findFirst().orElse(""))),
+                        why -> withoutPrinter(),
+                        code -> withoutPrinter());
             });
         });
+    }
+
+    private void withoutPrinter() {
+        packing(now -> now.with(List.of(), ""));
     }
 
     private Optional<Pack> thePack() {
@@ -113,19 +116,19 @@ final class PackActs {
     }
 
     private void follow(Answer<PackJob.Result> answer, String done) {
-        if (answer instanceof Answer.Got<PackJob.Result> got) {
-            got.value().problem().ifPresent(why -> say(HandoverState.Came.NOT, words.say(why)));
-            got.value()
-                    .where()
-                    .ifPresent(where -> say(
-                            HandoverState.Came.WELL,
-                            words.say(done, where, desk.folder().path().toString())));
-        } else if (answer instanceof Answer.Refused<PackJob.Result> refused) {
-            say(HandoverState.Came.NOT, words.sentence(refused.reason()));
-        } else if (answer instanceof Answer.Failed<PackJob.Result> failed) {
-            packing(now -> now.saying(HandoverState.Came.WELL, Optional.empty()));
-            notices.failed(failed.code());
-        }
+        answer.then(
+                result -> {
+                    result.problem().ifPresent(why -> say(HandoverState.Came.NOT, words.say(why)));
+                    result.where()
+                            .ifPresent(where -> say(
+                                    HandoverState.Came.WELL,
+                                    words.say(done, where, desk.folder().path().toString())));
+                },
+                reason -> say(HandoverState.Came.NOT, words.sentence(reason)),
+                code -> {
+                    packing(now -> now.saying(HandoverState.Came.WELL, Optional.empty()));
+                    notices.failed(code);
+                });
     }
 
     private void say(HandoverState.Came how, String what) {

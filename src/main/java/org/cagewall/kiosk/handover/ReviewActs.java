@@ -32,7 +32,7 @@ import org.cagewall.text.Words;
 /** Has what happened on days away read and ticked. Free of Swing; used on the event thread. */
 final class ReviewActs {
 
-    /** What the owner reads where no days away lie behind: so many days up to today. */
+    /** What the owner reads where no days away lie behind: the last n days. */
     private static final int DAYS_READ = 7;
 
     private final Desk desk;
@@ -96,25 +96,18 @@ final class ReviewActs {
         Days days = days();
         desk.study(
                 book -> book.log(LogQuery.between(days.from(), days.to())),
-                answer -> answer.fold(this::keep, this::refused, this::failed));
+                answer -> answer.then(this::keep, this::refused, notices::failed));
     }
 
-    private boolean keep(List<LogEntry> entries) {
+    private void keep(List<LogEntry> entries) {
         log = entries;
         if (shown.now().tab() == HandoverState.Tab.WHAT_HAPPENED) {
             show();
         }
-        return true;
     }
 
-    private boolean refused(Message why) {
+    private void refused(Message why) {
         asking.tell(Message.of("handover.not-read"), why);
-        return false;
-    }
-
-    private boolean failed(String code) {
-        notices.failed(code);
-        return false;
     }
 
     private void show() {

@@ -22,6 +22,7 @@ import org.cagewall.kiosk.kit.TagKind;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.room.Answer;
 import org.cagewall.room.How;
+import org.cagewall.room.Reason;
 import org.cagewall.room.Room;
 import org.cagewall.tasks.Kind;
 import org.cagewall.text.Words;
@@ -201,7 +202,7 @@ final class ReviewWords {
 
     private String struck(Item item) {
         return item.strike()
-                .map(strike -> words.say("handover.struck", strike.by(), strike.why()))
+                .map(strike -> words.say("handover.struck", strike.by(), Reason.told(strike.why())))
                 .orElse("");
     }
 
@@ -230,7 +231,7 @@ final class ReviewWords {
         return rows;
     }
 
-    /** The same task at several cages is told of once. */
+    /** The same task at several cages is one line. */
     private String tasks(List<Undone> undone) {
         Map<String, List<Undone>> alike = undone.stream()
                 .collect(Collectors.groupingBy(

@@ -5,7 +5,7 @@ import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 import org.cagewall.kiosk.theme.Tone;
 
-/** Paints a chick in its half shell, and a young bird on a perch. Used on the event thread. */
+/** Paints a chick in its half shell, one in the hollow of the box, and a young bird on a perch. Used on the event thread. */
 final class ChickIcon {
 
     private ChickIcon() {}
@@ -23,6 +23,29 @@ final class ChickIcon {
         pen.curve(shell, 0.22f, 0.98f, 0.04f, 0.84f, 0.04f, 0.56f);
         shell.closePath();
         pen.filled(shell);
+    }
+
+    /** A sitting body with a stub of a wing and of a tail, low in a shallow hollow. */
+    static void paintInHollow(Graphics2D brush, Brush.Box box, float line) {
+        Pen pen = new Pen(brush, box, line);
+        Path2D.Float body = new Path2D.Float();
+        pen.to(body, 0.66f, 0.38f);
+        pen.curve(body, 0.84f, 0.56f, 0.86f, 0.86f, 0.62f, 0.90f);
+        pen.to(body, 0.32f, 0.90f);
+        pen.curve(body, 0.22f, 0.88f, 0.16f, 0.84f, 0.12f, 0.76f);
+        pen.curve(body, 0.20f, 0.62f, 0.30f, 0.46f, 0.42f, 0.36f);
+        body.closePath();
+        pen.filled(body);
+        Path2D.Float wing = new Path2D.Float();
+        pen.to(wing, 0.50f, 0.54f);
+        pen.curve(wing, 0.58f, 0.66f, 0.54f, 0.78f, 0.38f, 0.78f);
+        pen.drawn(wing);
+        pen.round(0.54f, 0.26f, 0.21f);
+        pen.face(0.56f, 0.26f);
+        Path2D.Float hollow = new Path2D.Float();
+        pen.to(hollow, 0.02f, 0.78f);
+        pen.curve(hollow, 0.14f, 1.00f, 0.86f, 1.00f, 0.98f, 0.78f);
+        pen.drawn(hollow);
     }
 
     static void paintOnPerch(Graphics2D brush, Brush.Box box, float line) {

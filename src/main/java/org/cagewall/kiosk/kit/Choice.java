@@ -10,18 +10,16 @@ public record Choice<T>(String name, String word, T value) {
 
     /** All of these constants, each with the word that follows the area: {@code HEN} in "birds.sex." is "birds.sex.hen". */
     public static <E extends Enum<E>> List<Choice<E>> of(E[] constants, Words words, String area) {
-        return Arrays.stream(constants)
+        return of(Arrays.asList(constants), words, area);
+    }
+
+    /** Some constants, each with the word that follows the area. */
+    public static <E extends Enum<E>> List<Choice<E>> of(List<E> constants, Words words, String area) {
+        return constants.stream()
                 .map(constant -> {
                     String name = Message.word(constant);
                     return new Choice<>(name, words.say(area + name), constant);
                 })
-                .toList();
-    }
-
-    /** All of these names, each with its words, which are its value as well. */
-    public static List<Choice<String>> inWords(List<String> names, Words words, String area) {
-        return names.stream()
-                .map(name -> new Choice<>(name, words.say(area + name), words.say(area + name)))
                 .toList();
     }
 }

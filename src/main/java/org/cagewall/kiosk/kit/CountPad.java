@@ -64,7 +64,8 @@ public final class CountPad extends Pane {
 
     private TouchButton key(String name, String text, Runnable onPress) {
         TouchButton key = TouchButton.of(ButtonKind.PLAIN, getName() + name, text, onPress)
-                .tall(64);
+                .tall(64)
+                .quick();
         key.setPreferredSize(new java.awt.Dimension(Measure.px(104), Measure.px(64)));
         return key;
     }

@@ -18,8 +18,12 @@ final class EggIcon {
 
     static void paint(Graphics2D brush, EggLook look, Brush.Box box) {
         float line = box.width() / 18f;
-        if (look == EggLook.CHICK) {
+        if (look == EggLook.HATCHLING) {
             ChickIcon.paintInShell(brush, box, line);
+            return;
+        }
+        if (look == EggLook.CHICK) {
+            ChickIcon.paintInHollow(brush, box, line);
             return;
         }
         if (look == EggLook.FLEDGED) {
@@ -69,7 +73,7 @@ final class EggIcon {
                 brush.draw(at(box, 0.56f, 0.46f, 0.72f, 0.58f));
                 brush.draw(at(box, 0.56f, 0.70f, 0.72f, 0.58f));
             }
-            case NOT_CANDLED, DUMMY, CHICK, FLEDGED -> {
+            case NOT_CANDLED, DUMMY, HATCHLING, CHICK, FLEDGED -> {
                 // Nothing to be seen inside.
             }
         }

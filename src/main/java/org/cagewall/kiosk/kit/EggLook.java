@@ -11,7 +11,9 @@ public enum EggLook {
     DUMMY,
     /** It lies in another nest now. */
     MOVED_AWAY,
-    /** A chick in the box. */
+    /** A chick on the day on which it hatched, the half shell beside it. */
+    HATCHLING,
+    /** A chick in the hollow of the box. */
     CHICK,
     /** A young bird that has left the box. */
     FLEDGED

@@ -16,7 +16,8 @@ import org.cagewall.kiosk.theme.Measure;
 
 /**
  * Makes any button fit for a wet finger: it is pressed where the finger goes down and lifts within a slip of it, never
- * by a click; a drag that scrolls takes the press back. The part paints itself. Used on the event thread.
+ * by a click; a drag that scrolls takes the press back. A finger leaves no focus behind, which a scanner's keys would
+ * press. The part paints itself. Used on the event thread.
  */
 final class FingerUI extends BasicButtonUI {
 
@@ -63,14 +64,13 @@ final class FingerUI extends BasicButtonUI {
 
         @Override
         public void mousePressed(MouseEvent event) {
-            if (!SwingUtilities.isLeftMouseButton(event) || !button.isEnabled()) {
+            if (!SwingUtilities.isLeftMouseButton(event)
+                    || !button.isEnabled()
+                    || DoubleTouch.isSecond(button, event)) {
                 return;
             }
             button.getModel().setArmed(true);
             button.getModel().setPressed(true);
-            if (button.isRequestFocusEnabled()) {
-                button.requestFocusInWindow();
-            }
         }
 
         @Override
@@ -89,6 +89,9 @@ final class FingerUI extends BasicButtonUI {
             ButtonModel model = button.getModel();
             if (event.isConsumed() || !isNear(event)) {
                 model.setArmed(false);
+            }
+            if (model.isPressed() && model.isArmed()) {
+                DoubleTouch.remember(button, event);
             }
             model.setPressed(false);
             model.setArmed(false);

@@ -38,12 +38,12 @@ record Flow(List<String> lines, Font font, int width, boolean whole) {
         return new Flow(List.copyOf(all), font, width, fits);
     }
 
-    /** The first of these fonts at which the text is whole, or the last one. */
+    /** The first of these fonts at which the text is whole and no word of it is broken, or the last one. */
     static Flow fitting(String text, List<Font> fonts, int width, int mostLines) {
         Flow flow = of(text, fonts.get(0), width, mostLines);
         for (Font font : fonts) {
             flow = of(text, font, width, mostLines);
-            if (flow.whole) {
+            if (flow.whole && longestWord(text, font) <= width) {
                 return flow;
             }
         }

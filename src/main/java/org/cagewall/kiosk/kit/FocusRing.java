@@ -45,7 +45,8 @@ public final class FocusRing {
         Brush.outline(brush, ink, Measure.px(3f), box.inset(inset), Math.max(Measure.px(3f), radius - inset));
     }
 
-    static boolean isShown(JComponent part) {
+    /** Whether the room that holds this part is worked by keys. */
+    public static boolean isShown(JComponent part) {
         JRootPane root = SwingUtilities.getRootPane(part);
         return root == null || !Boolean.FALSE.equals(root.getClientProperty(BY_KEYBOARD));
     }

@@ -5,6 +5,7 @@ import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
+import java.util.List;
 import javax.swing.JButton;
 import org.cagewall.kiosk.theme.Measure;
 import org.cagewall.kiosk.theme.Tone;
@@ -62,7 +63,10 @@ public final class ListRow extends JButton implements Legible, Tall {
 
     @Override
     public boolean isWhole() {
-        return first(getWidth()).whole() && second(getWidth()).whole() && heightFor(getWidth()) <= getHeight();
+        return isLeadWhole()
+                && first(getWidth()).whole()
+                && second(getWidth()).whole()
+                && heightFor(getWidth()) <= getHeight();
     }
 
     @Override
@@ -89,11 +93,7 @@ public final class ListRow extends JButton implements Legible, Tall {
     private void paintWords(Graphics2D brush) {
         brush.setColor(Tone.INK.color());
         if (!face.lead().isEmpty()) {
-            Flow lead = Flow.fitting(
-                    face.lead(),
-                    java.util.List.of(Type.TITLE.font(), Type.LEAD.font(), Type.TAG.font()),
-                    leadWidth() - Measure.px(16),
-                    2);
+            Flow lead = lead();
             lead.paint(brush, Measure.px(24f), (getHeight() - lead.height()) / 2f);
         }
         Flow first = first(getWidth());
@@ -123,6 +123,19 @@ public final class ListRow extends JButton implements Legible, Tall {
             brush.draw(new Line2D.Float(
                     left(), y, left() + Flow.length(flow.lines().get(i), flow.font()), y));
         }
+    }
+
+    private Flow lead() {
+        return Flow.fitting(
+                face.lead(),
+                List.of(Type.TITLE.font(), Type.LEAD.font(), Type.TAG.font(), Type.SECOND.font(), Type.MARK.font()),
+                leadWidth() - Measure.px(16),
+                2);
+    }
+
+    private boolean isLeadWhole() {
+        Flow lead = lead();
+        return lead.whole() && Flow.longestWord(face.lead(), lead.font()) <= lead.width();
     }
 
     private Flow first(int width) {

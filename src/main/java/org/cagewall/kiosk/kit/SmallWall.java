@@ -31,7 +31,7 @@ public final class SmallWall extends Pane {
 
     private record Part(WallPlan plan, int first, int last, String title) {}
 
-    /** Walls of which at most so many columns stand beside one another at the normal text size, fewer at larger ones. */
+    /** Walls with at most n columns beside one another at the normal text size, fewer at larger ones. */
     public SmallWall(Words words, String name, int mostColumns, Consumer<WallPlan.Spot> onPress) {
         super(new BorderLayout());
         this.words = words;

@@ -17,7 +17,7 @@ public final class Stack extends Pane {
         this(12);
     }
 
-    /** A stack with so many pixels, at the normal text size, between its parts. */
+    /** A stack with n pixels, at the normal text size, between its parts. */
     public Stack(int gap) {
         super(new Below(Measure.px(gap)));
     }

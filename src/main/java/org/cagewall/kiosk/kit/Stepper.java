@@ -58,7 +58,8 @@ public final class Stepper extends Pane {
                     onChange.accept(value);
                 })
                 .type(Type.MAIN)
-                .tall(64);
+                .tall(64)
+                .quick();
         button.getAccessibleContext().setAccessibleName(said);
         button.setPreferredSize(new java.awt.Dimension(Measure.px(72), Measure.px(64)));
         return button;

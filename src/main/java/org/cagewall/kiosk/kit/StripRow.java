@@ -88,7 +88,7 @@ public final class StripRow extends JButton implements Legible {
         }
     }
 
-    /** As large as leaves its words whole. */
+    /** The largest size at which no word is cut. */
     private Flow name() {
         int width = DayMarks.left() - Measure.px(12);
         List<Font> fonts = Stream.of(Type.BUTTON, Type.TAG, Type.MARK)

@@ -117,8 +117,8 @@ public final class Tile extends JButton implements Legible {
             return;
         }
         switch (face.state()) {
-            case DUE -> Tag.paint(brush, TagKind.DUE, face.foot(), footBox());
-            case LATE -> Tag.paint(brush, TagKind.LATE, face.foot(), footBox());
+            case DUE -> Tag.paint(brush, TagKind.DUE, foot(), footBox());
+            case LATE -> Tag.paint(brush, TagKind.LATE, foot(), footBox());
             default -> {
                 brush.setColor(footTone().color());
                 Flow foot = footFlow();
@@ -209,16 +209,34 @@ public final class Tile extends JButton implements Legible {
     }
 
     private Flow footFlow() {
+        return Flow.fitting(foot(), footFonts(), inner(), 1);
+    }
+
+    private List<Font> footFonts() {
         Type type = face.state() == TileFace.State.DIFFERENT ? Type.TAG : Type.SECOND;
-        return Flow.fitting(face.foot(), List.of(type.font(), Type.MARK.font()), inner(), 1);
+        return List.of(type.font(), Type.MARK.font());
+    }
+
+    /** As much of it as has room. */
+    private String foot() {
+        return Stream.concat(Stream.of(face.foot()), face.shorter().stream())
+                .filter(this::hasRoom)
+                .findFirst()
+                .orElseGet(() -> face.shorter().isEmpty()
+                        ? face.foot()
+                        : face.shorter().get(face.shorter().size() - 1));
+    }
+
+    private boolean hasRoom(String said) {
+        return switch (face.state()) {
+            case DUE -> Tag.holds(TagKind.DUE, said, inner());
+            case LATE -> Tag.holds(TagKind.LATE, said, inner());
+            default -> Flow.fitting(said, footFonts(), inner(), 1).whole();
+        };
     }
 
     private boolean footIsWhole() {
-        return switch (face.state()) {
-            case DUE -> Tag.holds(TagKind.DUE, face.foot(), inner());
-            case LATE -> Tag.holds(TagKind.LATE, face.foot(), inner());
-            default -> footFlow().whole();
-        };
+        return hasRoom(foot());
     }
 
     private int inner() {

@@ -1,5 +1,7 @@
 package org.cagewall.kiosk.kit;
 
+import java.util.List;
+
 /**
  * What a tile says: three short lines and its state. Immutable; any thread, and free of Swing.
  *
@@ -7,9 +9,19 @@ package org.cagewall.kiosk.kit;
  * @param small beside the name, such as the pair; may be empty
  * @param big the one big word, up to two lines
  * @param foot the one date or what is due; may be empty
+ * @param shorter what may be said instead of the foot, the longest first: the first that has room is shown
  * @param state how it stands out
  */
-public record TileFace(String name, String small, String big, String foot, State state) {
+public record TileFace(String name, String small, String big, String foot, List<String> shorter, State state) {
+
+    public TileFace {
+        shorter = List.copyOf(shorter);
+    }
+
+    /** A tile whose foot is never too long. */
+    public TileFace(String name, String small, String big, String foot, State state) {
+        this(name, small, big, foot, List.of(), state);
+    }
 
     /** How a tile stands out: by shape and words first. */
     public enum State {

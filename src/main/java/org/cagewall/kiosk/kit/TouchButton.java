@@ -4,23 +4,19 @@ import java.awt.Dimension;
 import java.awt.Font;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
-import java.awt.event.ActionEvent;
-import java.time.Clock;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import javax.swing.JButton;
 import org.cagewall.kiosk.theme.Measure;
 import org.cagewall.kiosk.theme.Type;
 
 /**
- * The button that everything is done with: large, forgiving of a slip, its words on one or two lines. A committing one
- * passes over a second press that follows within 400 ms. Used on the event thread.
+ * The button that everything is done with: large, forgiving of a slip, its words on one or two lines. A second
+ * touch that follows at once is passed over unless it is a quick one. Used on the event thread.
  */
 public final class TouchButton extends JButton implements Legible {
 
     private static final long serialVersionUID = 1L;
-    private static final long BOUNCE_MILLIS = 400;
     private static final int WIDEST_LINE = 320;
 
     private ButtonKind kind;
@@ -29,8 +25,6 @@ public final class TouchButton extends JButton implements Legible {
     private Shape shape = Shape.ROUNDED;
     private Arrow arrow = Arrow.NONE;
     private int tall = 56;
-    private transient Optional<Clock> clock = Optional.empty();
-    private long lastPress = Long.MIN_VALUE;
 
     private enum Shape {
         ROUNDED,
@@ -76,7 +70,7 @@ public final class TouchButton extends JButton implements Legible {
 
     /** A button with an arrow in place of words; {@code said} is its accessible name. */
     public static TouchButton arrow(Arrow arrow, String name, String said, Runnable onPress) {
-        TouchButton button = of(ButtonKind.PLAIN, name, "", onPress);
+        TouchButton button = of(ButtonKind.PLAIN, name, "", onPress).quick();
         button.arrow = arrow;
         button.getAccessibleContext().setAccessibleName(said);
         return button;
@@ -111,9 +105,9 @@ public final class TouchButton extends JButton implements Legible {
         return this;
     }
 
-    /** It records something: a second press within 400 ms by this clock is passed over. */
-    public TouchButton committing(Clock by) {
-        clock = Optional.of(by);
+    /** It counts, turns or writes: it may be touched again at once. */
+    public TouchButton quick() {
+        DoubleTouch.allow(this);
         return this;
     }
 
@@ -137,19 +131,6 @@ public final class TouchButton extends JButton implements Legible {
         if (second != null) {
             getAccessibleContext().setAccessibleName(second.isEmpty() ? getText() : getText() + ", " + second);
         }
-    }
-
-    @Override
-    protected void fireActionPerformed(ActionEvent event) {
-        if (clock.isPresent()) {
-            long now = clock.get().millis();
-            long since = now - lastPress;
-            if (lastPress != Long.MIN_VALUE && since >= 0 && since < BOUNCE_MILLIS) {
-                return;
-            }
-            lastPress = now;
-        }
-        super.fireActionPerformed(event);
     }
 
     @Override

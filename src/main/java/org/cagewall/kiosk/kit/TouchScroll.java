@@ -58,6 +58,18 @@ public final class TouchScroll extends JPanel implements Tall {
         add(turns);
     }
 
+    /**
+     * Of a part that is rows of one height: as many whole rows are shown as have this height or more, and it is turned
+     * by whole rows, so that none is ever cut.
+     *
+     * @param least the least height of a row with the gap below it, in pixels
+     */
+    public TouchScroll inRows(int rows, int least) {
+        held().rows = rows;
+        held().least = Math.max(1, least);
+        return this;
+    }
+
     /** Back to the top. */
     public void toTop() {
         pane.getViewport().setViewPosition(new Point(0, 0));
@@ -100,6 +112,7 @@ public final class TouchScroll extends JPanel implements Tall {
     @Override
     public void doLayout() {
         JComponent layer = (JComponent) getComponent(0);
+        held().place = getHeight();
         boolean more = held().heightFor(getWidth()) > getHeight();
         int side = more ? Measure.px(64) : 0;
         int gap = more ? Measure.gap() : 0;
@@ -117,8 +130,17 @@ public final class TouchScroll extends JPanel implements Tall {
     }
 
     private void turn(int way) {
-        int step = Math.max(Measure.target(), getHeight() - Measure.px(64));
+        int step = held().rows > 0
+                ? getHeight() + Measure.gap()
+                : Math.max(Measure.target(), getHeight() - Measure.px(64));
         moveBy(way * step);
+    }
+
+    private void toAWholeRow() {
+        if (held().rows > 0) {
+            int y = pane.getViewport().getViewPosition().y;
+            moveBy(Math.round(Math.round(y / held().pitch()) * held().pitch()) - y);
+        }
     }
 
     private int moveBy(int pixels) {
@@ -141,6 +163,9 @@ public final class TouchScroll extends JPanel implements Tall {
         private static final long serialVersionUID = 1L;
 
         private final JComponent part;
+        private int rows;
+        private int least = 1;
+        private int place;
 
         Held(JComponent part) {
             super(new BorderLayout());
@@ -150,7 +175,14 @@ public final class TouchScroll extends JPanel implements Tall {
         }
 
         int heightFor(int width) {
-            return Tall.of(part, width);
+            return rows > 0 ? Math.round(rows * pitch()) - Measure.gap() : Tall.of(part, width);
+        }
+
+        /** From one row to the next: so that whole rows fill the place. */
+        float pitch() {
+            int room = place + Measure.gap();
+            int shown = room / least;
+            return shown == 0 || rows <= shown ? least : (float) room / shown;
         }
 
         @Override
@@ -222,6 +254,7 @@ public final class TouchScroll extends JPanel implements Tall {
                 state = still ? State.IDLE : State.PRESSED;
             } else if (event.getID() == MouseEvent.MOUSE_RELEASED) {
                 if (state == State.DRAGGING) {
+                    toAWholeRow();
                     takeBack(event);
                     event.consume();
                 }

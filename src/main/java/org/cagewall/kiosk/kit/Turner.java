@@ -32,7 +32,7 @@ public final class Turner extends Pane {
         add(after);
     }
 
-    /** Shows what is at this place, counted from 0, of so many. */
+    /** Shows what is at this place, counted from 0, of n. */
     public void show(String text, int at, int of) {
         shown.setText(text);
         before.setEnabled(at > 0);

@@ -2,12 +2,14 @@ package org.cagewall.kiosk.kit;
 
 import java.awt.BasicStroke;
 import java.awt.Dimension;
+import java.awt.Font;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import javax.swing.JLabel;
 import org.cagewall.kiosk.theme.Measure;
 import org.cagewall.kiosk.theme.Tone;
@@ -30,6 +32,7 @@ public final class WrapLabel extends JLabel implements Legible, Tall {
     private final transient Map<Integer, Flow> flows = new HashMap<>();
     private int natural = -1;
     private Parts parts = Parts.TOGETHER;
+    private List<Type> smaller = List.of();
 
     private enum Parts {
         TOGETHER,
@@ -60,9 +63,16 @@ public final class WrapLabel extends JLabel implements Legible, Tall {
         setText(text);
     }
 
-    /** At most so many lines; more text ends in an ellipsis, and tests will say so. */
+    /** At most n lines; more text ends in an ellipsis, and tests find it. */
     public WrapLabel lines(int atMost) {
         most = atMost;
+        revalidate();
+        return this;
+    }
+
+    /** In the first of these smaller letters at which no word is broken, where its own are too large for that. */
+    public WrapLabel orSmaller(Type... others) {
+        smaller = List.of(others);
         revalidate();
         return this;
     }
@@ -203,7 +213,7 @@ public final class WrapLabel extends JLabel implements Legible, Tall {
         if (parts == Parts.LEFT_OUT) {
             return Flow.parted(getText(), List.of(type.font()), width);
         }
-        Flow full = Flow.of(getText(), type.font(), width, most);
+        Flow full = Flow.fitting(getText(), fonts(), width, most);
         if (breaking == Breaking.FULL || full.lines().size() < 2 || full.lines().size() > 4 || !full.whole()) {
             return full;
         }
@@ -212,7 +222,7 @@ public final class WrapLabel extends JLabel implements Legible, Tall {
         Flow best = full;
         while (wide - narrow > 4) {
             int middle = (narrow + wide) / 2;
-            Flow tried = Flow.of(getText(), type.font(), middle, most);
+            Flow tried = Flow.of(getText(), full.font(), middle, most);
             if (tried.whole() && tried.lines().size() == full.lines().size()) {
                 best = tried;
                 wide = middle;
@@ -223,6 +233,10 @@ public final class WrapLabel extends JLabel implements Legible, Tall {
         return best;
     }
 
+    private List<Font> fonts() {
+        return Stream.concat(Stream.of(type), smaller.stream()).map(Type::font).toList();
+    }
+
     private void forget() {
         if (flows != null) {
             flows.clear();
@@ -231,6 +245,6 @@ public final class WrapLabel extends JLabel implements Legible, Tall {
     }
 
     private int longestWord() {
-        return Math.min(Flow.longestWord(getText(), type.font()) + 1, Measure.px(200));
+        return Math.min(Flow.longestWord(getText(), fonts().get(smaller.size())) + 1, Measure.px(200));
     }
 }

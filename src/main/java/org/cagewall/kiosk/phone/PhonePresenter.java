@@ -5,19 +5,27 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.cagewall.deed.VisitDeed;
 import org.cagewall.desk.Desk;
 import org.cagewall.kiosk.kit.RowFace;
 import org.cagewall.kiosk.shell.Asking;
+import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.Shown;
 import org.cagewall.kiosk.shell.Watch;
+import org.cagewall.room.Absence;
+import org.cagewall.room.Agreement;
+import org.cagewall.room.Cage;
+import org.cagewall.room.Call;
+import org.cagewall.room.CallMatter;
 import org.cagewall.room.LogEntry;
 import org.cagewall.room.LogQuery;
+import org.cagewall.room.Reached;
+import org.cagewall.room.Room;
 import org.cagewall.tasks.Alarms;
 import org.cagewall.tasks.Danger;
+import org.cagewall.tasks.Unphoned;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 
@@ -32,18 +40,18 @@ public final class PhonePresenter {
     private final Pen pen;
     private final Asking asking;
     private final Words words;
-    private final Optional<Danger> about;
+    private final Destination.Phone here;
     private final Shown<PhoneState> shown;
     private final Watch watch;
     private List<LogEntry> calls = List.of();
 
     public PhonePresenter(
-            Desk desk, Pen pen, Asking asking, Words words, Optional<Danger> about, Consumer<PhoneState> view) {
+            Desk desk, Pen pen, Asking asking, Words words, Destination.Phone here, Consumer<PhoneState> view) {
         this.desk = desk;
         this.pen = pen;
         this.asking = asking;
         this.words = words;
-        this.about = about;
+        this.here = here;
         this.watch = new Watch(desk, this::refresh);
         this.shown = new Shown<>(state(), view);
     }
@@ -55,18 +63,15 @@ public final class PhonePresenter {
     private void refresh() {
         shown.change(state -> state().telling(state.call()));
         LocalDate today = desk.today();
-        desk.log(
-                LogQuery.between(today.minusDays(DAYS_OF_CALLS), today),
-                answer -> answer.fold(this::keep, refused -> false, failed -> false));
+        desk.log(LogQuery.between(today.minusDays(DAYS_OF_CALLS), today), pen.reading(this::keep));
     }
 
-    private boolean keep(List<LogEntry> log) {
+    private void keep(List<LogEntry> log) {
         calls = log.stream()
                 .filter(entry -> entry.deed().equals("phoned") && !entry.isStruck())
                 .limit(MOST_CALLS)
                 .toList();
         shown.change(state -> state().telling(state.call()));
-        return true;
     }
 
     private PhoneState state() {
@@ -74,10 +79,10 @@ public final class PhonePresenter {
         return new PhoneState(
                 words.say("phone.title"),
                 words.say(alarms.phones().isEmpty() ? "phone.nobody" : "danger.next"),
-                about.map(alarms::phones).orElse(alarms.phones()).stream()
+                here.about().map(alarms::phones).orElse(alarms.phones()).stream()
                         .map(this::person)
                         .toList(),
-                alarms.rules().stream().map(words::say).toList(),
+                desk.room().agreedOn(desk.today()).stream().map(this::agreed).toList(),
                 calls.stream().map(this::call).toList(),
                 Optional.empty());
     }
@@ -95,6 +100,14 @@ public final class PhonePresenter {
                 phone.number().orElseGet(() -> words.say("phone.no-number")));
     }
 
+    private RowFace agreed(Call call) {
+        String cage = call.cage().map(desk.room()::cageName).orElse("");
+        return RowFace.of(
+                cage,
+                words.say(call.agreement()),
+                call.note().orElseGet(() -> words.say(CallMatter.told(call.matter()))));
+    }
+
     private RowFace call(LogEntry entry) {
         String when = words.shortDay(entry.day())
                 + entry.at().map(at -> " " + words.time(at)).orElse("");
@@ -109,22 +122,89 @@ public final class PhonePresenter {
         shown.change(state -> state.telling(Optional.empty()));
     }
 
+    /**
+     * What was touched and written of a call.
+     *
+     * @param agreed what was agreed, by touch
+     * @param lasts until when that holds
+     * @param inWords what else there is to say
+     */
+    record Told(
+            Optional<Reached> reached,
+            Optional<CallMatter> about,
+            Optional<String> cage,
+            Optional<Agreement> agreed,
+            Lasts lasts,
+            String inWords) {}
+
+    /** Until when something agreed holds. */
+    enum Lasts {
+        TODAY,
+        TOMORROW,
+        OWNER_BACK;
+
+        String word() {
+            return Message.word(this);
+        }
+    }
+
     /** What the call was about and what was agreed is told. */
-    void tell(PhoneState.Person person, Optional<String> choice, String inWords, String agreed) {
-        String about = Stream.concat(choice.stream(), text(inWords).stream()).collect(Collectors.joining(": "));
-        if (about.isBlank()) {
+    void tell(PhoneState.Person person, Told told) {
+        if (told.about().isEmpty()
+                || told.about().filter(about -> about == CallMatter.OTHER).isPresent()
+                        && text(told.inWords()).isEmpty()) {
             asking.tell(Message.of("phone.about-what"), Message.of("phone.about-what-text"));
+            return;
+        }
+        if (told.reached().isEmpty()) {
+            asking.tell(Message.of("phone.reached-what"), Message.of("phone.reached-what-text"));
             return;
         }
         String who = person.name()
                 .substring(0, Math.min(LONGEST_NAME, person.name().length()))
                 .strip();
+        Optional<String> agreed = told.agreed().map(Agreement::word);
         pen.record(
-                List.of(new VisitDeed.Phoned(who, about, text(agreed))),
+                List.of(new VisitDeed.Phoned(
+                        told.cage(),
+                        who,
+                        told.about().orElse(CallMatter.OTHER).word(),
+                        agreed,
+                        told.reached(),
+                        agreed.map(it -> lastDay(told.lasts())))),
                 desk.today(),
-                Optional.empty(),
-                Message.of("phone.kept", who),
+                text(told.inWords()),
+                Message.of("phone.kept-" + told.reached().orElse(Reached.SPOKE).word(), who),
                 room -> back());
+    }
+
+    private LocalDate lastDay(Lasts lasts) {
+        LocalDate today = desk.today();
+        return switch (lasts) {
+            case TODAY -> today;
+            case TOMORROW -> today.plusDays(1);
+            case OWNER_BACK -> desk.room().absenceOn(today).map(Absence::last).orElse(today);
+        };
+    }
+
+    /** What the call is about, where one came from an alarm or a report. */
+    Optional<CallMatter> about() {
+        return here.about().map(Danger::matter);
+    }
+
+    Optional<String> cage() {
+        return here.cage();
+    }
+
+    /** The cages of the walk, those that were reported and that nobody has phoned about first. */
+    List<String> cages() {
+        Room room = desk.room();
+        List<String> reported = Unphoned.at(room, desk.today()).stream()
+                .map(visit -> room.cageName(visit.cage()))
+                .toList();
+        return Stream.concat(reported.stream(), room.walk().map(Cage::name))
+                .distinct()
+                .toList();
     }
 
     private static Optional<String> text(String said) {

@@ -2,6 +2,7 @@ package org.cagewall.kiosk.phone;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javax.swing.JComponent;
 import net.miginfocom.swing.MigLayout;
 import org.cagewall.desk.Desk;
@@ -16,31 +17,37 @@ import org.cagewall.kiosk.kit.Stack;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.kit.TouchScroll;
 import org.cagewall.kiosk.kit.WrapLabel;
+import org.cagewall.kiosk.shell.AlarmButtons;
 import org.cagewall.kiosk.shell.Asking;
+import org.cagewall.kiosk.shell.Destination;
+import org.cagewall.kiosk.shell.Navigator;
 import org.cagewall.kiosk.shell.Page;
 import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.kiosk.theme.Measure;
 import org.cagewall.kiosk.theme.Tone;
 import org.cagewall.kiosk.theme.Type;
-import org.cagewall.tasks.Danger;
+import org.cagewall.room.Agreement;
+import org.cagewall.room.CallMatter;
+import org.cagewall.room.Reached;
+import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 
 /** Whom to phone, in numbers that are read from across the room. Used on the event thread. */
 public final class PhoneScreen extends Page {
 
-    private static final List<String> ABOUT = List.of("ill", "dead", "loose", "heat", "food", "other");
-
     private final Words words;
     private final PhonePresenter presenter;
+    private final Navigator navigator;
 
-    public PhoneScreen(Desk desk, Pen pen, Asking asking, Words words, Optional<Danger> about) {
+    public PhoneScreen(Desk desk, Pen pen, Navigator navigator, Asking asking, Words words, Destination.Phone here) {
         super(new MigLayout(
                 "insets 0, fill, gap 20",
                 Measure.isLargest() ? "[grow,fill]" : "[grow,fill][400!,fill]",
                 "[grow,fill]"));
         this.words = words;
-        presenter = new PhonePresenter(desk, pen, asking, words, about, this::render);
+        presenter = new PhonePresenter(desk, pen, asking, words, here, this::render);
+        this.navigator = navigator;
     }
 
     @Override
@@ -89,14 +96,28 @@ public final class PhoneScreen extends Page {
     }
 
     private JComponent call(PhoneState.Person person) {
-        Chips<String> chips = Chips.oneOf("about", Choice.inWords(ABOUT, words, "phone.about."), chosen -> {});
+        Chips<Reached> reached = Chips.oneOf("reached", choices("phone.reached.", Reached.values()), chosen -> {});
+        Chips<CallMatter> about = Chips.oneOf("about", choices("phone.about.", CallMatter.values()), chosen -> {});
+        Chips<Optional<String>> cage = Chips.oneOf("cage", cages(), chosen -> {});
+        Chips<Agreement> agreed = Chips.oneOf("agreed", choices("phone.agreed.", Agreement.values()), chosen -> {});
+        Chips<PhonePresenter.Lasts> lasts = Chips.oneOf(
+                        "lasts", choices("phone.lasts.", PhonePresenter.Lasts.values()), chosen -> {})
+                .choose(List.of(PhonePresenter.Lasts.OWNER_BACK));
         Field inWords = Field.line("in-words", words.say("phone.in-words"), "");
-        Field agreed = Field.line("agreed", words.say("phone.agreed"), "");
+        presenter.about().ifPresent(matter -> about.choose(List.of(matter)));
+        presenter.cage().ifPresent(name -> cage.choose(List.of(Optional.of(name))));
         Stack stack = new Stack(16);
         stack.add(new WrapLabel(words.say("phone.about-title", person.name()), Type.TITLE, Tone.INK));
-        stack.add(chips);
-        stack.add(inWords);
+        stack.add(reached);
+        stack.add(asked("phone.about"));
+        stack.add(about);
+        stack.add(asked("phone.cage"));
+        stack.add(cage);
+        stack.add(asked("phone.agreed"));
         stack.add(agreed);
+        stack.add(asked("phone.lasts"));
+        stack.add(lasts);
+        stack.add(inWords);
         Card card = new Card(
                         new MigLayout("insets 24 28 24 28, fill, wrap 1, gap 0 16", "[grow,fill]", "[grow,fill][]"))
                 .leading();
@@ -107,19 +128,44 @@ public final class PhoneScreen extends Page {
                                 ButtonKind.MAIN,
                                 "record",
                                 words.say("phone.record"),
-                                () -> presenter.tell(person, chips.one(), inWords.value(), agreed.value())),
+                                () -> presenter.tell(
+                                        person,
+                                        new PhonePresenter.Told(
+                                                reached.one(),
+                                                about.one(),
+                                                cage.one().flatMap(it -> it),
+                                                agreed.one(),
+                                                lasts.one().orElse(PhonePresenter.Lasts.OWNER_BACK),
+                                                inWords.value()))),
                         TouchButton.of(ButtonKind.OUTLINED, "back", words.say("phone.back"), () -> presenter.back())),
                 "growx");
         return card;
     }
 
+    private WrapLabel asked(String key) {
+        return new WrapLabel(words.say(key), Type.BUTTON, Tone.SOFT);
+    }
+
+    private <E extends Enum<E>> List<Choice<E>> choices(String area, E[] all) {
+        return Stream.of(all)
+                .map(each -> new Choice<>(Message.word(each), words.say(area + Message.word(each)), each))
+                .toList();
+    }
+
+    private List<Choice<Optional<String>>> cages() {
+        Stream<Choice<Optional<String>>> none =
+                Stream.of(new Choice<>("none", words.say("phone.no-cage"), Optional.empty()));
+        return Stream.concat(none, presenter.cages().stream().map(cage -> new Choice<>(cage, cage, Optional.of(cage))))
+                .toList();
+    }
+
     private JComponent side(PhoneState state) {
         Stack stack = new Stack(12);
         stack.add(new WrapLabel(words.say("phone.when"), Type.ACTION, Tone.INK));
-        for (String rule : state.rules()) {
-            Card card = new Card(new MigLayout("insets 12 16 12 16, fillx", "[grow,fill]")).attention();
-            card.add(new WrapLabel(rule, Type.TAG, Tone.ATTENTION_INK), "growx, wmin 0");
-            stack.add(card);
+        stack.add(new AlarmButtons(words, danger -> navigator.go(new Destination.Alarm(Optional.of(danger)))));
+        if (!state.agreed().isEmpty()) {
+            stack.add(new WrapLabel(words.say("phone.holds"), Type.BUTTON, Tone.SOFT));
+            state.agreed().forEach(agreed -> stack.add(call(agreed)));
         }
         if (!state.calls().isEmpty()) {
             stack.add(new WrapLabel(words.say("phone.calls"), Type.BUTTON, Tone.SOFT));

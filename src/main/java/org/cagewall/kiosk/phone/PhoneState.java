@@ -8,7 +8,7 @@ import org.cagewall.kiosk.kit.RowFace;
  * What the page of phones shows. Immutable; any thread.
  *
  * @param people whom to phone, the first first
- * @param rules when to stop and phone
+ * @param agreed what was agreed by phone and holds
  * @param calls the last calls, the newest first
  * @param call whose call is being told
  */
@@ -16,13 +16,13 @@ public record PhoneState(
         String title,
         String subtitle,
         List<Person> people,
-        List<String> rules,
+        List<RowFace> agreed,
         List<RowFace> calls,
         Optional<Person> call) {
 
     public PhoneState {
         people = List.copyOf(people);
-        rules = List.copyOf(rules);
+        agreed = List.copyOf(agreed);
         calls = List.copyOf(calls);
     }
 
@@ -34,6 +34,6 @@ public record PhoneState(
     public record Person(String name, String said, String number) {}
 
     PhoneState telling(Optional<Person> of) {
-        return new PhoneState(title, subtitle, people, rules, calls, of);
+        return new PhoneState(title, subtitle, people, agreed, calls, of);
     }
 }

@@ -181,7 +181,7 @@ public final class Lookout {
     }
 
     private void begun(Answer<Looking.Begun> answer) {
-        answer.fold(
+        answer.then(
                 begun -> {
                     now = new Status(now.look(), now.line(), begun.all(), begun.chosen());
                     if (begun.chosen().isPresent()) {
@@ -190,9 +190,8 @@ public final class Lookout {
                     } else {
                         stop(Look.TROUBLED, begun.trouble().orElseGet(() -> Message.of("scan.camera.none")));
                     }
-                    return true;
                 },
-                refused -> false,
+                why -> stop(Look.TROUBLED, why),
                 this::broke);
     }
 
@@ -220,7 +219,7 @@ public final class Lookout {
 
     private void looked(Answer<Looking.Glance> answer) {
         turn = Turn.IDLE;
-        answer.fold(
+        answer.then(
                 glance -> {
                     if (glance instanceof Looking.Glance.Saw saw) {
                         saw(saw);
@@ -229,9 +228,8 @@ public final class Lookout {
                     } else {
                         stop(now.look(), now.line());
                     }
-                    return true;
                 },
-                refused -> false,
+                why -> stop(Look.TROUBLED, why),
                 this::broke);
     }
 
@@ -267,9 +265,8 @@ public final class Lookout {
         }
     }
 
-    private boolean broke(String code) {
+    private void broke(String code) {
         stop(Look.TROUBLED, Message.of("scanscreen.broke", code));
-        return false;
     }
 
     private void stop(Look look, Message line) {

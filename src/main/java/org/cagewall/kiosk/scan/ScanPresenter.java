@@ -1,6 +1,5 @@
 package org.cagewall.kiosk.scan;
 
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -16,7 +15,7 @@ final class ScanPresenter implements Lookout.Watcher {
 
     /** When a touch makes the camera look again. */
     private static final Set<Lookout.Look> OFFERED =
-            EnumSet.of(Lookout.Look.OFF, Lookout.Look.TROUBLED, Lookout.Look.RESTING);
+            Set.of(Lookout.Look.OFF, Lookout.Look.TROUBLED, Lookout.Look.RESTING);
 
     private final Desk desk;
     private final Lookout lookout;

@@ -14,6 +14,7 @@ import org.cagewall.desk.Desk;
 import org.cagewall.kiosk.shell.Notices;
 import org.cagewall.kiosk.shell.Shown;
 import org.cagewall.kiosk.shell.Watch;
+import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 
 /** Has a backup written into the data folder, named by its day. Used on the event thread; the work is done aside. */
@@ -54,28 +55,32 @@ final class BackupPresenter {
     }
 
     private void follow(Answer<Archive.Kept> answer, Path target) {
-        if (answer instanceof Answer.Got<Archive.Kept> got) {
-            shown.change(state -> state.saying(words.say(
-                    "setup.backed-up",
-                    got.value().entries(),
-                    target.getFileName().toString())));
-            look();
-        } else if (answer instanceof Answer.Refused<Archive.Kept> refused) {
-            shown.change(state -> state.wrong(words.sentence(refused.reason())));
-        } else if (answer instanceof Answer.Failed<Archive.Kept> failed) {
-            shown.change(BackupState::atRest);
-            notices.failed(failed.code());
-        }
+        answer.then(
+                kept -> {
+                    shown.change(state -> state.saying(words.say(
+                            "setup.backed-up",
+                            kept.entries(),
+                            target.getFileName().toString())));
+                    look();
+                },
+                this::refused,
+                this::failed);
+    }
+
+    private void refused(Message why) {
+        shown.change(state -> state.wrong(words.sentence(why)));
+    }
+
+    private void failed(String code) {
+        shown.change(BackupState::atRest);
+        notices.failed(code);
     }
 
     private void look() {
-        desk.work(book -> kept(), answer -> {
-            if (answer instanceof Answer.Got<List<String>> got) {
-                shown.change(state -> state.having(got.value()));
-            } else if (answer instanceof Answer.Failed<List<String>> failed) {
-                notices.failed(failed.code());
-            }
-        });
+        desk.work(
+                book -> kept(),
+                answer -> answer.then(
+                        names -> shown.change(state -> state.having(names)), this::refused, notices::failed));
     }
 
     private List<String> kept() {

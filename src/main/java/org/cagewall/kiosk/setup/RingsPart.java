@@ -20,7 +20,9 @@ import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.kiosk.theme.Tone;
 import org.cagewall.kiosk.theme.Type;
+import org.cagewall.room.RingBody;
 import org.cagewall.room.RingLoss;
+import org.cagewall.room.RingsOf;
 import org.cagewall.text.Words;
 
 /** The rings there are on the left; on the right those that are added, and one that is written off. Event thread. */
@@ -53,8 +55,10 @@ final class RingsPart extends Part {
     }
 
     private void render(RingsState state) {
-        boolean others = before.filter(
-                        old -> old.stocks().equals(state.stocks()) && old.next().equals(state.next()))
+        boolean others = before.filter(old -> old.stocks().equals(state.stocks())
+                        && old.next().equals(state.next())
+                        && old.of() == state.of()
+                        && old.body().equals(state.body()))
                 .isEmpty();
         if (others) {
             fillList(state);
@@ -91,6 +95,7 @@ final class RingsPart extends Part {
         Field last = problem.about("last", Field.line("last", words.say("setup.ring-last"), order.last()));
         Field size = problem.about("size", Field.line("size", words.say("setup.ring-size"), order.size()));
         Field form = problem.about("form", Field.line("form", words.say("setup.ring-form"), order.form()));
+        Field colour = problem.about("colour", Field.line("colour", words.say("setup.ring-colour"), order.colour()));
         Pane numbers = new Pane(new MigLayout(
                 "insets 0, fillx, gap 16 0", "[grow 1,fill,sizegroup half][grow 1,fill,sizegroup half]", "[top]"));
         numbers.add(first, "wmin 0");
@@ -101,15 +106,29 @@ final class RingsPart extends Part {
                 size,
                 form,
                 new WrapLabel(words.say("setup.ring-form-text"), Type.SECOND, Tone.SOFT),
+                colour,
                 numbers,
                 TouchButton.of(
                                 ButtonKind.MAIN,
                                 "add-rings",
                                 words.say("setup.add-rings"),
                                 () -> presenter.add(new RingsState.Order(
-                                        year.value(), size.value(), form.value(), first.value(), last.value())))
+                                        year.value(),
+                                        size.value(),
+                                        form.value(),
+                                        colour.value(),
+                                        first.value(),
+                                        last.value())))
                         .type(Type.LEAD)
                         .tall(72)));
+        side.add(card(
+                new WrapLabel(words.say("setup.ring-body"), Type.LEAD, Tone.INK),
+                Chips.oneOf("ring-body", Choice.of(RingBody.values(), words, "word.ringbody."), presenter::body)
+                        .choose(state.body().stream().toList()),
+                new WrapLabel(words.say("setup.ring-body-text"), Type.SECOND, Tone.SOFT),
+                new WrapLabel(words.say("setup.rings-of"), Type.LEAD, Tone.INK),
+                Chips.oneOf("rings-of", Choice.of(RingsOf.values(), words, "word.ringsof."), presenter::of)
+                        .choose(List.of(state.of()))));
         Field ring = problem.about("off", Field.line("off", words.say("setup.ring-off"), ""));
         Chips<RingLoss> why = Chips.oneOf("why", Choice.of(RingLoss.values(), words, "word.ringloss."), any -> {})
                 .choose(List.of(RingLoss.SPOILT));

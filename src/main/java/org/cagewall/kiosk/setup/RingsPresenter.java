@@ -3,17 +3,18 @@ package org.cagewall.kiosk.setup;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import org.cagewall.almanac.RingColour;
 import org.cagewall.almanac.RingLedger;
-import org.cagewall.almanac.RingYears;
 import org.cagewall.deed.CardDeed;
+import org.cagewall.deed.RoomDeed;
 import org.cagewall.desk.Desk;
 import org.cagewall.kiosk.kit.Problem;
 import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.Shown;
 import org.cagewall.kiosk.shell.Watch;
+import org.cagewall.room.RingBody;
 import org.cagewall.room.RingLoss;
 import org.cagewall.room.RingStock;
+import org.cagewall.room.RingsOf;
 import org.cagewall.room.Room;
 import org.cagewall.room.Settings;
 import org.cagewall.text.Message;
@@ -22,7 +23,7 @@ import org.cagewall.text.Words;
 /** Keeps the rings: those bought, and those written off. Used on the event thread. */
 final class RingsPresenter {
 
-    private static final String USUAL_ORDER = "50";
+    private static final int USUAL_ORDER = 50;
 
     private final Desk desk;
     private final Pen pen;
@@ -49,6 +50,9 @@ final class RingsPresenter {
             wrong("size", wrongSize.get());
         } else if (wrongForm.isPresent() || !RingStock.isForm(order.form().strip())) {
             wrong("form", wrongForm.orElse("setup.write-ring-form"));
+        } else if (!order.colour().isBlank()
+                && Names.wrong(order.colour(), "setup.write-ring-colour").isPresent()) {
+            wrong("colour", "setup.write-ring-colour");
         } else if (!isNumber(order.first())) {
             wrong("first", "setup.write-number");
         } else if (!isNumber(order.last())) {
@@ -62,9 +66,25 @@ final class RingsPresenter {
                             order.size().strip(),
                             number(order.first()),
                             number(order.last()),
-                            Optional.of(order.form().strip())),
+                            Optional.of(order.form().strip()),
+                            Optional.of(order.colour().strip()).filter(colour -> !colour.isEmpty())),
                     Message.of("setup.done.rings", number(order.last()) - number(order.first()) + 1));
         }
+    }
+
+    /** Whose rings they are: their page of colours holds, if it is known. */
+    void body(RingBody body) {
+        set(new RoomDeed.RingsSet(Optional.empty(), Optional.of(body)));
+    }
+
+    /** Of which year rings are when they are issued. */
+    void of(RingsOf of) {
+        set(new RoomDeed.RingsSet(Optional.of(of), Optional.empty()));
+    }
+
+    private void set(RoomDeed.RingsSet deed) {
+        pen.record(
+                List.of(deed), desk.today(), Optional.empty(), Message.of("setup.done.rings-set"), room -> refresh());
     }
 
     private static boolean isNumber(String written) {
@@ -102,11 +122,17 @@ final class RingsPresenter {
         Room room = desk.room();
         RingLedger ledger = RingLedger.of(room);
         Settings settings = room.settings();
-        int year = RingYears.ringYear(desk.today(), settings.ringsIssued());
-        String next = ledger.next(desk.today(), settings.ringsIssued())
+        int year = settings.ringIssue().ringYear(desk.today());
+        String next = ledger.next(desk.today(), settings.ringIssue(), settings.species())
                 .map(ring -> words.say("setup.next-ring", ring))
-                .orElseGet(() -> words.say("setup.no-ring-left", Integer.toString(year)));
-        return new RingsState(ledger.lines().stream().map(this::stock).toList(), next, order(room, year), problem);
+                .orElseGet(() -> words.say("setup.no-ring-left", Integer.toString(year), settings.species()));
+        return new RingsState(
+                ledger.lines().stream().map(this::stock).toList(),
+                next,
+                order(room, year),
+                settings.ringIssue().of(),
+                settings.rings().body(),
+                problem);
     }
 
     private RingsState.Stock stock(RingLedger.Line line) {
@@ -116,7 +142,7 @@ final class RingsPresenter {
                 year + "-" + stock.first(),
                 Integer.toString(line.left().size()),
                 line.colour()
-                        .map(colour -> words.say("setup.stock", year, colour(stock.year(), colour), stock.size()))
+                        .map(colour -> words.say("setup.stock", year, colour.word(), stock.size()))
                         .orElseGet(() -> words.say("setup.stock-plain", year, stock.size())),
                 words.say(
                         "setup.stock-line",
@@ -124,12 +150,6 @@ final class RingsPresenter {
                         stock.ring(stock.last()),
                         line.worn(),
                         line.writtenOff()));
-    }
-
-    /** Another body's colour beside the world body's, since the owner's society may belong to either. */
-    private String colour(int year, RingColour worlds) {
-        List<RingColour> elsewhere = RingYears.elsewhere(year);
-        return words.say("setup.stock-colours", worlds, elsewhere.size(), elsewhere);
     }
 
     /** The next order is like the last one, a year on where there are rings of this year already. */
@@ -140,7 +160,24 @@ final class RingsPresenter {
                 .orElse(year);
         String form = before.map(stock -> stock.form().replace(twoDigits(stock.year()), twoDigits(of)))
                 .orElse(RingStock.usualForm(of));
-        return new RingsState.Order(of, before.map(RingStock::size).orElse(""), form, "1", USUAL_ORDER);
+        String size = before.map(RingStock::size).orElse("");
+        return new RingsState.Order(
+                of,
+                size,
+                form,
+                "",
+                Integer.toString(firstFree(room, of, size)),
+                Integer.toString(firstFree(room, of, size) + USUAL_ORDER - 1));
+    }
+
+    /** Each size of a year has numbers of its own: the first that comes after those there are. */
+    private static int firstFree(Room room, int year, String size) {
+        return room.rings().stream()
+                        .filter(stock -> stock.year() == year && stock.size().equals(size))
+                        .mapToInt(RingStock::last)
+                        .max()
+                        .orElse(0)
+                + 1;
     }
 
     private static String twoDigits(int year) {

@@ -21,10 +21,6 @@ public record Answer(String name, ButtonKind kind, Message text, Runnable then) 
         return new Answer(name, ButtonKind.OUTLINED, text, then);
     }
 
-    public static Answer urgent(String name, Message text, Runnable then) {
-        return new Answer(name, ButtonKind.URGENT, text, then);
-    }
-
     /** An answer after which nothing happens. */
     public static Answer leave(String name, Message text) {
         return new Answer(name, ButtonKind.OUTLINED, text, () -> {});

@@ -19,7 +19,7 @@ public enum Breadth {
         return this == WHOLE && Measure.isRoomy();
     }
 
-    /** The part of so many that stand side by side in a whole screen of the normal text size. */
+    /** Of n parts side by side in a whole screen of the normal text size, how many fit. */
     public int columns(int most) {
         return Math.max(1, most * good / WHOLE.good * 100 / Measure.px(100));
     }

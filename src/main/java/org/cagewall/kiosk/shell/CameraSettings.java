@@ -11,7 +11,7 @@ import java.util.Properties;
  * @param camera the id of the camera that was chosen last; empty before any was
  * @param small whether the small view stays on
  * @param folder pictures that stand in for a camera
- * @param rate so many of them a second
+ * @param rate pictures a second
  */
 public record CameraSettings(String camera, SmallView small, Optional<Path> folder, double rate) {
 

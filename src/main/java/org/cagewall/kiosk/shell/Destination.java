@@ -1,6 +1,9 @@
 package org.cagewall.kiosk.shell;
 
+import java.time.LocalDate;
 import java.util.Optional;
+import org.cagewall.room.DayPart;
+import org.cagewall.room.How;
 import org.cagewall.tasks.Danger;
 
 /** Where one can go in the kiosk. Immutable; any thread, and free of Swing. */
@@ -48,8 +51,44 @@ public sealed interface Destination {
         BY_SCAN
     }
 
-    /** The day's list. */
-    record Today() implements Destination {}
+    /** The day's list, begun with one of its lines or with the next. */
+    record Today(Optional<String> task) implements Destination {
+
+        public Today() {
+            this(Optional.empty());
+        }
+
+        public static Today at(String task) {
+            return new Today(Optional.of(task));
+        }
+
+        @Override
+        public Destination section() {
+            return new Today();
+        }
+
+        @Override
+        public Destination comingBack() {
+            return new Today();
+        }
+    }
+
+    /**
+     * What is different at a cage, touched sign by sign.
+     *
+     * @param part the round of the day on which it was seen, where that is known
+     * @param how how the cage's page was reached
+     * @param day on which it was seen
+     * @param from where one was and comes back to
+     */
+    record Different(String cage, Optional<DayPart> part, How how, LocalDate day, Destination from)
+            implements Destination {
+
+        @Override
+        public Destination section() {
+            return new Today();
+        }
+    }
 
     /** What is to come. */
     record Ahead() implements Destination {}
@@ -90,15 +129,32 @@ public sealed interface Destination {
     record Setup() implements Destination {}
 
     /** Whom to phone and when, about a danger in the order that is right for it. */
-    record Phone(Optional<Danger> about) implements Destination {
+    record Phone(Optional<Danger> about, Optional<String> cage) implements Destination {
 
         public Phone() {
             this(Optional.empty());
         }
 
+        public Phone(Optional<Danger> about) {
+            this(about, Optional.empty());
+        }
+
         @Override
         public Destination section() {
             return new Phone();
+        }
+    }
+
+    /** What to do when something goes wrong: one of the dangers, or all of them to choose from. */
+    record Alarm(Optional<Danger> danger) implements Destination {
+
+        public Alarm() {
+            this(Optional.empty());
+        }
+
+        @Override
+        public Destination section() {
+            return new Alarm();
         }
     }
 

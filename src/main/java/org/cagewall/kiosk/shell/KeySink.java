@@ -16,7 +16,7 @@ public interface KeySink {
     /**
      * A character was typed into a field, which gets it at once unless it is taken.
      *
-     * @param takeOut takes so many characters that were typed just before this one out of the field again, and puts back
+     * @param takeOut takes the n characters typed just before this one out of the field again, and puts back
      *     what they had replaced
      * @return whether it was taken, so that the field does not get it
      */

@@ -6,26 +6,27 @@ import java.awt.KeyboardFocusManager;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
-import java.util.OptionalLong;
+import java.util.Optional;
+import java.util.Set;
 import java.util.function.LongSupplier;
 import javax.swing.text.JTextComponent;
 
 /**
- * Hears every key before the part that has the keyboard: a scanner that types, Escape, a pasted picture, and Tab, which
- * brings the focus ring back. Used on the event thread.
+ * Hears every key before the part that has the keyboard, and tells a hand from a scanner that types: what may belong to
+ * a code is heard by the sinks and reaches nothing else, pressed, typed or released. A key that does something (Space,
+ * Enter, Tab, Escape, a paste) is held back until it has stood alone for a moment. Used on the event thread.
  */
 final class Keys implements KeyEventDispatcher {
-
-    /** Common practice, no source: keys begin to repeat within less than a second. */
-    private static final long HELD_NANOS = 1_000_000_000L;
 
     private final List<KeySink> sinks = new ArrayList<>();
     private final LongSupplier nanos;
     private final Commands commands;
     private final Written written = new Written();
-    private Enter enter = Enter.FREE;
-    private OptionalLong lastTaken = OptionalLong.empty();
+    private final Set<Integer> passedOver = new HashSet<>();
+    private Optional<HeldKey> held = Optional.empty();
+    private Optional<Long> lastOfText = Optional.empty();
 
     /** What the shell does on a key. */
     interface Commands {
@@ -35,12 +36,14 @@ final class Keys implements KeyEventDispatcher {
         /** A paste; says whether a picture was there to be taken. */
         boolean paste();
 
-        void movedByKey();
-    }
+        /** A key is to move the focus; says whether it has been put on a first part instead. */
+        boolean movesByKey();
 
-    private enum Enter {
-        FREE,
-        TAKEN
+        /** Whether the room is worked by keys just now: else Space and Enter press nothing. */
+        boolean isByKeys();
+
+        /** Has {@link Keys#quiet} called after this while, and no sooner. */
+        void wake(long nanos);
     }
 
     Keys(LongSupplier nanos, Commands commands) {
@@ -62,45 +65,126 @@ final class Keys implements KeyEventDispatcher {
         };
     }
 
-    private boolean typed(KeyEvent event) {
-        if (event.getKeyChar() == '\n' || event.getKeyChar() == '\r') {
-            return enter == Enter.TAKEN;
+    private boolean pressed(KeyEvent event) {
+        if (isModifier(event)) {
+            return false;
         }
-        return isPlain(event) && offer(event.getKeyChar());
+        if (isEnter(event) && isPlain(event) && offer('\n')) {
+            return passOver(event);
+        }
+        Optional<Doing> doing = doing(event);
+        if (doing.isPresent()) {
+            return isAmidText() || held.isPresent() ? passOver(event) : hold(event, doing.get());
+        }
+        dropHeld();
+        boolean writes = isPlain(event) && event.getKeyChar() != KeyEvent.CHAR_UNDEFINED;
+        return !isField() && (writes || isAmidText()) && passOver(event);
     }
 
-    private boolean pressed(KeyEvent event) {
-        if (event.getKeyCode() == KeyEvent.VK_ENTER && isPlain(event)) {
-            enter = offer('\n') || repeats() ? Enter.TAKEN : Enter.FREE;
-            if (enter == Enter.TAKEN) {
-                lastTaken = OptionalLong.of(nanos.getAsLong());
-            }
-            return enter == Enter.TAKEN;
+    private boolean typed(KeyEvent event) {
+        char c = event.getKeyChar();
+        boolean taken = c != '\n' && c != '\r' && isPlain(event) && offer(c);
+        if (!Character.isISOControl(c) && (c != ' ' || isField())) {
+            dropHeld();
+            lastOfText = Optional.of(nanos.getAsLong());
         }
-        if (event.getKeyCode() == KeyEvent.VK_ESCAPE || isAltLeft(event)) {
-            commands.escape();
+        if (held.filter(key -> key.isTypedBy(event)).isPresent()) {
+            held.get().add(event);
             return true;
         }
-        if (event.getKeyCode() == KeyEvent.VK_V && (event.getModifiersEx() & pasteMask()) != 0) {
-            return commands.paste();
-        }
-        if (event.getKeyCode() == KeyEvent.VK_TAB) {
-            commands.movedByKey();
-        }
-        return false;
+        return taken || (isField() ? isLost(c) : isPlain(event));
     }
 
-    /** A key that is held comes again and again: what the scan has opened is not for that Enter to press. */
-    private boolean repeats() {
-        return lastTaken.isPresent() && nanos.getAsLong() - lastTaken.getAsLong() < HELD_NANOS;
+    /** Of a key that does something in a field the character is no text. */
+    private boolean isLost(char c) {
+        return c == '\t' && passedOver.contains(KeyEvent.VK_TAB)
+                || (c == '\n' || c == '\r') && passedOver.contains(KeyEvent.VK_ENTER);
     }
 
     private boolean released(KeyEvent event) {
-        if (event.getKeyCode() == KeyEvent.VK_ENTER && enter == Enter.TAKEN) {
-            enter = Enter.FREE;
+        if (held.filter(key -> key.code() == event.getKeyCode()).isPresent()) {
+            held.get().add(event);
             return true;
         }
-        return false;
+        return passedOver.remove(event.getKeyCode());
+    }
+
+    /** No key has come for a while: a key that was held back has stood alone, and does what it does. */
+    void quiet() {
+        if (held.isEmpty()) {
+            return;
+        }
+        long left = held.get().until() - nanos.getAsLong();
+        if (left > 0) {
+            commands.wake(left);
+            return;
+        }
+        HeldKey alone = held.get();
+        held = Optional.empty();
+        act(alone);
+    }
+
+    private void act(HeldKey key) {
+        boolean done =
+                switch (key.doing()) {
+                    case PRESS -> !isField() && !commands.isByKeys();
+                    case MOVE -> commands.movesByKey();
+                    case PASTE -> commands.paste();
+                    case ESCAPE -> {
+                        commands.escape();
+                        yield true;
+                    }
+                };
+        Component focus = focus();
+        if (!done && focus != null) {
+            key.sendTo(focus);
+        } else if (!key.isReleased()) {
+            passedOver.add(key.code());
+        }
+    }
+
+    private boolean hold(KeyEvent event, Doing doing) {
+        long wait = isField() ? Doing.IN_FIELD_NANOS : doing.nanos();
+        held = Optional.of(new HeldKey(event, doing, nanos.getAsLong() + wait));
+        passedOver.remove(event.getKeyCode());
+        commands.wake(wait);
+        return true;
+    }
+
+    private boolean passOver(KeyEvent event) {
+        dropHeld();
+        passedOver.add(event.getKeyCode());
+        lastOfText = Optional.of(nanos.getAsLong());
+        return true;
+    }
+
+    /** It did not stand alone: it was part of a code. */
+    private void dropHeld() {
+        held.filter(key -> !key.isReleased()).ifPresent(key -> passedOver.add(key.code()));
+        if (held.isPresent()) {
+            lastOfText = Optional.of(nanos.getAsLong());
+        }
+        held = Optional.empty();
+    }
+
+    private boolean isAmidText() {
+        long still = isField() ? Doing.IN_FIELD_NANOS : Doing.AMID_TEXT_NANOS;
+        return lastOfText.filter(last -> nanos.getAsLong() - last < still).isPresent();
+    }
+
+    private static Optional<Doing> doing(KeyEvent event) {
+        int code = event.getKeyCode();
+        if (code == KeyEvent.VK_ESCAPE || isAltLeft(event)) {
+            return Optional.of(Doing.ESCAPE);
+        }
+        if (code == KeyEvent.VK_V && (event.getModifiersEx() & pasteMask()) != 0) {
+            return Optional.of(Doing.PASTE);
+        }
+        if (code == KeyEvent.VK_TAB) {
+            return Optional.of(Doing.MOVE);
+        }
+        boolean presses = isEnter(event) || code == KeyEvent.VK_SPACE && !isField();
+        return presses ? Optional.of(Doing.PRESS) : Optional.empty();
     }
 
     private boolean offer(char c) {
@@ -116,8 +200,29 @@ final class Keys implements KeyEventDispatcher {
         return taken;
     }
 
+    private static boolean isField() {
+        return focus() instanceof JTextComponent;
+    }
+
     private static Component focus() {
         return KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+    }
+
+    private static boolean isEnter(KeyEvent event) {
+        return event.getKeyCode() == KeyEvent.VK_ENTER;
+    }
+
+    private static boolean isModifier(KeyEvent event) {
+        return switch (event.getKeyCode()) {
+            case KeyEvent.VK_SHIFT,
+                    KeyEvent.VK_CONTROL,
+                    KeyEvent.VK_ALT,
+                    KeyEvent.VK_ALT_GRAPH,
+                    KeyEvent.VK_META,
+                    KeyEvent.VK_CAPS_LOCK,
+                    KeyEvent.VK_NUM_LOCK -> true;
+            default -> false;
+        };
     }
 
     private static boolean isPlain(KeyEvent event) {

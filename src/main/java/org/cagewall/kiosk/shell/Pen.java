@@ -1,8 +1,10 @@
 package org.cagewall.kiosk.shell;
 
 import java.time.LocalDate;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
 import org.cagewall.deed.CardDeed;
@@ -14,13 +16,15 @@ import org.cagewall.desk.Desk;
 import org.cagewall.desk.Outcome;
 import org.cagewall.room.Absence;
 import org.cagewall.room.Person;
+import org.cagewall.room.Reason;
 import org.cagewall.room.Room;
 import org.cagewall.text.Message;
 
 /**
  * Records what screens ask for in the name of whoever holds it, and follows up each answer of the desk the same way:
- * what was done is said with a button that takes it back unless it was itself a strike, what is odd is asked, what cannot be is told. Free of Swing;
- * used on the event thread.
+ * what was done is said with a button that takes it back unless it was itself a strike, what is odd is asked, what
+ * cannot be is told. What is being recorded just now is not recorded a second time. Free of Swing; used on the event
+ * thread.
  */
 public final class Pen {
 
@@ -28,6 +32,7 @@ public final class Pen {
     private final Asking asking;
     private final Notices notices;
     private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
+    private final Set<List<Deed>> underWay = new HashSet<>();
     private Optional<String> holder = Optional.empty();
 
     public Pen(Desk desk, Asking asking, Notices notices) {
@@ -44,16 +49,7 @@ public final class Pen {
                 .or(room::owner);
     }
 
-    /** Hands the pen on to the next person of the room, in the order in which they were added. */
-    public void handOn() {
-        List<Person> people = desk.room().people();
-        if (people.isEmpty()) {
-            return;
-        }
-        int now = holder().map(people::indexOf).orElse(-1);
-        takenBy(people.get((now + 1) % people.size()).name());
-    }
-
+    /** Hands the pen to this person. */
     public void takenBy(String person) {
         holder = Optional.of(person);
         listeners.forEach(Runnable::run);
@@ -66,6 +62,11 @@ public final class Pen {
 
     public void ignore(Runnable listener) {
         listeners.remove(listener);
+    }
+
+    /** Follows up an answer of the record: what was read is handed on, what was refused or broke is said. */
+    public <T> Consumer<org.cagewall.desk.Answer<T>> reading(Consumer<? super T> then) {
+        return answer -> answer.then(then, why -> asking.tell(Message.of("shell.not-read"), why), notices::failed);
     }
 
     /** Records a deed of today. */
@@ -88,7 +89,7 @@ public final class Pen {
     }
 
     /**
-     * A deed and the day it is told of.
+     * A deed and its day.
      *
      * @param about whether that day is a guess
      */
@@ -111,7 +112,13 @@ public final class Pen {
             asking.tell(Message.of("shell.not-recorded"), unfit.get());
             return;
         }
-        desk.record(lines, outcome -> follow(outcome, lines, done, then));
+        List<Deed> deeds = lines.stream().map(Line::deed).toList();
+        if (underWay.add(deeds)) {
+            desk.record(lines, outcome -> {
+                underWay.remove(deeds);
+                follow(outcome, lines, done, then);
+            });
+        }
     }
 
     /** Why the record could not read the line again: an empty name, one that is too long, a number out of bounds. */
@@ -150,24 +157,37 @@ public final class Pen {
                     Answer.leave("no", Message.of("shell.leave-it"))));
         } else if (outcome instanceof Outcome.Refused refused) {
             asking.tell(Message.of("shell.not-recorded"), refused.reason());
+        } else if (outcome instanceof Outcome.Unwritten unwritten) {
+            askToTryAgain(unwritten, () -> record(lines, done, then));
         } else if (outcome instanceof Outcome.Failed failed) {
             notices.failed(failed.code());
         }
     }
 
+    /** What was touched is kept until it is recorded or given up by a touch. */
+    private void askToTryAgain(Outcome.Unwritten unwritten, Runnable again) {
+        asking.ask(Question.of(
+                Message.of("shell.unwritten"),
+                Message.of("shell.unwritten-text", unwritten.reason(), unwritten.code()),
+                Answer.main("again", Message.of("shell.try-again"), again),
+                Answer.leave("give-up", Message.of("shell.give-up"))));
+    }
+
     /** Strikes out a touch of the person who holds the pen. */
     public void undo(long touch) {
-        strike(touch, "taken back at once");
+        strike(touch, Reason.TAKEN_BACK);
     }
 
     /** Strikes out everything recorded by one touch. */
-    public void strike(long touch, String why) {
+    public void strike(long touch, Reason why) {
         String by = holder().map(Person::name).orElse("-");
-        desk.undo(touch, by, why, outcome -> {
+        desk.undo(touch, by, why.id(), outcome -> {
             if (outcome instanceof Outcome.Done) {
                 notices.done(Message.of("shell.taken-back"));
             } else if (outcome instanceof Outcome.Refused refused) {
                 asking.tell(Message.of("shell.not-recorded"), refused.reason());
+            } else if (outcome instanceof Outcome.Unwritten unwritten) {
+                askToTryAgain(unwritten, () -> strike(touch, why));
             } else if (outcome instanceof Outcome.Failed failed) {
                 notices.failed(failed.code());
             }

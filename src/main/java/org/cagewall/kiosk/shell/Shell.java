@@ -18,7 +18,9 @@ import java.util.ArrayList;
 import java.util.List;
 import javax.swing.JFrame;
 import javax.swing.SwingUtilities;
+import javax.swing.Timer;
 import javax.swing.WindowConstants;
+import javax.swing.text.JTextComponent;
 import org.cagewall.kiosk.kit.FocusRing;
 import org.cagewall.text.Words;
 
@@ -34,9 +36,11 @@ public final class Shell {
     private final Keys keys;
     private final Pictures pictures = new Pictures();
     private final AWTEventListener touches = this::touched;
+    private final Timer alone = new Timer(0, event -> quiet());
 
     public Shell(Words words, WindowMode mode) {
         this.mode = mode;
+        alone.setRepeats(false);
         stage = new Stage(words);
         frame = new JFrame(words.say("shell.name"));
         frame.setName("kiosk");
@@ -63,11 +67,25 @@ public final class Shell {
             }
 
             @Override
-            public void movedByKey() {
+            public boolean movesByKey() {
+                boolean begins = !isByKeys() && !(frame.getFocusOwner() instanceof JTextComponent);
                 FocusRing.show(frame.getRootPane());
-                if (frame.getFocusOwner() == null || frame.getFocusOwner() == frame) {
+                if (begins || !stage.keepsFocus(frame.getFocusOwner())) {
                     stage.takeFocus();
+                    return true;
                 }
+                return false;
+            }
+
+            @Override
+            public boolean isByKeys() {
+                return FocusRing.isShown(frame.getRootPane());
+            }
+
+            @Override
+            public void wake(long nanos) {
+                alone.setInitialDelay(Math.toIntExact(nanos / 1_000_000) + 1);
+                alone.restart();
             }
         });
     }
@@ -83,18 +101,6 @@ public final class Shell {
         Graphics2D brush = unseen.createGraphics();
         stage.printAll(brush);
         brush.dispose();
-    }
-
-    public Navigator navigator() {
-        return stage;
-    }
-
-    public Overlays overlays() {
-        return stage;
-    }
-
-    public Notices notices() {
-        return stage;
     }
 
     public Stage stage() {
@@ -133,6 +139,7 @@ public final class Shell {
     public void close() {
         KeyboardFocusManager.getCurrentKeyboardFocusManager().removeKeyEventDispatcher(keys);
         Toolkit.getDefaultToolkit().removeAWTEventListener(touches);
+        alone.stop();
         frame.dispose();
     }
 
@@ -156,10 +163,17 @@ public final class Shell {
         pictures.add(sink);
     }
 
+    private void quiet() {
+        keys.quiet();
+    }
+
     private void touched(AWTEvent event) {
         if (event.getID() == MouseEvent.MOUSE_PRESSED && event.getSource() instanceof Component where) {
             if (SwingUtilities.isDescendingFrom(where, stage)) {
                 FocusRing.hide(frame.getRootPane());
+                if (!(where instanceof JTextComponent)) {
+                    stage.requestFocusInWindow();
+                }
                 stage.touched(where);
             }
         }

@@ -10,7 +10,9 @@ import javax.swing.JComponent;
 import javax.swing.JLayeredPane;
 import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
+import javax.swing.text.JTextComponent;
 import org.cagewall.kiosk.kit.EmptyState;
+import org.cagewall.kiosk.kit.FocusRing;
 import org.cagewall.kiosk.kit.Heading;
 import org.cagewall.kiosk.kit.NavBar;
 import org.cagewall.kiosk.kit.PersonPill;
@@ -22,7 +24,7 @@ import org.cagewall.text.Words;
 
 /**
  * All that is inside the one frame, in layers: the screen with its heading and the bar, the line of what was done, a
- * sheet, the page after a failure, and at the bottom the place of a keyboard. It needs no window, so it can be painted
+ * sheet, and the page after a failure. It needs no window, so it can be painted
  * in tests. Used on the event thread.
  */
 public final class Stage extends JLayeredPane implements Navigator, Overlays, Notices, Leaving {
@@ -32,7 +34,6 @@ public final class Stage extends JLayeredPane implements Navigator, Overlays, No
     private static final Integer NOTICE = PALETTE_LAYER;
     private static final Integer SHEET = MODAL_LAYER;
     private static final Integer FAILURE = POPUP_LAYER;
-    private static final Integer KEYBOARD = DRAG_LAYER;
 
     private final transient Words words;
     private final Floor floor = new Floor();
@@ -48,8 +49,8 @@ public final class Stage extends JLayeredPane implements Navigator, Overlays, No
     private transient Runnable onTouch = () -> {};
     private transient Optional<NoticeBar> notice = Optional.empty();
     private transient Optional<Sheet> sheet = Optional.empty();
+    private transient Optional<Sheet> laidAside = Optional.empty();
     private transient Optional<FailurePage> failure = Optional.empty();
-    private transient Optional<JComponent> keyboard = Optional.empty();
     private transient Optional<Component> focusBefore = Optional.empty();
 
     public Stage(Words words) {
@@ -123,7 +124,32 @@ public final class Stage extends JLayeredPane implements Navigator, Overlays, No
     }
 
     @Override
-    public void back() {
+    public void goByCard(Destination destination, Runnable then) {
+        Optional<Sheet> form = sheet.filter(Sheet::isBegun).or(() -> laidAside);
+        if (form.isEmpty() && screen.filter(Screen::isBegun).isEmpty()) {
+            go(destination);
+            then.run();
+            return;
+        }
+        laidAside = form;
+        ask(Question.of(
+                Message.of("shell.half-filled"),
+                Message.of("shell.half-filled-text"),
+                Answer.plain("open-card", Message.of("shell.half-filled-open"), () -> {
+                    laidAside = Optional.empty();
+                    go(destination);
+                    then.run();
+                }),
+                Answer.main("stay", Message.of("shell.half-filled-stay"), this::takeUp)));
+    }
+
+    private void takeUp() {
+        Optional<Sheet> form = laidAside;
+        laidAside = Optional.empty();
+        form.ifPresent(this::openSheet);
+    }
+
+    private void back() {
         show(journey.back());
     }
 
@@ -174,7 +200,7 @@ public final class Stage extends JLayeredPane implements Navigator, Overlays, No
         sheet.ifPresent(open -> {
             takeOut(open);
             sheet = Optional.empty();
-            focusBefore.ifPresent(Component::requestFocusInWindow);
+            focusBefore.ifPresent(this::giveFocus);
         });
     }
 
@@ -212,7 +238,7 @@ public final class Stage extends JLayeredPane implements Navigator, Overlays, No
         FailurePage page = new FailurePage(words, code, this::dismissFailure);
         failure = Optional.of(page);
         put(page, FAILURE);
-        page.takeFocus();
+        takeFocusByKeys();
     }
 
     /** A finger came down on this part: unless it is the one that takes back, the line of what was done has been read. */
@@ -235,23 +261,35 @@ public final class Stage extends JLayeredPane implements Navigator, Overlays, No
         }
     }
 
-    /** Puts a keyboard at the bottom; the screen keeps the room above it. */
-    public void keyboard(Optional<JComponent> board) {
-        keyboard.ifPresent(this::takeOut);
-        keyboard = board;
-        board.ifPresent(part -> put(part, KEYBOARD));
-        revalidate();
+    /** Whether this part is one that keys move on from: it lies in what is on top, and is no layer itself. */
+    boolean keepsFocus(Component part) {
+        Component top = failure.<Component>map(page -> page).or(() -> sheet).orElse(this);
+        return part != null && part != top && SwingUtilities.isDescendingFrom(part, top);
+    }
+
+    /** While the room is worked by touch no button has the keys. */
+    private void takeFocusByKeys() {
+        if (FocusRing.isShown(this)) {
+            takeFocus();
+        } else {
+            requestFocusInWindow();
+        }
+    }
+
+    private void giveFocus(Component part) {
+        if (part instanceof JTextComponent || FocusRing.isShown(this)) {
+            part.requestFocusInWindow();
+        } else {
+            requestFocusInWindow();
+        }
     }
 
     @Override
     public void doLayout() {
-        int below = keyboard.map(board -> board.getPreferredSize().height).orElse(0);
-        int free = getHeight() - below;
         floor.setBounds(0, 0, getWidth(), getHeight());
         notice.ifPresent(this::place);
-        sheet.ifPresent(open -> open.setBounds(0, 0, getWidth(), free));
+        sheet.ifPresent(open -> open.setBounds(0, 0, getWidth(), getHeight()));
         failure.ifPresent(page -> page.setBounds(0, 0, getWidth(), getHeight()));
-        keyboard.ifPresent(board -> board.setBounds(0, free, getWidth(), below));
     }
 
     /**
@@ -277,6 +315,7 @@ public final class Stage extends JLayeredPane implements Navigator, Overlays, No
     /** A card that is scanned leads away from whatever is open: that nothing of it was kept is said. */
     private void show(Destination destination) {
         Optional<Sheet> left = sheet.filter(Sheet::isBegun);
+        laidAside = Optional.empty();
         close();
         putNoticeAway();
         screen.ifPresent(Screen::hidden);
@@ -324,7 +363,7 @@ public final class Stage extends JLayeredPane implements Navigator, Overlays, No
         putNoticeAway();
         sheet = Optional.of(next);
         put(next, SHEET);
-        next.takeFocus();
+        takeFocusByKeys();
     }
 
     private void showNotice(NoticeBar bar) {

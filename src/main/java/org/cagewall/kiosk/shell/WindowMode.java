@@ -1,6 +1,5 @@
 package org.cagewall.kiosk.shell;
 
-import java.awt.Dimension;
 import java.awt.Rectangle;
 import java.util.List;
 import java.util.Optional;
@@ -40,10 +39,6 @@ public sealed interface WindowMode {
             return size.matches()
                     ? Optional.of(new Window(Integer.parseInt(size.group(1)), Integer.parseInt(size.group(2))))
                     : Optional.empty();
-        }
-
-        public Dimension size() {
-            return new Dimension(width, height);
         }
 
         @Override

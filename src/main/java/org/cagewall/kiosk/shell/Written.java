@@ -25,7 +25,7 @@ final class Written {
         }
     }
 
-    /** Takes the last so many characters out, and puts back what they had replaced. */
+    /** Takes the last n characters out, and puts back what they had replaced. */
     void takeOut(int characters) {
         Optional<String> whole =
                 before.stream().skip(Math.max(0, characters - 1)).findFirst();

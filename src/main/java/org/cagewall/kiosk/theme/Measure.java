@@ -16,11 +16,6 @@ public final class Measure {
         return UIScale.scale(normal);
     }
 
-    /** The grid that everything stands on: 8. */
-    public static int step() {
-        return px(8);
-    }
-
     /** Between tiles: 12. */
     public static int gap() {
         return px(12);

@@ -30,6 +30,9 @@ final class ListPage extends Pane {
         Stack list = new Stack();
         lines.next().ifPresent(next -> list.add(next(words, next, presenter)));
         lines.allDone().ifPresent(done -> list.add(allDone(words, done, presenter)));
+        lines.degrees()
+                .ifPresent(face -> list.add(
+                        new ListRow("degrees", face, () -> presenter.get().degrees())));
         for (TodayState.Line line : lines.lines()) {
             list.add(new ListRow(
                     "row." + line.task(), line.face(), () -> presenter.get().touch(line.task())));
@@ -53,7 +56,8 @@ final class ListPage extends Pane {
                 .toList();
         if (!next.lead().isEmpty()) {
             card.add(
-                    new WrapLabel(next.lead(), next.lead().length() > 3 ? Type.TITLE : Type.NEXT, Tone.INK),
+                    new WrapLabel(next.lead(), Type.NEXT, Tone.INK)
+                            .orSmaller(Type.TITLE, Type.LEAD, Type.TAG, Type.SECOND, Type.MARK),
                     "cell 0 0 1 " + (said.size() + 1) + ", aligny top, wmin 0, wmax 104");
         }
         String where = next.lead().isEmpty() ? "cell 0 %d 2 1, wmin 0, growx" : "cell 1 %d, wmin 0, growx";

@@ -1,5 +1,6 @@
 package org.cagewall.kiosk.today;
 
+import java.util.function.Consumer;
 import net.miginfocom.swing.MigLayout;
 import org.cagewall.kiosk.kit.ButtonKind;
 import org.cagewall.kiosk.kit.Card;
@@ -8,8 +9,10 @@ import org.cagewall.kiosk.kit.Stack;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.kit.TouchScroll;
 import org.cagewall.kiosk.kit.WrapLabel;
+import org.cagewall.kiosk.shell.AlarmButtons;
 import org.cagewall.kiosk.theme.Tone;
 import org.cagewall.kiosk.theme.Type;
+import org.cagewall.tasks.Danger;
 import org.cagewall.text.Words;
 
 /** When to stop and whom to phone; never out of sight while the list is on the screen. Used on the event thread. */
@@ -17,28 +20,35 @@ final class StopPanel extends Card {
 
     private static final long serialVersionUID = 1L;
 
-    StopPanel(Words words, TodayState.Stop stop, Runnable onSafety) {
-        super(new MigLayout("insets 14 20 14 20, fill, wrap 1, gap 0 8", "[grow,fill]", "[][grow,fill][]"));
+    StopPanel(Words words, TodayState.Stop stop, Consumer<Danger> onAlarm, Runnable onSafety) {
+        super(new MigLayout("insets 14 20 14 20, fill, wrap 1, gap 0 8", "[grow,fill]", "[][][grow,fill][]"));
         setName("stop");
         strong();
         add(new WrapLabel(words.say("today.stop"), Type.ACTION, Tone.INK).lines(1), "wmin 0");
-        add(new TouchScroll(words, "stop.all", all(words, stop)), "grow");
+        add(phones(words, stop), "growx, wmin 0");
+        add(new TouchScroll(words, "stop.all", all(words, stop, onAlarm)), "grow");
         add(
                 TouchButton.of(ButtonKind.PLAIN, "safety", words.say("today.safety"), onSafety)
                         .tall(52),
                 "growx");
     }
 
-    private static Stack all(Words words, TodayState.Stop stop) {
-        Stack all = new Stack(8);
-        for (String rule : stop.rules()) {
-            Card card = new Card(new MigLayout("insets 9 12 9 12, fillx", "[grow,fill]")).attention();
-            card.add(new WrapLabel(rule, Type.TAG, Tone.ATTENTION_INK), "growx, wmin 0");
-            all.add(card);
+    /** The numbers stand above all that is scrolled. */
+    private static Pane phones(Words words, TodayState.Stop stop) {
+        Pane phones = new Pane(new MigLayout("insets 0, fillx, wrap 1, gap 0 2", "[grow,fill]"));
+        stop.phones().forEach(phone -> phones.add(line(phone), "wmin 0, growx"));
+        if (stop.phones().isEmpty()) {
+            phones.add(new WrapLabel(words.say("today.no-phones"), Type.SECOND, Tone.SOFT), "wmin 0, growx");
         }
-        stop.phones().forEach(phone -> all.add(line(phone)));
-        String foot = words.say(stop.phones().isEmpty() ? "today.no-phones" : "danger.next");
-        all.add(new WrapLabel(foot, Type.SECOND, Tone.SOFT));
+        return phones;
+    }
+
+    private static Stack all(Words words, TodayState.Stop stop, Consumer<Danger> onAlarm) {
+        Stack all = new Stack(8);
+        stop.agreed().forEach(agreed -> all.add(new WrapLabel(agreed, Type.TAG, Tone.INK)));
+        all.add(new AlarmButtons(words, onAlarm));
+        stop.rules().forEach(rule -> all.add(new WrapLabel(rule, Type.SECOND, Tone.INK)));
+        all.add(new WrapLabel(words.say("danger.next"), Type.SECOND, Tone.SOFT));
         return all;
     }
 

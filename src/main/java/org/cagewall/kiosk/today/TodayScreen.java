@@ -15,8 +15,10 @@ import org.cagewall.kiosk.kit.Row;
 import org.cagewall.kiosk.kit.Segment;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.shell.Asking;
+import org.cagewall.kiosk.shell.Begun;
 import org.cagewall.kiosk.shell.Breadth;
 import org.cagewall.kiosk.shell.Destination;
+import org.cagewall.kiosk.shell.Halfway;
 import org.cagewall.kiosk.shell.Navigator;
 import org.cagewall.kiosk.shell.Page;
 import org.cagewall.kiosk.shell.Pen;
@@ -31,15 +33,51 @@ public final class TodayScreen extends Page {
 
     private final Words words;
     private final Breadth breadth;
+    private final boolean isList;
     private final Row choices = new Row();
     private final TodayPresenter presenter;
     private Optional<TodayState> last = Optional.empty();
 
-    public TodayScreen(Desk desk, Pen pen, Navigator navigator, Asking asking, Words words, Breadth breadth) {
+    public TodayScreen(
+            Desk desk,
+            Pen pen,
+            Navigator navigator,
+            Asking asking,
+            Words words,
+            Breadth breadth,
+            Halfway<TodayDraft> halfway,
+            Destination.Today here) {
+        this(desk, pen, navigator, asking, words, breadth, halfway, here, Optional.empty());
+    }
+
+    /** What is different at a cage, in the one flow in which that is told wherever one comes from. */
+    public TodayScreen(
+            Desk desk,
+            Pen pen,
+            Navigator navigator,
+            Asking asking,
+            Words words,
+            Breadth breadth,
+            Halfway<TodayDraft> halfway,
+            Destination.Different at) {
+        this(desk, pen, navigator, asking, words, breadth, halfway, new Destination.Today(), Optional.of(at));
+    }
+
+    private TodayScreen(
+            Desk desk,
+            Pen pen,
+            Navigator navigator,
+            Asking asking,
+            Words words,
+            Breadth breadth,
+            Halfway<TodayDraft> halfway,
+            Destination.Today here,
+            Optional<Destination.Different> different) {
         super(new MigLayout(
                 "insets 0, fill, gap 20", breadth.isRoomy() ? "[grow,fill][332!,fill]" : "[grow,fill]", "[grow,fill]"));
         this.words = words;
         this.breadth = breadth;
+        this.isList = different.isEmpty();
         if (breadth.isRoomy()) {
             heading.beside(choices);
         }
@@ -50,12 +88,20 @@ public final class TodayScreen extends Page {
                     words.say("scanscreen.button"),
                     () -> navigator.go(new Destination.Scan())));
         }
-        presenter = new TodayPresenter(desk, pen, navigator, asking, words, this::render);
+        presenter = new TodayPresenter(desk, pen, navigator, asking, words, halfway, here, different, this::render);
+        presenter.takeUp();
     }
 
     @Override
     public boolean leavesRoomAside() {
         return true;
+    }
+
+    @Override
+    public boolean isBegun() {
+        return last.filter(state -> state.page() instanceof TodayState.Asked || Begun.in(view))
+                .filter(state -> state.page().isForm())
+                .isPresent();
     }
 
     @Override
@@ -65,16 +111,16 @@ public final class TodayScreen extends Page {
 
     private void render(TodayState state) {
         heading.say(state.title(), state.subtitle());
-        if (last.filter(before -> sameChoices(before, state)).isEmpty()) {
+        if (isList && last.filter(before -> sameChoices(before, state)).isEmpty()) {
             buildChoices(state);
         }
         last = Optional.of(state);
         view.removeAll();
         if (breadth.isRoomy()) {
             view.add(page(state), "wmin 0");
-            view.add(new StopPanel(words, state.stop(), () -> presenter.safety()));
+            view.add(new StopPanel(words, state.stop(), danger -> presenter.alarm(danger), () -> presenter.safety()));
         } else {
-            boolean choosing = state.page() instanceof TodayState.Lines || !Measure.isLargest();
+            boolean choosing = isList && (state.page() instanceof TodayState.Lines || !Measure.isLargest());
             view.add(choosing ? below(top(state), page(state)) : page(state), "wmin 0");
         }
         rebuilt();
@@ -145,6 +191,9 @@ public final class TodayScreen extends Page {
         }
         if (page instanceof TodayState.Recorded recorded) {
             return pages.recorded(recorded);
+        }
+        if (page instanceof TodayState.Degrees degrees) {
+            return pages.degrees(degrees);
         }
         return pages.safety((TodayState.Safety) page);
     }

@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import org.cagewall.kiosk.kit.RowFace;
 import org.cagewall.kiosk.kit.TagKind;
 import org.cagewall.room.Cage;
+import org.cagewall.room.Call;
 import org.cagewall.room.DayPart;
 import org.cagewall.room.Room;
 import org.cagewall.room.Sign;
@@ -28,7 +29,7 @@ import org.cagewall.text.Words;
 final class TodaysWords {
 
     private static final List<String> CAUTIONS =
-            List.of("dust", "hands", "fumes", "sprays", "ill", "egg", "dish", "medicine", "heat", "night");
+            List.of("dust", "lungs", "hands", "fumes", "sprays", "medicine", "hide", "dish", "night");
 
     /** What is done at every cage; what else stands there is particular to the one. */
     private static final Set<String> EVERY_CAGE =
@@ -87,7 +88,9 @@ final class TodaysWords {
             return RowFace.of(
                             lead(task),
                             what,
-                            words.say("today.not-done-why", closing.why().orElse("-")))
+                            words.say(
+                                    "today.not-done-why",
+                                    closing.reason().map(words::say).orElse("-")))
                     .tagged(TagKind.PLAIN, words.say("today.not-done"))
                     .in(RowFace.State.DONE);
         }
@@ -169,9 +172,22 @@ final class TodaysWords {
                         Optional.of(Act.CLOSE_THE_DAY));
     }
 
+    RowFace degrees() {
+        return RowFace.of("\u00b0C", words.say("today.how-warm"), words.say("today.how-warm-when"));
+    }
+
     TodayState.Stop stop() {
         return new TodayState.Stop(
-                Alarms.of(room, today).rules().stream().map(words::say).toList(), phones(Optional.empty()));
+                Alarms.of(room, today).rules().stream().map(words::say).toList(),
+                phones(Optional.empty()),
+                room.agreedOn(today).stream().map(this::agreed).toList());
+    }
+
+    private String agreed(Call call) {
+        String said = words.say(call.agreement());
+        return call.cage()
+                .map(cage -> words.say("today.agreed-at", room.cageName(cage), said))
+                .orElse(said);
     }
 
     List<TodayState.Phone> phones(Optional<Danger> about) {
@@ -195,8 +211,11 @@ final class TodaysWords {
                 words.say("safety.rules"),
                 Stream.concat(room.settings().rules().stream(), Stream.of(words.say("safety.rules-text")))
                         .collect(Collectors.joining(" "))));
-        CAUTIONS.forEach(about -> cautions.add(
-                new TodayState.Caution(words.say("safety." + about), words.say("safety." + about + "-text"))));
+        CAUTIONS.forEach(about -> cautions.add(new TodayState.Caution(
+                words.say("safety." + about), words.say("safety." + about + "-text", Danger.OWN_HEAT))));
+        Stream.of(Danger.values())
+                .forEach(danger ->
+                        cautions.add(new TodayState.Caution(words.say(danger.title()), words.say(danger.rule(room)))));
         return new TodayState.Safety(cautions);
     }
 

@@ -10,6 +10,7 @@ import java.util.Optional;
 import org.cagewall.almanac.Almanac;
 import org.cagewall.almanac.Coming;
 import org.cagewall.almanac.Outlook;
+import org.cagewall.almanac.Overdue;
 import org.cagewall.kiosk.kit.TileFace;
 import org.cagewall.room.Bird;
 import org.cagewall.room.Cage;
@@ -40,6 +41,8 @@ final class Tiles {
 
     /** In a longer tag the days find no place in the largest letters. */
     private static final int SHORT_TAG = 16;
+
+    private static final Message NEW_CARD = Message.of("wall.card-changed");
 
     private final Room room;
     private final LocalDate today;
@@ -85,20 +88,51 @@ final class Tiles {
                 .orElse(0L);
         Optional<Kind> notDone = Optional.ofNullable(undone.get(cage.name()));
         if (notDone.isPresent()) {
-            return face(cage, big, notDone.map(Tiles::notDone), TileFace.State.LATE);
+            return face(cage, big, List.of(notDone(notDone.get()), Message.of("wall.late-only")), TileFace.State.LATE);
         }
         if (unseen >= LATE_DAYS && !isLeftAlone(cage)) {
-            return face(cage, big, Optional.of(Message.of("wall.not-seen", unseen)), TileFace.State.LATE);
+            return face(
+                    cage,
+                    big,
+                    List.of(Message.of("wall.not-seen", unseen), Message.of("wall.late-only")),
+                    TileFace.State.LATE);
         }
-        Optional<Coming> toDo = toDo(nest);
-        if (toDo.isPresent()) {
-            boolean late = isLate(toDo.get());
-            return face(cage, big, Optional.of(due(toDo.get())), late ? TileFace.State.LATE : TileFace.State.DUE);
-        }
-        if (CardFaces.isOutOfDate(room, cage)) {
-            return face(cage, big, Optional.of(Message.of("wall.card-changed")), TileFace.State.DUE);
-        }
-        return face(cage, big, foot(cage, nest), TileFace.State.CALM);
+        return overdue(cage, big, nest, Overdue.What.HATCH)
+                .or(() -> toDo(nest).filter(this::isLate).map(coming -> toDo(cage, big, coming)))
+                .or(() -> overdue(cage, big, nest, Overdue.What.EGG))
+                .or(() -> toDo(nest).map(coming -> toDo(cage, big, coming)))
+                .or(() -> overdue(cage, big, nest, Overdue.What.RING))
+                .orElseGet(() -> calm(cage, big, nest));
+    }
+
+    private Optional<TileFace> overdue(Cage cage, Message big, Outlook nest, Overdue.What what) {
+        return Overdue.at(nest, today, what).map(each -> face(cage, big, late(each), state(each)));
+    }
+
+    private TileFace toDo(Cage cage, Message big, Coming coming) {
+        return face(cage, big, due(coming), isLate(coming) ? TileFace.State.LATE : TileFace.State.DUE);
+    }
+
+    private List<Message> late(Overdue overdue) {
+        String what = "wall.overdue." + Message.word(overdue.what());
+        long days = ChronoUnit.DAYS.between(overdue.since(), today) + 1;
+        return longestFirst(
+                Message.of(what, days, overdue.whom().size()),
+                Message.of(what + "-alone", overdue.whom().size()),
+                Message.of("wall.late-only"));
+    }
+
+    /** Nothing can be done about a missed ring. */
+    private static TileFace.State state(Overdue overdue) {
+        return overdue.what() == Overdue.What.RING ? TileFace.State.DUE : TileFace.State.LATE;
+    }
+
+    /** A new card is said where no date is awaited; beside a date, in the line above. */
+    private TileFace calm(Cage cage, Message big, Outlook nest) {
+        Optional<Message> date = awaited(nest);
+        return date.isEmpty() && CardFaces.isOutOfDate(room, cage)
+                ? face(cage, big, List.of(NEW_CARD, Message.of("wall.card-changed-only")), TileFace.State.DUE)
+                : face(cage, big, date.or(() -> lastSeen(cage)), TileFace.State.CALM);
     }
 
     /** Nobody has to look in there while the owner is away, so that nobody came is no news. */
@@ -134,34 +168,45 @@ final class Tiles {
         return coming.isLate(today) && !isLook(coming);
     }
 
-    private Message due(Coming coming) {
+    /** What it asks for: in full, and what may be said instead where there is less room. */
+    private List<Message> due(Coming coming) {
         Message what = Message.of(
                 "wall.next." + Message.word(coming.what()), coming.whom().size());
         LocalDate last = coming.window().latest();
         if (isLate(coming)) {
-            return shortOf(
+            return longestFirst(
                     Message.of("wall.late", what, ChronoUnit.DAYS.between(last, today)),
-                    Message.of("wall.late-alone", what));
+                    Message.of("wall.late-alone", what),
+                    Message.of("wall.late-only"));
         }
         return isLook(coming) || !last.isAfter(today)
-                ? Message.of("wall.now", what)
-                : shortOf(Message.of("wall.by", what, words.shortDay(last)), Message.of("wall.due-alone", what));
+                ? List.of(Message.of("wall.now", what), what)
+                : longestFirst(
+                        Message.of("wall.by", what, words.shortDay(last)), Message.of("wall.due-alone", what), what);
     }
 
-    private Message shortOf(Message whole, Message shorter) {
-        return words.say(whole).length() > SHORT_TAG ? shorter : whole;
+    private List<Message> longestFirst(Message whole, Message shorter, Message least) {
+        return words.say(whole).length() > SHORT_TAG ? List.of(shorter, least) : List.of(whole, shorter, least);
     }
 
     private Optional<Message> awaited(Outlook nest) {
         return Coming.at(nest, today).stream()
                 .filter(coming -> coming.what() != Coming.What.CLEAR_EGGS && !isLook(coming))
+                .filter(coming -> !(coming.window().isPast(today) && isGivenUp(coming)))
                 .findFirst()
                 .map(this::awaited);
     }
 
+    /** What is not waited for once its days are over: she has laid all, or does not go on. */
+    private static boolean isGivenUp(Coming coming) {
+        return coming.what() == Coming.What.NEXT_EGG || coming.what() == Coming.What.NEXT_ROUND;
+    }
+
     private Message awaited(Coming coming) {
         if (coming.window().isPast(today)) {
-            return Message.of("wall.was-due", words.shortDay(coming.window().latest()));
+            return Message.of(
+                    "wall.was-due." + Message.word(coming.what()),
+                    words.shortDay(coming.window().latest()));
         }
         boolean begins = coming.what() == Coming.What.HATCH || coming.what().isKeepers();
         LocalDate day = coming.what() == Coming.What.FIRST_EGG
@@ -259,14 +304,13 @@ final class Tiles {
         return "birds";
     }
 
-    private Optional<Message> foot(Cage cage, Outlook nest) {
-        Optional<Message> seen = cage.lastVisit()
+    private Optional<Message> lastSeen(Cage cage) {
+        return cage.lastVisit()
                 .map(visit -> visit.day().equals(today)
                         ? visit.time()
                                 .map(time -> Message.of("wall.seen-at", time))
                                 .orElse(Message.of("wall.seen-today"))
                         : Message.of("wall.seen-yesterday"));
-        return awaited(nest).or(() -> seen);
     }
 
     private Optional<Message> seen(Visit visit) {
@@ -283,6 +327,10 @@ final class Tiles {
     }
 
     private TileFace face(Cage cage, Message big, Optional<Message> foot, TileFace.State state) {
+        return face(cage, big, foot.stream().toList(), state);
+    }
+
+    private TileFace face(Cage cage, Message big, List<Message> feet, TileFace.State state) {
         List<String> small = new ArrayList<>();
         room.pairIn(cage).ifPresent(pair -> {
             small.add(words.say("wall.pair", pair.label()));
@@ -290,12 +338,16 @@ final class Tiles {
                     .map(Round::number)
                     .filter(number -> number > 1)
                     .ifPresent(number -> small.add(words.say("wall.round", number)));
+            if (!feet.contains(NEW_CARD) && CardFaces.isOutOfDate(room, cage)) {
+                small.add(words.say("wall.new-card"));
+            }
         });
         return new TileFace(
                 cage.name(),
                 String.join(" \u00b7 ", small),
                 words.say(big),
-                foot.map(words::say).orElse(""),
+                feet.stream().findFirst().map(words::say).orElse(""),
+                feet.stream().skip(1).map(words::say).toList(),
                 state);
     }
 }

@@ -22,7 +22,8 @@ public final class WallPresenter {
     private final Desk desk;
     private final Navigator navigator;
     private final Words words;
-    private final int mostColumns;
+    private final int readable;
+    private int mostColumns;
     private final Shown<WallState> shown;
     private final Watch watch;
 
@@ -31,6 +32,7 @@ public final class WallPresenter {
         this.desk = desk;
         this.navigator = navigator;
         this.words = words;
+        this.readable = mostColumns;
         this.mostColumns = mostColumns;
         this.watch = new Watch(desk, this::refresh);
         this.shown = new Shown<>(state(0), view);
@@ -38,6 +40,15 @@ public final class WallPresenter {
 
     Watch watch() {
         return watch;
+    }
+
+    /** There is room for so many columns. */
+    void fit(int columns) {
+        int most = Math.min(readable, columns);
+        if (most != mostColumns) {
+            mostColumns = most;
+            shown.change(state -> state(0));
+        }
     }
 
     void choose(int part) {

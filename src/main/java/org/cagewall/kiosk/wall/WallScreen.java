@@ -1,5 +1,7 @@
 package org.cagewall.kiosk.wall;
 
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -35,6 +37,12 @@ public final class WallScreen extends Page {
     /** A lower tile, with the gap below it, would not hold two lines of its big word: then the wall is scrolled. */
     private static final int LEAST_HEIGHT = 178;
 
+    /** The least width of a tile whose words can still be read. */
+    private static final int LEAST_WIDTH = 132;
+
+    /** What scrolls a wall, with the gap before it. */
+    private static final int SCROLLER = 76;
+
     private final Words words;
     private final Breadth breadth;
     private final Pane choice = new Pane(new MigLayout("insets 0"));
@@ -53,6 +61,12 @@ public final class WallScreen extends Page {
         }
         presenter = new WallPresenter(
                 desk, navigator, words, breadth.columns(Measure.isNormal() ? COLUMNS : COLUMNS_SCROLLED), this::render);
+        view.addComponentListener(new ComponentAdapter() {
+            @Override
+            public void componentResized(ComponentEvent event) {
+                fit();
+            }
+        });
         heading.beside(
                 TouchButton.of(ButtonKind.PLAIN, "scan", words.say("scanscreen.button"), () -> presenter.scan()));
     }
@@ -130,11 +144,12 @@ public final class WallScreen extends Page {
             grid.put(button, tile.row(), tile.column());
             tiles.put(name, button);
         }
-        Pane tall = new Pane(new MigLayout(
-                "insets 0, fill",
-                "[grow,fill]",
-                "[" + part.rows() * LEAST_HEIGHT + ":" + part.rows() * LEAST_HEIGHT + ":,grow,fill]"));
-        tall.add(grid, "hmin 0");
-        return new TouchScroll(words, "wall", tall);
+        return new TouchScroll(words, "wall", grid).inRows(part.rows(), Measure.px(LEAST_HEIGHT));
+    }
+
+    /** As much of a wall stands side by side as can be read: on a narrow screen it is shown piece by piece. */
+    private void fit() {
+        int room = view.getWidth() - Measure.px(SCROLLER) + Measure.gap();
+        presenter.fit(Math.max(1, room / (Measure.px(LEAST_WIDTH) + Measure.gap())));
     }
 }

@@ -17,7 +17,7 @@ public record WallState(String subtitle, List<Part> parts, int chosen, List<Tile
         tiles = List.copyOf(tiles);
     }
 
-    /** A wall, or so many of its columns as fit side by side. */
+    /** A wall, or as many of its columns as fit side by side. */
     public record Part(String name, long wall, int rows, int firstColumn, int columns) {}
 
     /** A cage in its place, counted from 0. */

@@ -281,6 +281,6 @@ class BirdsScreenTest extends WithBirdroom {
     }
 
     private BirdsScreen screen(Pen pen, Stage stage) {
-        return new BirdsScreen(birdroom.desk(), pen, stage, stage, stage, Birdroom.WORDS);
+        return new BirdsScreen(birdroom.desk(), pen, stage, stage, Birdroom.WORDS);
     }
 }

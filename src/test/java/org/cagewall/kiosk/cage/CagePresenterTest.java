@@ -6,7 +6,6 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,9 +14,9 @@ import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.function.IntConsumer;
-import java.util.stream.Stream;
 import org.cagewall.deed.BirdDeed;
 import org.cagewall.kiosk.Birdroom;
+import org.cagewall.kiosk.kit.EggLook;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.shell.Navigator;
 import org.cagewall.kiosk.shell.Notices;
@@ -25,13 +24,10 @@ import org.cagewall.kiosk.shell.Option;
 import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.Picking;
 import org.cagewall.kiosk.shell.Question;
-import org.cagewall.kiosk.shell.Seen;
 import org.cagewall.room.Cage;
 import org.cagewall.room.EggFinding;
 import org.cagewall.room.PartedFor;
-import org.cagewall.room.Sign;
 import org.cagewall.room.WhyRemoved;
-import org.cagewall.tasks.Report;
 import org.cagewall.text.Message;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -47,7 +43,7 @@ class CagePresenterTest {
     private Birdroom room;
     private final Hand hand = new Hand();
     private CagePresenter page;
-    private CageState state;
+    private CageState shown;
 
     @BeforeEach
     void open() {
@@ -130,6 +126,18 @@ class CagePresenterTest {
     }
 
     @Test
+    void theShellLiesBesideAChickOnTheDayOfHatchingOnly() {
+        Nests.twoRounds(room);
+        room.tell(Nests.ago(24, "box-on", "").strip());
+        room.tell((Nests.ago(19, "egg-laid", "") + Nests.ago(0, "chick-hatched", "\"mark\":\"1\"")).strip());
+
+        at("A1");
+        assertThat(chicks()).containsExactly(EggLook.HATCHLING);
+        at("Z1");
+        assertThat(chicks()).contains(EggLook.CHICK).doesNotContain(EggLook.HATCHLING);
+    }
+
+    @Test
     void aDeadChickIsRecordedWithWhatItLikelyCameOf() {
         Nests.twoRounds(room);
         at("Z1");
@@ -137,7 +145,7 @@ class CagePresenterTest {
 
         page.act("died");
 
-        assertThat(last()).contains("chick-died").contains("Its crop was empty");
+        assertThat(last()).contains("chick-died").contains("\"likely\":\"empty-crop\"");
     }
 
     @Test
@@ -168,20 +176,20 @@ class CagePresenterTest {
     @Test
     void aSitterWhoScansACageSeesWhatToDoThereAndAnswersItByOneTouch() {
         open("Tomas", "A1");
-        assertThat(state.chore().orElseThrow().answer()).isEqualTo("Fed, all well");
-        assertThat(state.chore().orElseThrow().how()).contains("Rinse the water dish and fill it.");
+        assertThat(shown.chore().orElseThrow().answer()).isEqualTo("Fed, all well");
+        assertThat(shown.chore().orElseThrow().how()).contains("Rinse the water dish and fill it.");
 
         page.allWell();
 
         assertThat(room.newest(2).get(0)).contains("task-done").contains("/A1/morning");
         assertThat(room.newest(2).get(1)).contains("\"check\"").contains("\"morning\"");
-        assertThat(state.chore()).isEmpty();
+        assertThat(shown.chore()).isEmpty();
     }
 
     @Test
     void anOwnerWhoLooksInAnswersNoFeeding() {
         at("A1");
-        assertThat(state.chore()).isEmpty();
+        assertThat(shown.chore()).isEmpty();
 
         page.allWell();
 
@@ -203,8 +211,15 @@ class CagePresenterTest {
                 hand,
                 Birdroom.WORDS,
                 Destination.Cage.byHand(cage),
-                shown -> state = shown);
+                state -> shown = state);
         page.watch().start();
+    }
+
+    private List<EggLook> chicks() {
+        return shown.nest().orElseThrow().lots().stream()
+                .flatMap(lot -> lot.chicks().stream())
+                .map(CageState.LyingFace::look)
+                .toList();
     }
 
     private String last() {
@@ -265,21 +280,6 @@ class CagePresenterTest {
         @Override
         public void note(Message title, Consumer<String> then) {
             then.accept(touches.remove());
-        }
-
-        @Override
-        public void different(Message title, Consumer<Seen> then) {
-            String word = touches.remove();
-            then.accept(new Seen(
-                    Stream.of(Sign.values())
-                            .filter(sign -> sign.id().equals(word))
-                            .toList(),
-                    Optional.empty()));
-        }
-
-        @Override
-        public void questions(Message title, Collection<Sign> signs, Consumer<Report> then) {
-            then.accept(new Report(List.copyOf(signs), Map.of()));
         }
 
         @Override
@@ -359,11 +359,6 @@ class CagePresenterTest {
         @Override
         public void go(Destination to) {
             said.add(to.toString());
-        }
-
-        @Override
-        public void back() {
-            said.add("back");
         }
     }
 }

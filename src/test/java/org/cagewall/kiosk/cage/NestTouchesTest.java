@@ -196,7 +196,7 @@ class NestTouchesTest {
 
         touch("Z1", "do.died", "choose.4", "answer.empty-crop");
 
-        assertThat(last()).contains("chick-died").contains("Its crop was empty");
+        assertThat(last()).contains("chick-died").contains("\"likely\":\"empty-crop\"");
     }
 
     @Test

@@ -39,9 +39,42 @@ class ClosingScreenTest extends WithDaybook {
         Painted closing = closing(TextSize.NORMAL).press("say-why");
         closing.png("closing-why").assertFit().press("why.no-time").press("record");
 
-        assertThat(book.lines("task-not-done")).hasSize(9).allMatch(line -> line.contains("I had no time"));
+        assertThat(book.lines("task-not-done")).hasSize(9).allMatch(line -> line.contains("\"why\":\"no-time\""));
         closing.png("closing-done").assertFit();
         assertThat(closing.maybe("say-why")).isEmpty();
+    }
+
+    @Test
+    void aCageReportedDeadWithoutACallIsNamedAndLeadsToThePhones() {
+        book.tell("{\"deed\":\"check\",\"cage\":\"A2\",\"answer\":\"different\",\"how\":\"hand\",\"signs\":[\"dead\"],"
+                + "\"by\":\"Tomas\"}");
+        Painted closing = closing(TextSize.NORMAL).png("closing-unphoned").assertFit();
+        assertThat(said(closing)).contains("Nobody has phoned about A2. Phone now.");
+
+        book.tell("""
+                {"deed":"phoned","cage":"A2","who":"Ines","about":"dead","reached":"no-answer","by":"Tomas"}
+                """);
+        assertThat(said(closing(TextSize.NORMAL))).contains("Nobody has phoned about A2");
+        book.tell("""
+                {"deed":"phoned","cage":"A2","who":"Ines","about":"dead","by":"Tomas"}
+                """);
+        assertThat(said(closing(TextSize.NORMAL))).doesNotContain("Nobody has phoned");
+    }
+
+    @Test
+    void whatWasNotDoneIsNoPartOfWhatIsDone() {
+        Painted closing = closing(TextSize.NORMAL)
+                .press("say-why")
+                .press("why.could-not-open")
+                .press("record");
+
+        assertThat(said(closing)).contains("0 of 9 done", "9 not done", "9 lines were not done.");
+    }
+
+    private static String said(Painted painted) {
+        return painted.all().stream()
+                .map(part -> part instanceof javax.swing.JLabel label ? label.getText() : "")
+                .collect(Collectors.joining("\n"));
     }
 
     @Test

@@ -315,11 +315,11 @@ class HandoverScreenTest extends WithDaybook {
     void whatIsToBeReadyTurnsDoneByTouch() {
         ahead();
         Painted handover = handover(TextSize.NORMAL).png("handover-ready").assertFit();
-        assertThat(text(handover)).contains("Ready to leave: 11 of 16 to see to", "Tomas will be at it about");
+        assertThat(text(handover)).contains("Ready to leave: 11 of 17 to see to", "Tomas will be at it about");
 
         handover.press("ready.keys").png("handover-ready-ticked").assertFit();
         assertThat(book.lines("ready-keys")).singleElement().asString().contains("task-done", "2026-04-20/A1");
-        assertThat(text(handover)).contains("Keys, Tomas has a key", "Done", "10 of 16");
+        assertThat(text(handover)).contains("Keys, Tomas has a key", "Done", "10 of 17");
 
         handover.press("ready.keys").png("handover-ready-anew").press("answer.not-needed");
         assertThat(book.lines("ready-keys")).hasSize(2).first().asString().contains("task-not-done");
@@ -368,7 +368,7 @@ class HandoverScreenTest extends WithDaybook {
 
         Path file = book.desk().folder().path().resolve("pack-2026-04-14.pdf");
         try (PDDocument pdf = Loader.loadPDF(Files.readAllBytes(file))) {
-            assertThat(pdf.getNumberOfPages()).isEqualTo(15);
+            assertThat(pdf.getNumberOfPages()).isEqualTo(18);
         }
         assertThat(handover.find("saved", JLabel.class).getText()).contains("pack-2026-04-14.pdf");
         handover.press("save-pack").press("back");

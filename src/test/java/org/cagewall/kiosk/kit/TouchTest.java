@@ -4,10 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Component;
 import java.awt.event.KeyEvent;
-import java.time.Clock;
-import java.time.Instant;
-import java.time.ZoneId;
-import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import javax.swing.JComponent;
@@ -99,29 +95,50 @@ class TouchTest {
     }
 
     @Test
-    void aSecondPressWithinFourTenthsOfASecondRecordsNothing() {
-        Ticking clock = new Ticking();
-        Painted painted =
-                Painted.of(300, 64, () -> TouchButton.of(ButtonKind.MAIN, "ok", "All well", () -> pressed.add("ok"))
-                        .committing(clock));
-        painted.press("ok");
-        clock.millis += 399;
-        painted.press("ok");
-        assertThat(pressed).hasSize(1);
-        clock.millis += 1;
-        painted.press("ok");
+    void theSecondTouchOfAShakingHandPressesNothing() {
+        Painted painted = one();
+        painted.tap("ok", 10_000).tap("ok", 10_499);
+        assertThat(pressed).containsExactly("ok");
+        painted.tap("ok", 10_600);
         assertThat(pressed).hasSize(2);
     }
 
     @Test
-    void aClockThatIsSetBackDoesNotBlockTheButton() {
-        Ticking clock = new Ticking();
+    void whatHasSlidUnderTheFingerIsNotPressedByTheSecondTouch() {
+        Painted list = Painted.of(600, 300, () -> {
+            Pane rows = new Pane(new MigLayout("insets 0, wrap 1", "[400!,fill]", "[64!]"));
+            for (String row : List.of("A1", "A2")) {
+                rows.add(TouchButton.of(ButtonKind.MAIN, row, row, () -> {
+                    pressed.add(row);
+                    rows.remove(0);
+                }));
+            }
+            return rows;
+        });
+        list.tap("A1", 10_000).tap("A2", 10_200);
+        assertThat(pressed).containsExactly("A1");
+        list.tap("A2", 10_800);
+        assertThat(pressed).containsExactly("A1", "A2");
+    }
+
+    @Test
+    void aTouchElsewhereIsNoSecondOneHoweverSoonItComes() {
+        Painted list = list();
+        list.tap("row.0", 10_000).tap("row.2", 10_100);
+        assertThat(pressed).containsExactly("row.0", "row.2");
+    }
+
+    @Test
+    void aNumberIsCountedUpAsFastAsAFingerGoes() {
         Painted painted =
-                Painted.of(300, 64, () -> TouchButton.of(ButtonKind.MAIN, "ok", "All well", () -> pressed.add("ok"))
-                        .committing(clock));
-        painted.press("ok");
-        clock.millis -= 3_600_000;
-        painted.press("ok");
+                Painted.of(400, 200, () -> new Stepper(Words.english(), "eggs", "Eggs", 0, 9, 0, value -> {}));
+        painted.tap("eggs.more", 10_000).tap("eggs.more", 10_150).tap("eggs.more", 10_300);
+        assertThat(painted.find("eggs", Stepper.class).value()).isEqualTo(3);
+    }
+
+    @Test
+    void aClockThatIsSetBackDoesNotBlockTheButton() {
+        one().tap("ok", 10_000_000).tap("ok", 6_400_000);
         assertThat(pressed).hasSize(2);
     }
 
@@ -171,30 +188,5 @@ class TouchTest {
     private static int scrolled(Painted list) {
         Component row = list.find("row.0", Component.class);
         return -SwingUtilities.convertPoint(row, 0, 0, list.find("list", Component.class)).y;
-    }
-
-    private static final class Ticking extends Clock {
-
-        private long millis = 1_700_000_000_000L;
-
-        @Override
-        public long millis() {
-            return millis;
-        }
-
-        @Override
-        public Instant instant() {
-            return Instant.ofEpochMilli(millis);
-        }
-
-        @Override
-        public ZoneId getZone() {
-            return ZoneOffset.UTC;
-        }
-
-        @Override
-        public Clock withZone(ZoneId zone) {
-            return this;
-        }
     }
 }

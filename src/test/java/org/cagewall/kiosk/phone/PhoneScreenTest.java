@@ -36,10 +36,12 @@ class PhoneScreenTest extends WithDaybook {
         Painted phone = phone(TextSize.NORMAL).press("phoned.Ines");
         phone.png("phone-call").assertFit();
 
-        phone.press("about.ill").after(() -> {
-            phone.find("in-words", JTextComponent.class).setText("A1 sits low");
-            phone.find("agreed", JTextComponent.class).setText("warm lamp, look again at noon");
-        });
+        phone.press("reached.spoke")
+                .press("about.ill")
+                .press("cage.A1")
+                .press("agreed.leave")
+                .press("lasts.tomorrow")
+                .after(() -> phone.find("in-words", JTextComponent.class).setText("A1 sits low"));
         phone.press("record");
 
         assertThat(book.lines("\"phoned\""))
@@ -47,8 +49,11 @@ class PhoneScreenTest extends WithDaybook {
                 .asString()
                 .contains(
                         "\"who\":\"Ines\"",
-                        "a sick bird: A1 sits low",
-                        "warm lamp, look again at noon",
+                        "\"cage\":\"A1\"",
+                        "\"about\":\"ill\"",
+                        "\"agreed\":\"leave\"",
+                        "\"until\":\"2026-04-15\"",
+                        "A1 sits low",
                         "\"by\":\"Tomas\"");
         phone.png("phone-kept").assertFit().press("phoned.Bird vet").press("back");
     }
@@ -97,6 +102,6 @@ class PhoneScreenTest extends WithDaybook {
                 size,
                 "Tomas",
                 new Destination.Phone(about),
-                (pen, stage) -> new PhoneScreen(book.desk(), pen, stage, WORDS, about));
+                (pen, stage) -> new PhoneScreen(book.desk(), pen, stage, stage, WORDS, new Destination.Phone(about)));
     }
 }

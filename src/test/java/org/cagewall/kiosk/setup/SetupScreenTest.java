@@ -463,7 +463,7 @@ class SetupScreenTest extends WithBirdroom {
 
         assertThat(room().rings()).singleElement().satisfies(stock -> {
             assertThat(stock.ring(7)).isEqualTo("HB 26-007");
-            assertThat(stock.count()).isEqualTo(50);
+            assertThat(stock.rings()).hasSize(50);
         });
         write(page, "off", "HB 26-001")
                 .press("why.lost")

@@ -95,7 +95,7 @@ class ShellTest {
         try (Live live = open(window())) {
             live.press("nav.today").read("Today");
             live.waitUntil("a sheet is asked for", () -> {
-                live.shell().overlays().tell(Message.of("shell.leave"), Message.of("shell.leave-text"));
+                live.shell().stage().tell(Message.of("shell.leave"), Message.of("shell.leave-text"));
                 return true;
             });
             live.key(KeyEvent.VK_ESCAPE).gone("sheet");
@@ -111,7 +111,7 @@ class ShellTest {
         try (Live live = open(window())) {
             assertThat(live.focusOrder()).startsWith("person", "row.0", "row.1").endsWith("nav.wall", "nav.today");
             live.tap("person");
-            live.key(KeyEvent.VK_TAB).key(KeyEvent.VK_TAB).key(KeyEvent.VK_TAB);
+            live.key(KeyEvent.VK_TAB).key(KeyEvent.VK_TAB).key(KeyEvent.VK_TAB).key(KeyEvent.VK_TAB);
             live.waitUntil("the third row has the keyboard", () -> live.find("row.2", JComponent.class)
                     .isFocusOwner());
             live.picture("shell-focus-ring");
@@ -120,10 +120,22 @@ class ShellTest {
     }
 
     @Test
+    void aButtonKeepsNoFocusAfterATouchAndSpaceAndEnterPressNothing() {
+        try (Live live = open(window())) {
+            live.tap("row.1").waitUntil("the row was pressed", () -> happened.contains("row.1"));
+            live.key(KeyEvent.VK_SPACE).key(KeyEvent.VK_ENTER);
+            live.waitUntil(
+                    "nothing but the stage has the keys",
+                    () -> live.shell().stage().isFocusOwner());
+            assertThat(happened).containsExactly("row.1");
+        }
+    }
+
+    @Test
     void aTouchTakesTheNoticeAway() {
         try (Live live = open(window())) {
             live.waitUntil("something is said", () -> {
-                live.shell().notices().done(Message.of("shell.taken-back"), () -> happened.add("undone"));
+                live.shell().stage().done(Message.of("shell.taken-back"), () -> happened.add("undone"));
                 return true;
             });
             live.see("notice").tap("row.0").gone("notice");

@@ -5,9 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.Point;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import javax.swing.JComponent;
-import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
 import javax.swing.text.JTextComponent;
 import org.cagewall.kiosk.Painted;
@@ -42,9 +40,9 @@ class StageTest {
         Painted painted = painted();
         painted.after(() -> stage.go(Destination.Cage.byHand("B3"))).press("nav.today");
         assertThat(happened).containsExactly("Wall shown", "Wall hidden", "Cage shown", "Cage hidden", "Today shown");
-        painted.after(stage::back);
+        painted.after(stage::escape);
         assertThat(stage.here()).isEqualTo(Destination.Cage.byHand("B3"));
-        painted.after(stage::back).after(stage::back);
+        painted.after(stage::escape).after(stage::escape);
         assertThat(stage.here()).isEqualTo(WALL);
         assertThat(painted.find("title", WrapLabel.class).getText()).isEqualTo("Wall");
     }
@@ -205,18 +203,20 @@ class StageTest {
     }
 
     @Test
-    void aKeyboardAtTheBottomLeavesTheSheetAboveItWhole() {
-        Painted painted = painted().after(() -> stage.ask(question())).after(() -> {
-            JPanel board = new JPanel();
-            board.setName("board");
-            board.setPreferredSize(new java.awt.Dimension(1280, 320));
-            stage.keyboard(Optional.of(board));
-        });
-        assertThat(painted.find("board", JPanel.class).getY()).isEqualTo(480);
-        assertThat(painted.find("sheet", JComponent.class).getHeight()).isEqualTo(480);
-        painted.assertFit();
-        painted.after(() -> stage.keyboard(Optional.empty()));
-        assertThat(painted.find("sheet", JComponent.class).getHeight()).isEqualTo(800);
+    void aCardThatIsScannedOverAHalfFilledSheetAsksAndKeepsWhatWasWritten() {
+        javax.swing.JTextField field = new javax.swing.JTextField("low on the perch");
+        Painted painted = painted()
+                .after(() -> stage.go(TODAY))
+                .after(() -> stage.sheet(
+                        Message.of("shell.leave"), field, List.of(Answer.leave("no", Message.of("shell.leave-no")))));
+
+        painted.after(() -> stage.goByCard(WALL, () -> {})).after(() -> stage.goByCard(WALL, () -> {}));
+        assertThat(stage.here()).isEqualTo(TODAY);
+        painted.press("answer.stay");
+        assertThat(stage.shows(field)).isTrue();
+        assertThat(field.getText()).isEqualTo("low on the perch");
+        painted.after(() -> stage.goByCard(WALL, () -> {})).press("answer.open-card");
+        assertThat(stage.here()).isEqualTo(WALL);
     }
 
     @Test
@@ -245,7 +245,7 @@ class StageTest {
                         List.of(
                                 Answer.main("a", Message.of("shell.leave-no"), () -> {}),
                                 Answer.plain("b", Message.of("shell.not-recorded"), () -> {}),
-                                Answer.urgent("c", Message.of("shell.leave-yes"), () -> {}),
+                                Answer.plain("c", Message.of("shell.leave-yes"), () -> {}),
                                 Answer.leave("d", Message.of("shell.leave-it"))))))
                 .png("shell-four" + suffix)
                 .assertFit();

@@ -2,15 +2,20 @@ package org.cagewall.kiosk.today;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.Component;
+import java.awt.Rectangle;
 import java.util.List;
 import java.util.stream.Collectors;
 import javax.swing.AbstractButton;
 import javax.swing.JLabel;
+import javax.swing.SwingUtilities;
 import org.cagewall.kiosk.Painted;
 import org.cagewall.kiosk.Sat;
 import org.cagewall.kiosk.WithDaybook;
 import org.cagewall.kiosk.shell.Breadth;
 import org.cagewall.kiosk.shell.Destination;
+import org.cagewall.kiosk.shell.Halfway;
+import org.cagewall.kiosk.shell.Screens;
 import org.cagewall.kiosk.theme.Light;
 import org.cagewall.kiosk.theme.TextSize;
 import org.cagewall.room.Room;
@@ -24,6 +29,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 /** The day's list, touched by a sitter and by an owner, and read back from the record. */
 class TodayScreenTest extends WithDaybook {
+
+    private final Halfway<TodayDraft> halfway = new Halfway<>();
 
     @BeforeEach
     void away() {
@@ -62,7 +69,15 @@ class TodayScreenTest extends WithDaybook {
                         TextSize.NORMAL,
                         "Tomas",
                         new Destination.Today(),
-                        (pen, stage) -> new TodayScreen(book.desk(), pen, stage, stage, WORDS, Breadth.WHOLE))
+                        (pen, stage) -> new TodayScreen(
+                                book.desk(),
+                                pen,
+                                stage,
+                                stage,
+                                WORDS,
+                                Breadth.WHOLE,
+                                new Halfway<>(),
+                                new Destination.Today()))
                 .png("today-quiet")
                 .assertFit();
     }
@@ -72,7 +87,7 @@ class TodayScreenTest extends WithDaybook {
         Painted today = sitter(TextSize.NORMAL).press("act.different");
         today.png("today-different").assertFit();
 
-        today.press("signs.puffed-up").press("signs.on-floor").press("record");
+        today.press("signs.puffed-up").press("signs.on-floor").press("to-questions");
         today.png("today-questions")
                 .assertFit()
                 .press("eating.yes")
@@ -93,17 +108,18 @@ class TodayScreenTest extends WithDaybook {
     @EnumSource
     void theThreeQuestionsAreWholeAtEveryTextSize(TextSize size) {
         Painted today =
-                sitter(size).press("act.different").press("signs.puffed-up").press("record");
+                sitter(size).press("act.different").press("signs.puffed-up").press("to-questions");
         today.png("today-questions-" + size).assertFit().press("upright.no").press("record");
         today.png("today-phone-now-" + size).assertFit();
     }
 
     @Test
-    void anAnswerThatCannotWaitPutsTheVetFirst() {
+    void anAnswerThatCannotWaitPutsFirstWhomTheOwnerNamedForAnIllBird() {
+        book.tell("{\"deed\":\"room-set\",\"ill-first\":\"vet\",\"by\":\"Ines\"}");
         Painted today = sitter(TextSize.NORMAL)
                 .press("act.different")
                 .press("signs.other")
-                .press("record");
+                .press("to-questions");
 
         today.press("eating.yes").press("upright.yes").press("hurt.yes").press("record");
 
@@ -113,12 +129,77 @@ class TodayScreenTest extends WithDaybook {
         today.press("phoned");
     }
 
+    @ParameterizedTest
+    @EnumSource
+    void goOnRecordItAndIPhonedNeverLieOnOneAnothersPlace(TextSize size) {
+        Painted today = sitter(size).press("act.different").press("signs.on-floor");
+        Rectangle goOn = place(today, "to-questions");
+        today.press("to-questions");
+        Rectangle record = place(today, "record");
+        today.press("record").png("today-steps-" + size).assertFit();
+        Rectangle phoned = place(today, "phoned");
+        Rectangle toTheList = place(today, "go-on");
+
+        List<Rectangle> all = List.of(goOn, record, phoned, toTheList);
+        assertThat(all).allSatisfy(one -> assertThat(all.stream().filter(other -> other != one))
+                .noneMatch(one::intersects));
+    }
+
+    private static Rectangle place(Painted today, String name) {
+        AbstractButton part = today.find(name, AbstractButton.class);
+        Component top = part;
+        while (top.getParent() != null) {
+            top = top.getParent();
+        }
+        return SwingUtilities.convertRectangle(part, part.getVisibleRect(), top);
+    }
+
+    @Test
+    void noAnswerIsTickedBeforehandAndWhatASignHasSaidIsNotAsked() {
+        Painted today = sitter(TextSize.NORMAL)
+                .press("act.different")
+                .press("signs.on-floor")
+                .press("signs.bleeding")
+                .press("to-questions");
+
+        assertThat(List.of("eating.yes", "eating.no", "upright.yes", "upright.no"))
+                .noneMatch(answer -> today.find(answer, AbstractButton.class).isSelected());
+        assertThat(today.names()).doesNotContain("hurt.yes", "hurt.no");
+    }
+
+    @Test
+    void aBrightYoungBirdOnTheFloorOfAWeaningCageIsNoAlarm() {
+        Painted today = sitter(TextSize.NORMAL)
+                .press("row.2026-04-14/A3/morning")
+                .press("act.different")
+                .press("signs.on-floor")
+                .press("to-questions")
+                .press("eating.yes")
+                .press("upright.yes")
+                .press("hurt.no")
+                .press("record");
+
+        assertThat(text(today)).contains("It is in the book").doesNotContain("Stop. Phone now.");
+    }
+
+    @Test
+    void anEggOnTheFloorIsLeftThereAndIsNotAskedWhetherItEats() {
+        Painted today = sitter(TextSize.NORMAL)
+                .press("act.different")
+                .press("signs.egg-on-floor")
+                .press("to-questions");
+
+        assertThat(book.lines("\"check\"")).hasSize(1);
+        assertThat(text(today.png("today-egg").assertFit()))
+                .contains("It is in the book", "Leave the egg where it is.");
+    }
+
     @Test
     void nothingIsAskedOfABirdThatIsNotThere() {
         Painted today = sitter(TextSize.NORMAL)
                 .press("act.different")
                 .press("signs.missing")
-                .press("record");
+                .press("to-questions");
 
         assertThat(book.lines("\"check\"")).hasSize(1);
         assertThat(text(today)).contains("Stop. Phone now.");
@@ -138,7 +219,7 @@ class TodayScreenTest extends WithDaybook {
     void nothingIsRecordedWhereNothingIsTold() {
         Painted today = sitter(TextSize.NORMAL).press("act.different");
 
-        today.press("record").png("today-nothing-told");
+        today.press("to-questions").png("today-nothing-told");
 
         assertThat(book.lines("\"check\"")).isEmpty();
     }
@@ -148,12 +229,57 @@ class TodayScreenTest extends WithDaybook {
         Painted today = sitter(TextSize.NORMAL)
                 .press("act.different")
                 .press("signs.dish-empty")
-                .press("record")
+                .press("to-questions")
                 .press("eating.yes")
                 .press("record");
 
         today.png("today-recorded").assertFit();
         assertThat(text(today)).contains("It is in the book");
+    }
+
+    @Test
+    void theSitterEntersTheDegreesAndIsToldWhatToDoInTheHeatAndToPhoneInMore() {
+        Painted today = sitter(TextSize.NORMAL).press("degrees");
+        today.png("today-degrees")
+                .assertFit()
+                .press("degrees.3")
+                .press("degrees.0")
+                .press("record");
+
+        assertThat(book.lines("room-read")).singleElement().asString().contains("\"high\":30", "\"by\":\"Tomas\"");
+        assertThat(text(today.png("today-heat").assertFit()))
+                .contains("The room is too hot", "Give fresh, cool water at each cage.")
+                .doesNotContain("Stop. Phone now.");
+        today.press("go-on")
+                .press("degrees")
+                .press("degrees.3")
+                .press("degrees.2")
+                .press("record");
+        assertThat(text(today)).contains("Stop. Phone now.", "0555 0142");
+    }
+
+    @Test
+    void frostIsACallAndAMildRoomIsWrittenDown() {
+        Painted today =
+                sitter(TextSize.NORMAL).press("degrees").press("degrees.2").press("frost.below-zero");
+
+        today.press("record").png("today-cold").assertFit();
+
+        assertThat(book.lines("room-read")).first().asString().contains("\"low\":-2");
+        assertThat(text(today)).contains("Stop. Phone now.", "Look at the water. Is it frozen?");
+        today.press("go-on")
+                .press("degrees")
+                .press("degrees.2")
+                .press("degrees.1")
+                .press("record");
+        assertThat(book.lines("room-read")).hasSize(2);
+        assertThat(today.names()).contains("act.all-well");
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void theDegreesAreTouchedAtEveryTextSize(TextSize size) {
+        sitter(size).press("degrees").png("today-degrees-" + size).assertFit();
     }
 
     @Test
@@ -166,7 +292,7 @@ class TodayScreenTest extends WithDaybook {
         assertThat(book.lines("task-not-done"))
                 .singleElement()
                 .asString()
-                .contains("2026-04-14/A1/morning", "I had no time", "\"dishes\":\"filled\"");
+                .contains("2026-04-14/A1/morning", "\"why\":\"no-time\"", "\"dishes\":\"filled\"");
         assertThat(today.names()).contains("row.2026-04-14/A1/morning");
     }
 
@@ -176,7 +302,7 @@ class TodayScreenTest extends WithDaybook {
 
         today.press("why.could-not-open").press("dishes.filled").press("record");
 
-        assertThat(text(today)).contains("1 of 6 done", "1 not done", "I could not open it");
+        assertThat(text(today)).contains("1 of 6 done", "1 not done", "the cage could not be opened");
     }
 
     @Test
@@ -231,11 +357,33 @@ class TodayScreenTest extends WithDaybook {
     }
 
     @Test
+    void whatWasTouchedHalfWayIsThereAgainWhenTheSitterComesBack() {
+        sitter(TextSize.NORMAL).press("act.different").press("signs.puffed-up").press("alarm.smoke");
+
+        Painted back = sitter(TextSize.NORMAL);
+        back.press("to-questions").press("hurt.no").press("record");
+
+        assertThat(book.lines("\"check\"")).singleElement().asString().contains("puffed-up", "not-hurt");
+    }
+
+    @Test
+    void whatWasAgreedByPhoneShowsBesideTheListUntilItEnds() {
+        book.tell("""
+                {"deed":"phoned","cage":"A2","who":"Ines","about":"ill","agreed":"leave","until":"2026-04-14","by":"Tomas"}
+                """);
+
+        assertThat(text(sitter(TextSize.NORMAL).png("today-agreed").assertFit()))
+                .contains("A2: Agreed with Ines: leave it in peace, until 14 April");
+        book = book.on(DAY.plusDays(1));
+        assertThat(text(sitter(TextSize.NORMAL))).doesNotContain("Agreed with");
+    }
+
+    @Test
     void afterUndoNoPageStillSaysThatItIsInTheBook() {
         Painted today = sitter(TextSize.NORMAL)
                 .press("act.different")
                 .press("signs.dish-empty")
-                .press("record")
+                .press("to-questions")
                 .press("eating.yes")
                 .press("record");
         assertThat(text(today)).contains("It is in the book");
@@ -272,7 +420,7 @@ class TodayScreenTest extends WithDaybook {
                 .asString()
                 .contains("\"North wall\"", "\"row\":1", "\"evening\"");
         today.press("act.different").png("today-which").assertFit();
-        today.press("which.B2").press("signs.loose").press("record");
+        today.press("which.B2").press("signs.loose").press("to-questions");
         assertThat(book.lines("\"check\"")).first().asString().contains("\"B2\"", "\"evening\"", "\"loose\"");
     }
 
@@ -290,7 +438,10 @@ class TodayScreenTest extends WithDaybook {
         Painted today = sitter(TextSize.NORMAL).press("act.all-well").press("row.2026-04-14/A1/morning");
         today.png("today-again");
 
-        today.press("answer.different").press("signs.fighting").press("record").press("record");
+        today.press("answer.different")
+                .press("signs.fighting")
+                .press("to-questions")
+                .press("record");
 
         assertThat(book.lines("\"check\"")).hasSize(2).first().asString().contains("fighting");
     }
@@ -362,10 +513,6 @@ class TodayScreenTest extends WithDaybook {
                 "word.sign.not-upright",
                 "word.sign.hurt",
                 "word.sign.not-hurt",
-                "cage.questions",
-                "cage.phone-now",
-                "cage.phone-now-text",
-                "cage.phone-done",
                 "today.nothing-told",
                 "today.nothing-told-text",
                 "today.phone-now",
@@ -378,10 +525,16 @@ class TodayScreenTest extends WithDaybook {
                 "today.why.no-time",
                 "today.why.no-food",
                 "today.why.not-sure",
-                "today.why.bird",
+                "today.why.bird-in-the-way",
                 "today.why.not-needed",
                 "danger.next",
                 "today.no-phones",
+                "today.how-warm",
+                "today.how-warm-when",
+                "today.how-warm-text",
+                "today.below-zero",
+                "today.no-degrees",
+                "today.no-degrees-text",
                 "today.stop",
                 "today.safety-title",
                 "safety.rules",
@@ -389,18 +542,17 @@ class TodayScreenTest extends WithDaybook {
                 "safety.dust",
                 "safety.dust-text",
                 "safety.hands-text",
+                "safety.lungs",
+                "safety.lungs-text",
+                "safety.hide",
+                "safety.hide-text",
                 "safety.fumes",
                 "safety.fumes-text",
                 "safety.sprays",
                 "safety.sprays-text",
-                "safety.ill",
-                "safety.ill-text",
-                "safety.egg",
-                "safety.egg-text",
                 "safety.dish",
                 "safety.dish-text",
                 "safety.medicine-text",
-                "safety.heat-text",
                 "safety.night-text")) {
             assertThat(words.knows(key)).as(key).isTrue();
             ReadingGrade.sentences(words.say(key, "B3", "dead bird"))
@@ -425,11 +577,12 @@ class TodayScreenTest extends WithDaybook {
     }
 
     private Painted at(TextSize size, String person) {
-        return Sat.at(
-                book,
-                size,
-                person,
-                new Destination.Today(),
-                (pen, stage) -> new TodayScreen(book.desk(), pen, stage, stage, WORDS, Breadth.WHOLE));
+        return Sat.among(book, Light.DAY, size, person, new Destination.Today(), (pen, stage) -> Screens.none()
+                .with(
+                        Destination.Today.class,
+                        here -> new TodayScreen(book.desk(), pen, stage, stage, WORDS, Breadth.WHOLE, halfway, here))
+                .with(
+                        Destination.Different.class,
+                        at -> new TodayScreen(book.desk(), pen, stage, stage, WORDS, Breadth.WHOLE, halfway, at)));
     }
 }

@@ -35,6 +35,61 @@ class WallPresenterTest extends WithDaybook {
         assertThat(List.of("A1", "A2", "A3")).allMatch(cage -> tile(cage).foot().equals("not seen tonight"));
     }
 
+    /** Sat from 12 March, 21 days at the latest: late from 3 April on. */
+    @Test
+    void anOverdueHatchGoesBeforeTheNextEggThatNeverCame() {
+        pairInA2();
+        book.tell("""
+                {"deed":"egg-laid","cage":"A2","on":"2026-03-10","by":"Ines"}
+                {"deed":"egg-laid","cage":"A2","on":"2026-03-12","by":"Ines"}
+                """);
+
+        assertThat(tile("A2").foot()).isEqualTo("hatch late 12 d");
+        assertThat(tile("A2").state()).isEqualTo(TileFace.State.LATE);
+    }
+
+    /** 21 days after the box was put on at the latest, which was 22 March. */
+    @Test
+    void aFirstEggThatIsLateShowsOnTheWall() {
+        pairInA2();
+
+        assertThat(tile("A2").foot()).isEqualTo("no egg, late");
+        assertThat(tile("A2").state()).isEqualTo(TileFace.State.LATE);
+    }
+
+    @Test
+    void aChickThatMissedItsRingShowsOnTheWall() {
+        pairInA2();
+        book.tell("""
+                {"deed":"egg-laid","cage":"A2","on":"2026-03-08","by":"Ines"}
+                {"deed":"chick-hatched","cage":"A2","mark":"1","on":"2026-03-27","by":"Ines"}
+                {"deed":"nest-looked-at","cage":"A2","on":"2026-04-13","by":"Ines"}
+                """);
+
+        assertThat(tile("A2").foot()).isEqualTo("ring 1 missed");
+        assertThat(tile("A2").state()).isEqualTo(TileFace.State.DUE);
+    }
+
+    @Test
+    void aNewCardHidesNoDate() {
+        pairInA2();
+        book.tell("""
+                {"deed":"card-printed","cage":"A2","by":"Ines"}
+                {"deed":"egg-laid","cage":"A2","on":"2026-04-12","by":"Ines"}
+                {"deed":"egg-laid","cage":"A2","on":"2026-04-14","by":"Ines"}
+                """);
+
+        assertThat(tile("A2").foot()).isEqualTo("next 16 Apr");
+        assertThat(tile("A2").small()).contains("new card");
+    }
+
+    private void pairInA2() {
+        book.tell("""
+                {"deed":"paired-up","cage":"A2","cock":"HB 24-006","hen":"HB 25-118","on":"2026-03-01","by":"Ines"}
+                {"deed":"box-on","cage":"A2","on":"2026-03-01","by":"Ines"}
+                """);
+    }
+
     private TileFace tile(String cage) {
         List<WallState> shown = new ArrayList<>();
         new WallPresenter(book.desk(), new Nowhere(), WORDS, 8, shown::add);
@@ -48,8 +103,5 @@ class WallPresenterTest extends WithDaybook {
     private static final class Nowhere implements Navigator {
         @Override
         public void go(Destination destination) {}
-
-        @Override
-        public void back() {}
     }
 }

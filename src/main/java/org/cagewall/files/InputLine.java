@@ -1,9 +1,9 @@
-package org.cagewall.command;
+package org.cagewall.files;
 
 import org.cagewall.text.Message;
 
-/** A line of what is to be recorded that is not blank, with its number counted from 1. Immutable; any thread. */
-sealed interface InputLine {
+/** A line of a record that is read and is not blank, with its number counted from 1. Immutable; any thread. */
+public sealed interface InputLine {
 
     long number();
 

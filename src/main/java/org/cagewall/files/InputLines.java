@@ -1,4 +1,4 @@
-package org.cagewall.command;
+package org.cagewall.files;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -7,28 +7,35 @@ import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
+import org.cagewall.deed.Lines;
 import org.cagewall.text.Message;
 
 /**
  * Splits what comes in into lines as bytes, at each line feed, so that a line that is too long or no UTF-8 spoils no
  * other. Used by one thread, which waits for what comes.
  */
-final class InputLines {
+public final class InputLines {
 
-    /** The longest line that is taken, in bytes, its end left aside. */
-    static final int MOST_BYTES = 64 * 1024;
+    /** The longest line that a person may write, in bytes, its end left aside. */
+    public static final int MOST_BYTES = 64 * 1024;
+
+    /** The longest line that a backup may hold: no letter has more than four bytes in UTF-8, and a seal is short. */
+    public static final int MOST_BYTES_KEPT = 4 * Lines.LONGEST + 1024;
 
     private static final String BYTE_ORDER_MARK = "\uFEFF";
 
     private final InputStream in;
+    private final int most;
     private long number;
 
-    InputLines(InputStream in) {
+    /** The lines of this stream, of which none may have more bytes than that. */
+    public InputLines(InputStream in, int most) {
         this.in = in;
+        this.most = most;
     }
 
     /** The next line that is not blank; nothing at the end. */
-    Optional<InputLine> next() throws IOException {
+    public Optional<InputLine> next() throws IOException {
         while (true) {
             ByteArrayOutputStream line = new ByteArrayOutputStream(256);
             long length = readLine(line);
@@ -36,8 +43,8 @@ final class InputLines {
                 return Optional.empty();
             }
             number++;
-            if (length > MOST_BYTES) {
-                return Optional.of(new InputLine.NoText(number, Message.of("command.line-too-long")));
+            if (length > most) {
+                return Optional.of(new InputLine.NoText(number, Message.of("line.too-many-bytes", most / 1024)));
             }
             if (!isBlank(line.toByteArray())) {
                 return Optional.of(decoded(line.toByteArray()));
@@ -57,7 +64,7 @@ final class InputLines {
             return -1;
         }
         while (next >= 0 && next != '\n') {
-            if (length < MOST_BYTES) {
+            if (length < most) {
                 line.write(next);
             }
             length++;
@@ -75,7 +82,7 @@ final class InputLines {
             boolean marked = number == 1 && text.startsWith(BYTE_ORDER_MARK);
             return new InputLine.Text(number, marked ? text.substring(BYTE_ORDER_MARK.length()) : text);
         } catch (CharacterCodingException e) {
-            return new InputLine.NoText(number, Message.of("command.line-no-utf8"));
+            return new InputLine.NoText(number, Message.of("line.no-utf8"));
         }
     }
 

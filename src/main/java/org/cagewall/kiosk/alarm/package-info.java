@@ -1,0 +1,2 @@
+/** An alarm: what it is, what to do, and whom to phone. Event thread. */
+package org.cagewall.kiosk.alarm;
