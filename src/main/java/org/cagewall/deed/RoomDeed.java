@@ -415,11 +415,14 @@ public sealed interface RoomDeed extends Deed {
 
     /** The room's thermometer, hygrometer and lights as they were read; temperatures in C, light in hours. */
     record RoomRead(
-            @Within(least = -30, most = 60) Optional<BigDecimal> high,
-            @Within(least = -30, most = 60) Optional<BigDecimal> low,
+            @Within(least = RoomRead.COLDEST, most = 60) Optional<BigDecimal> high,
+            @Within(least = RoomRead.COLDEST, most = 60) Optional<BigDecimal> low,
             @Within(least = 0, most = 100) Optional<Integer> humidity,
             @Within(least = 0, most = 24) Optional<BigDecimal> lights)
             implements RoomDeed {
+
+        /** What no birdroom falls below, in C. */
+        public static final int COLDEST = -30;
 
         @Override
         public List<Rule> judgedBy() {
@@ -443,8 +446,14 @@ public sealed interface RoomDeed extends Deed {
 
         @Override
         public Message words() {
-            return high.or(() -> low)
-                    .map(degrees -> Message.of("deed.did.room-read", degrees.toPlainString()))
+            if (high.isPresent() && low.isPresent()) {
+                return Message.of(
+                        "deed.did.room-read-both",
+                        low.get().toPlainString(),
+                        high.get().toPlainString());
+            }
+            return high.map(degrees -> Message.of("deed.did.room-read", degrees.toPlainString()))
+                    .or(() -> low.map(degrees -> Message.of("deed.did.room-read-low", degrees.toPlainString())))
                     .orElse(Message.of("deed.did.room-read-other"));
         }
     }

@@ -37,7 +37,14 @@ public sealed interface VisitDeed extends Deed {
 
         @Override
         public List<Rule> judgedBy() {
-            return List.of(CageRules.inUse(cage), scene -> signsAreKnown());
+            return List.of(CageRules.inUse(cage), scene -> signsAreKnown(), this::saysWhatIsDifferent);
+        }
+
+        /** "Something different" alone tells nobody whether to come. */
+        private Ruling saysWhatIsDifferent(Scene scene) {
+            boolean silent = signs.filter(seen -> !seen.isEmpty()).isEmpty()
+                    && scene.told().note().isEmpty();
+            return Ruling.refusesIf(answer == Answer.DIFFERENT && silent, "deed.different-how");
         }
 
         private Ruling signsAreKnown() {

@@ -48,6 +48,7 @@ public record DayNote(LocalDate day, List<Message> sentences) {
         Review review = Review.of(room, entries, day, day);
         List<Message> news = Stream.of(
                         different(room, day),
+                        told(ofTheRoom(review.different())),
                         told(review.deaths()),
                         told(review.births()),
                         told(review.phoned()),
@@ -80,6 +81,11 @@ public record DayNote(LocalDate day, List<Message> sentences) {
         }
         return note.map(said -> Message.of("daynote.different-both", cage, Sign.told(visit.signs()), said))
                 .orElseGet(() -> Message.of("daynote.different-signs", cage, Sign.told(visit.signs())));
+    }
+
+    /** What is different in no cage. */
+    private static List<Item> ofTheRoom(List<Item> different) {
+        return different.stream().filter(item -> item.answer().isEmpty()).toList();
     }
 
     private static List<Message> told(List<Item> items) {

@@ -71,7 +71,7 @@ record PackDoorPdf(PackLeafPdf leaf, Words words) {
             String name = phone.name().isBlank() ? words.say("pack.vet") : phone.name();
             leaf.page()
                     .text(
-                            leaf.page().cut(words.say(who(phone), name), PackLeafPdf.STRONG, 74),
+                            leaf.page().cut(said(phone, words.say(who(phone), name)), PackLeafPdf.STRONG, 74),
                             PackLeafPdf.STRONG,
                             Ink.BLACK,
                             LEFT,
@@ -89,6 +89,12 @@ record PackDoorPdf(PackLeafPdf leaf, Words words) {
         leaf.down(8);
         leaf.blank(words.say("pack.address"), LEFT, RIGHT);
         leaf.down(11);
+    }
+
+    private String said(Alarms.Phone phone, String name) {
+        return phone.first()
+                .map(first -> words.say("phone.person-first", name, first))
+                .orElse(name);
     }
 
     private static String who(Alarms.Phone phone) {

@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.cagewall.almanac.Almanac;
 import org.cagewall.almanac.Outlook;
 import org.cagewall.room.Absence;
@@ -23,6 +24,7 @@ import org.cagewall.room.Place;
 import org.cagewall.room.Room;
 import org.cagewall.room.Use;
 import org.cagewall.tasks.Alarms;
+import org.cagewall.tasks.Danger;
 import org.cagewall.tasks.Sight;
 import org.cagewall.tasks.Task;
 import org.cagewall.text.Message;
@@ -30,10 +32,10 @@ import org.cagewall.text.Message;
 /** Puts the pack together. Lives for one answer, on one thread. */
 final class Packing {
 
-    /** Each kind of thing that may happen, and in how many steps it is met. */
+    /** What may happen besides the dangers, and in how many steps it is met. */
     private static final Map<String, Integer> CASES = cases();
 
-    private static final int NEVER = 10;
+    private static final int NEVER = 9;
     private static final int SAY_BACK = 7;
 
     private final Room room;
@@ -54,13 +56,7 @@ final class Packing {
 
     private static Map<String, Integer> cases() {
         Map<String, Integer> cases = new LinkedHashMap<>();
-        cases.put("dead", 5);
-        cases.put("loose", 5);
-        cases.put("egg", 3);
-        cases.put("fight", 3);
-        cases.put("power", 4);
         cases.put("seed", 3);
-        cases.put("caller", 3);
         cases.put("tablet", 2);
         return Collections.unmodifiableMap(cases);
     }
@@ -83,13 +79,25 @@ final class Packing {
                 routine(),
                 days,
                 all - days.size(),
-                numbered("never-", NEVER),
+                never(),
                 room.settings().rules(),
-                CASES.entrySet().stream()
-                        .map(each -> new Pack.Topic(
-                                say("if-" + each.getKey()), numbered("if-" + each.getKey() + "-", each.getValue())))
-                        .toList(),
+                topics(),
                 numbered("back-", SAY_BACK));
+    }
+
+    private List<Message> never() {
+        Message medicine = say("never-of", Message.of("safety.medicine"), Message.of("safety.medicine-text"));
+        return Stream.concat(numbered("never-", NEVER).stream(), Stream.of(medicine))
+                .toList();
+    }
+
+    private List<Pack.Topic> topics() {
+        Stream<Pack.Topic> dangers =
+                Stream.of(Danger.values()).map(danger -> new Pack.Topic(danger.title(), danger.steps(room)));
+        Stream<Pack.Topic> others = CASES.entrySet().stream()
+                .map(each -> new Pack.Topic(
+                        say("if-" + each.getKey()), numbered("if-" + each.getKey() + "-", each.getValue())));
+        return Stream.concat(dangers, others).toList();
     }
 
     /** Sentences that stand one after the other; each may name the owner. */
@@ -112,17 +120,19 @@ final class Packing {
                 alarms.phones(),
                 alarms.rules(),
                 watch.isEmpty() ? List.of(say("watch-none")) : watch,
-                numbered("ill-", 5),
+                List.of(
+                        Danger.ILL.rule(room),
+                        Danger.BREATH.rule(room),
+                        Danger.STRAINING.rule(room),
+                        Message.of("safety.hide-text")),
                 List.of(
                         say("hours-food"),
-                        say("hours-eaten"),
-                        say("hours-hen"),
-                        say(
-                                "hours-heat",
-                                room.settings().heatAct(),
-                                room.settings().heatPhone()),
-                        say("hours-cough")),
-                numbered("fumes-", 3));
+                        Danger.HEAT.rule(room),
+                        Danger.COLD.rule(room),
+                        say("hours-cough"),
+                        Message.of("safety.lungs-text")),
+                Stream.concat(Stream.of(Danger.OWN_HEAT), numbered("fumes-", 3).stream())
+                        .toList());
     }
 
     /** Why a cage is looked at first, the most pressing first. */

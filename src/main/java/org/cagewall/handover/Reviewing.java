@@ -21,6 +21,7 @@ import org.cagewall.room.Way;
 import org.cagewall.tasks.Audience;
 import org.cagewall.tasks.DailyList;
 import org.cagewall.tasks.Task;
+import org.cagewall.tasks.Warmth;
 import org.cagewall.text.Message;
 
 /** Sorts the entries of some days and finds what is missing among them. Lives for one review, on one thread. */
@@ -58,8 +59,7 @@ final class Reviewing {
         return new Review(
                 from,
                 to,
-                items(entry ->
-                        entry.answer().filter(it -> it == Answer.DIFFERENT).isPresent()),
+                items(this::isDifferent),
                 notDone,
                 unvisited,
                 items(entry -> entry.deed().equals("chick-hatched")),
@@ -69,6 +69,12 @@ final class Reviewing {
                 strip,
                 Waiting.of(room, room.day()),
                 daysAway());
+    }
+
+    /** Something different at a cage, or a room too hot or too cold. */
+    private boolean isDifferent(LogEntry entry) {
+        return entry.answer().filter(it -> it == Answer.DIFFERENT).isPresent()
+                || Warmth.told(entry).danger(room.settings()).isPresent();
     }
 
     /** Reading is no event of those days. */

@@ -160,12 +160,13 @@ final class CardReader implements KeySink, PictureSink {
 
     private void open(Meaning.Opens opens, Optional<Message> besides, Function<String, Destination> way) {
         String cage = opens.cage().name();
-        navigator.go(way.apply(cage));
-        if (opens.isOutOfDate()) {
-            offerNew(opens, besides);
-        } else {
-            besides.ifPresent(others -> notices.done(Message.of("kiosk.opened-besides", cage, others)));
-        }
+        navigator.goByCard(way.apply(cage), () -> {
+            if (opens.isOutOfDate()) {
+                offerNew(opens, besides);
+            } else {
+                besides.ifPresent(others -> notices.done(Message.of("kiosk.opened-besides", cage, others)));
+            }
+        });
     }
 
     /** An old card is settled where it is found: printed anew, or its change pencilled on the very card that hangs there. */

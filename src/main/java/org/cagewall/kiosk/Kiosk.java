@@ -284,6 +284,10 @@ public final class Kiosk {
                         Destination.Today.class,
                         today -> new TodayScreen(
                                 desk, pen, navigator, sheets, words, stage.breadth(), halfReport, today))
+                .with(
+                        Destination.Different.class,
+                        different -> new TodayScreen(
+                                desk, pen, navigator, sheets, words, stage.breadth(), halfReport, different))
                 .with(Destination.Birds.class, birds -> new BirdsScreen(desk, pen, navigator, sheets, words))
                 .with(
                         Destination.Setup.class,

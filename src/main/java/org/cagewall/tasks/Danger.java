@@ -36,6 +36,9 @@ public enum Danger {
     EGG_ON_FLOOR(Group.WATCH, Urgency.PHONE_IF_UNSURE, "leave-egg", "look-hen", "write-down"),
     EMPTY_DISH(Group.WATCH, Urgency.PHONE_IF_UNSURE, "fill", "eat", "write-down");
 
+    /** That nobody brings heat of their own, whose fumes kill birds, nor changes the owner's. */
+    public static final Message OWN_HEAT = Message.of("danger.do-own-heat");
+
     /** What stands together on one card of a panel. */
     public enum Group {
         BIRD,

@@ -51,8 +51,8 @@ class ExportCommandTest {
     void anExportFindsItsOwnEntriesAmongOthers() throws IOException {
         Cli from = Cli.furnished(folder.resolve("from"));
         from.record("""
-                {"deed":"check","cage":"A1","answer":"different","how":"hand","by":"Tom"}
-                {"deed":"check","cage":"A2","answer":"different","how":"hand","by":"Tom"}
+                {"deed":"check","cage":"A1","answer":"different","how":"hand","signs":["other"],"by":"Tom"}
+                {"deed":"check","cage":"A2","answer":"different","how":"hand","signs":["other"],"by":"Tom"}
                 {"deed":"struck-out","entry":14,"why":"wrong cage","by":"Ines"}
                 {"deed":"entry-seen","entry":15,"by":"Ines"}
                 """);

@@ -50,13 +50,13 @@ class DayNoteTest {
         book.tell("""
                 {"deed":"check","cage":"A1","answer":"different","how":"hand","signs":["puffed-up","on-floor"],"note":"low on the\\nperch","by":"Tomas"}
                 {"deed":"check","cage":"B1","answer":"different","how":"hand","signs":["fighting"],"by":"Tomas"}
-                {"deed":"check","cage":"B2","answer":"different","how":"hand","by":"Tomas"}
+                {"deed":"check","cage":"B2","answer":"different","how":"hand","signs":["other"],"by":"Tomas"}
                 """);
 
         assertThat(note())
                 .isEqualTo("14 April 2026: 6 of 6 cages with birds seen."
                         + " A1 different: puffed up, on the floor. \"low on the perch\""
-                        + " B1 different: fighting. B2 different.");
+                        + " B1 different: fighting. B2 different: something else.");
     }
 
     @Test

@@ -69,6 +69,19 @@ class ReviewTest {
     }
 
     @Test
+    void aReadingPastALimitStandsUnderWhatWasDifferent() {
+        book = book.on(BACK).tell("""
+                {"deed":"room-read","high":29.5,"low":18,"on":"2026-04-10","by":"Tomas"}
+                {"deed":"room-read","high":30,"on":"2026-04-11","by":"Tomas"}
+                {"deed":"room-read","low":4.5,"on":"2026-04-12","by":"Tomas"}
+                """);
+
+        assertThat(review().different().stream().map(Item::what).map(WORDS::say))
+                .containsExactly("thermometer read, 30.0 C", "thermometer read, coldest 4.5 C");
+        assertThat(review().entries().stream().map(Item::deed)).containsOnlyOnce("room-read");
+    }
+
+    @Test
     void chicksThatHatchedDiedOrAreMissingAreToldOfOnTheirOwn() {
         book = book.on(BACK).tell("""
                 {"deed":"paired-up","cage":"A2","cock":"HB 24-006","hen":"HB 25-118","on":"2026-03-10","by":"Ines"}
@@ -122,7 +135,7 @@ class ReviewTest {
     @Test
     void aStruckEntryIsShownAsStruckAndCountsForNothing() {
         book = book.on(LEAVES.plusDays(1)).tell("""
-                {"deed":"check","cage":"A1","answer":"different","how":"hand","on":"2026-04-10","by":"Tomas"}
+                {"deed":"check","cage":"A1","answer":"different","how":"hand","on":"2026-04-10","signs":["other"],"by":"Tomas"}
                 """);
         long entry = book.desk().room().head();
         book.tell("{\"deed\":\"struck-out\",\"entry\":" + entry + ",\"why\":\"wrong cage\",\"by\":\"Tomas\"}");
@@ -139,7 +152,7 @@ class ReviewTest {
     @Test
     void anEntryThatTheOwnerHasReadIsTicked() {
         book = book.on(BACK).tell("""
-                {"deed":"check","cage":"A1","answer":"different","how":"hand","on":"2026-04-12","by":"Tomas"}
+                {"deed":"check","cage":"A1","answer":"different","how":"hand","on":"2026-04-12","signs":["other"],"by":"Tomas"}
                 """);
         long entry = book.desk().room().head();
         book.tell("{\"deed\":\"entry-seen\",\"entry\":" + entry + ",\"by\":\"Ines\"}");
@@ -174,7 +187,7 @@ class ReviewTest {
     @Test
     void allThatWasRecordedOfACageStandsTogetherInOrder() {
         book = book.on(BACK).tell("""
-                {"deed":"check","cage":"A1","answer":"different","how":"scan","when":"morning","on":"2026-04-11","by":"Tomas"}
+                {"deed":"check","cage":"A1","answer":"different","how":"scan","when":"morning","on":"2026-04-11","signs":["other"],"by":"Tomas"}
                 {"deed":"task-not-done","task":"2026-04-10/A1/morning","why":"no time","on":"2026-04-10","by":"Tomas"}
                 {"deed":"check","cage":"A2","answer":"well","how":"hand","on":"2026-04-11","by":"Tomas"}
                 {"deed":"row-checked","wall":"North wall","row":1,"when":"evening","on":"2026-04-12","by":"Tomas"}

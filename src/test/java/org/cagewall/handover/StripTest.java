@@ -51,7 +51,7 @@ class StripTest {
     @Test
     void aScanCountsBeforeAHandAndADifferenceBeforeAllWell() {
         book = book.on(BACK).tell("""
-                {"deed":"check","cage":"A1","answer":"different","how":"hand","when":"morning","on":"2026-04-10","by":"Tomas"}
+                {"deed":"check","cage":"A1","answer":"different","how":"hand","when":"morning","on":"2026-04-10","signs":["other"],"by":"Tomas"}
                 {"deed":"check","cage":"A1","answer":"well","how":"scan","when":"evening","on":"2026-04-10","by":"Tomas"}
                 """);
 

@@ -138,8 +138,6 @@ class ForeignCodeTest {
         made.put("a choice", () -> sheets.pick(title, options, answered::add));
         made.put("a number", () -> sheets.count(title, 12, number -> answered.add("number " + number)));
         made.put("a note", () -> sheets.note(title, answered::add));
-        made.put("what is different", () -> sheets.different(title, seen -> answered.add("different")));
-        made.put("the questions", () -> sheets.questions(title, List.of(), report -> answered.add("questions")));
         return made;
     }
 

@@ -100,7 +100,7 @@ class KioskTest {
         go(Destination.Cage.byHand("A2"));
 
         painted.press("different").png("different").assertFit();
-        painted.press("signs.puffed-up").press("answer.keep");
+        painted.press("signs.puffed-up").press("record");
 
         assertThat(desk.room().unreadAt(desk.room().cage("A2").orElseThrow()))
                 .hasValueSatisfying(visit -> assertThat(visit.signs()).containsExactly("puffed-up"));
@@ -111,12 +111,12 @@ class KioskTest {
         painted.after(() -> kiosk.pen().takenBy("Tomas"));
         go(Destination.Cage.byHand("A2"));
 
-        painted.press("different").press("signs.puffed-up").press("answer.keep");
-        painted.png("questions").assertFit().press("upright.no").press("answer.keep");
+        painted.press("different").press("signs.puffed-up").press("to-questions");
+        painted.png("questions").assertFit().press("upright.no").press("record");
 
         assertThat(desk.room().unreadAt(desk.room().cage("A2").orElseThrow()))
                 .hasValueSatisfying(visit -> assertThat(visit.signs()).containsExactly("puffed-up", "not-upright"));
-        painted.png("questions-phone").press("answer.phone").find("phoned.Ines", AbstractButton.class);
+        painted.png("questions-phone").press("phoned").find("phoned.Ines", AbstractButton.class);
     }
 
     @Test

@@ -48,11 +48,23 @@ public final class Sat {
             String person,
             Destination here,
             BiFunction<Pen, Stage, Screen> maker) {
+        return among(book, light, size, person, here, (pen, stage) -> Screens.none()
+                .with(here.getClass(), any -> maker.apply(pen, stage)));
+    }
+
+    /** The first of several screens in this person's hands; it leads to the others. */
+    public static Painted among(
+            Daybook book,
+            Light light,
+            TextSize size,
+            String person,
+            Destination here,
+            BiFunction<Pen, Stage, Screens> screens) {
         return Painted.of(light, size, 1280, 800, () -> {
             Stage stage = new Stage(WORDS);
             Pen pen = new Pen(book.desk(), stage, stage);
             pen.takenBy(person);
-            stage.open(Screens.none().with(here.getClass(), any -> maker.apply(pen, stage)), here);
+            stage.open(screens.apply(pen, stage), here);
             stage.person(
                     WORDS.say("kiosk.person", person, pen.holder().orElseThrow().role()), () -> {});
             stage.places(pen.holder().orElseThrow().role() == Role.SITTER ? SITTERS : OWNERS);

@@ -83,7 +83,7 @@ class SitterJourneyTest extends InAWindow {
     private void theNextDaySomethingIsDifferent() {
         clock.pass(Duration.ofDays(1));
         live.waitUntil("it is the next day", () -> desk.room().day().equals(TestDesk.TODAY.plusDays(1)));
-        live.press("act.different").press("signs.puffed-up").press("record");
+        live.press("act.different").press("signs.puffed-up").press("to-questions");
         live.press("eating.no")
                 .press("upright.no")
                 .press("hurt.no")

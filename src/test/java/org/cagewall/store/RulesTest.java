@@ -115,6 +115,12 @@ class RulesTest extends InMemory {
             rule("heat is acted on before it is phoned about")
                     .refuses("room-set", "'heat-act':33", "cannot be above")
                     .takes("room-set", "'heat-act':31"),
+            rule("cold is phoned about below the heat that is acted on")
+                    .refuses("room-set", "'heat-act':16,'cold-phone':16", "must be below")
+                    .takes("room-set", "'cold-phone':3"),
+            rule("something different is said with a sign or a note")
+                    .refuses("check", "'cage':'A1','answer':'different','how':'hand'", "say what is different")
+                    .takes("check", "'cage':'A1','answer':'different','how':'hand','note':'hen quiet'"),
             rule("the time zone stays once there are cages")
                     .refuses("room-set", "'zone':'Asia/Tokyo'", "stays")
                     .takes("room-set", "'zone':'Europe/London'"),

@@ -55,6 +55,9 @@ class DangerTest {
         String rule = WORDS.say(group.rule(room));
 
         assertThat(rule).doesNotContain("[", "{");
+        assertThat(ReadingGrade.sentences(rule)).allSatisfy(sentence -> assertThat(ReadingGrade.words(sentence))
+                .as(sentence)
+                .hasSizeLessThanOrEqualTo(LONGEST_SENTENCE));
         assertThat(group.dangers()).isNotEmpty().allSatisfy(danger -> assertThat(rule)
                 .contains(WORDS.say(
                         "danger." + danger.word() + "-brief",

@@ -6,7 +6,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
@@ -27,7 +26,6 @@ import org.cagewall.kiosk.shell.Option;
 import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.Picking;
 import org.cagewall.kiosk.shell.Question;
-import org.cagewall.kiosk.shell.Seen;
 import org.cagewall.kiosk.shell.Shown;
 import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.room.Cage;
@@ -40,9 +38,6 @@ import org.cagewall.room.Reason;
 import org.cagewall.room.Role;
 import org.cagewall.room.Room;
 import org.cagewall.room.Use;
-import org.cagewall.tasks.Danger;
-import org.cagewall.tasks.Report;
-import org.cagewall.tasks.Urgency;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 
@@ -196,42 +191,7 @@ final class CagePresenter {
     }
 
     void different() {
-        picking.different(Message.of("cage.different", here.name()), this::recordDifferent);
-    }
-
-    /** Somebody who never held a bird is asked what tells how urgent it is. */
-    private void recordDifferent(Seen seen) {
-        if (role() == Role.SITTER && !Report.questions(seen.signs()).isEmpty()) {
-            picking.questions(
-                    Message.of("cage.questions", here.name()), seen.signs(), report -> record(report, seen.note()));
-        } else {
-            record(new Report(seen.signs(), Map.of()), seen.note());
-        }
-    }
-
-    private void record(Report report, Optional<String> note) {
-        pen.record(
-                List.of(VisitDeed.Check.different(here.name(), how(), Optional.empty(), report.told())),
-                day(),
-                note,
-                Message.of("cage.done.different", here.name()),
-                room -> room.cage(here.name())
-                        .ifPresent(
-                                cage -> offerPhone(report.dangers(cage).stream().findFirst())));
-    }
-
-    /** A sitter is led to the phones; a keeper knows whom to call. */
-    private void offerPhone(Optional<Danger> about) {
-        if (role() == Role.SITTER) {
-            boolean now = about.filter(danger -> danger.urgency() == Urgency.PHONE_NOW)
-                    .isPresent();
-            Destination phones = new Destination.Phone(about);
-            picking.ask(Question.of(
-                    now ? Message.of("cage.phone-now") : Message.of("cage.phone"),
-                    now ? Message.of("cage.phone-now-text") : Message.of("cage.phone-text"),
-                    Answer.main("phone", Message.of("cage.phone-yes"), () -> navigator.go(phones)),
-                    Answer.leave("later", now ? Message.of("cage.phone-done") : Message.of("cage.phone-no"))));
-        }
+        navigator.go(new Destination.Different(here.name(), Optional.empty(), how(), day(), here.comingBack()));
     }
 
     private How how() {

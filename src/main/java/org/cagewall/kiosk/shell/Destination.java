@@ -1,6 +1,9 @@
 package org.cagewall.kiosk.shell;
 
+import java.time.LocalDate;
 import java.util.Optional;
+import org.cagewall.room.DayPart;
+import org.cagewall.room.How;
 import org.cagewall.tasks.Danger;
 
 /** Where one can go in the kiosk. Immutable; any thread, and free of Swing. */
@@ -66,6 +69,23 @@ public sealed interface Destination {
 
         @Override
         public Destination comingBack() {
+            return new Today();
+        }
+    }
+
+    /**
+     * What is different at a cage, touched sign by sign.
+     *
+     * @param part the round of the day on which it was seen, where that is known
+     * @param how how the cage's page was reached
+     * @param day on which it was seen
+     * @param from where one was and comes back to
+     */
+    record Different(String cage, Optional<DayPart> part, How how, LocalDate day, Destination from)
+            implements Destination {
+
+        @Override
+        public Destination section() {
             return new Today();
         }
     }

@@ -4,4 +4,15 @@ package org.cagewall.kiosk.shell;
 public interface Navigator {
 
     void go(Destination destination);
+
+    /**
+     * To where a card leads that is scanned: where a form is half filled it is asked first, and the form stays until that
+     * is answered.
+     *
+     * @param then what follows there
+     */
+    default void goByCard(Destination destination, Runnable then) {
+        go(destination);
+        then.run();
+    }
 }

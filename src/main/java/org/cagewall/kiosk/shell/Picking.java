@@ -1,12 +1,9 @@
 package org.cagewall.kiosk.shell;
 
-import java.util.Collection;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.IntConsumer;
 import org.cagewall.room.Cage;
-import org.cagewall.room.Sign;
-import org.cagewall.tasks.Report;
 import org.cagewall.text.Message;
 
 /** What a presenter may have the person choose or write on a sheet; free of Swing. Used on the event thread. */
@@ -23,10 +20,4 @@ public interface Picking extends Asking {
 
     /** A few words. */
     void note(Message title, Consumer<String> then);
-
-    /** What was seen that is different. */
-    void different(Message title, Consumer<Seen> then);
-
-    /** The three questions about a bird that is different, those answered that the signs answer already. */
-    void questions(Message title, Collection<Sign> signs, Consumer<Report> then);
 }

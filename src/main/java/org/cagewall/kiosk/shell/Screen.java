@@ -17,6 +17,11 @@ public interface Screen {
         return false;
     }
 
+    /** Whether something is filled in on it that a card which is scanned would lead away from. */
+    default boolean isBegun() {
+        return false;
+    }
+
     /** It is on the screen now: listen to the desk. */
     default void shown() {}
 

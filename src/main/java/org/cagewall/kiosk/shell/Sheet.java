@@ -1,19 +1,15 @@
 package org.cagewall.kiosk.shell;
 
 import java.awt.Component;
-import java.awt.Container;
 import java.awt.Graphics;
 import java.awt.event.MouseAdapter;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.stream.Stream;
-import javax.swing.AbstractButton;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.LayoutFocusTraversalPolicy;
-import javax.swing.text.JTextComponent;
 import net.miginfocom.swing.MigLayout;
 import org.cagewall.kiosk.kit.ButtonKind;
 import org.cagewall.kiosk.kit.Card;
@@ -98,14 +94,7 @@ final class Sheet extends JPanel {
 
     /** Whether something was written or chosen on it that goes with it. */
     boolean isBegun() {
-        return isBegun(this);
-    }
-
-    private static boolean isBegun(Component part) {
-        return part instanceof JTextComponent field && !field.getText().isBlank()
-                || part instanceof AbstractButton button && button.isSelected()
-                || part instanceof Container whole
-                        && Stream.of(whole.getComponents()).anyMatch(Sheet::isBegun);
+        return Begun.in(this);
     }
 
     /** Puts the keyboard on the safe answer. */

@@ -1,16 +1,11 @@
 package org.cagewall.kiosk.shell;
 
-import java.util.ArrayList;
-import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.IntConsumer;
 import javax.swing.JComponent;
 import net.miginfocom.swing.MigLayout;
-import org.cagewall.kiosk.kit.ButtonKind;
-import org.cagewall.kiosk.kit.Chips;
-import org.cagewall.kiosk.kit.Choice;
 import org.cagewall.kiosk.kit.CountPad;
 import org.cagewall.kiosk.kit.Field;
 import org.cagewall.kiosk.kit.ListRow;
@@ -21,8 +16,6 @@ import org.cagewall.kiosk.kit.WrapLabel;
 import org.cagewall.kiosk.theme.Tone;
 import org.cagewall.kiosk.theme.Type;
 import org.cagewall.room.Cage;
-import org.cagewall.room.Sign;
-import org.cagewall.tasks.Report;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 
@@ -127,52 +120,6 @@ public final class Sheets implements Picking, CardTaker {
                         }),
                         leave()));
         field.focus();
-    }
-
-    @Override
-    public void different(Message title, Consumer<Seen> then) {
-        List<Choice<Sign>> choices = new ArrayList<>();
-        for (Sign sign : Report.choices()) {
-            choices.add(new Choice<>(sign.id(), words.say(sign.words()), sign));
-        }
-        Chips<Sign> chips = Chips.someOf("signs", choices, chosen -> {});
-        Field field = Field.note("note", words.say("shell.in-your-words"), "");
-        Pane both = new Pane(new MigLayout("insets 0, wrap 1, fillx, gap 0 16", "[grow,fill]"));
-        both.add(new WrapLabel(words.say("shell.what-seen"), Type.LINE, Tone.SOFT), "wmin 0");
-        both.add(chips, "wmin 0");
-        both.add(field, "wmin 0");
-        overlays.sheet(
-                title,
-                both,
-                List.of(
-                        new Answer(
-                                "keep",
-                                ButtonKind.MAIN,
-                                Message.of("shell.keep"),
-                                () -> then.accept(new Seen(
-                                        choices.stream()
-                                                .map(Choice::value)
-                                                .filter(chips.chosen()::contains)
-                                                .toList(),
-                                        Optional.of(field.value().strip()).filter(text -> !text.isEmpty())))),
-                        leave()));
-    }
-
-    @Override
-    public void questions(Message title, Collection<Sign> signs, Consumer<Report> then) {
-        Questions questions = new Questions(words, Report.questions(signs));
-        Pane both = new Pane(new MigLayout("insets 0, wrap 1, fillx, gap 0 16", "[grow,fill]"));
-        both.add(new WrapLabel(words.say("shell.questions-how"), Type.LINE, Tone.INK), "wmin 0");
-        both.add(questions, "wmin 0");
-        overlays.sheet(
-                title,
-                both,
-                List.of(
-                        Answer.main(
-                                "keep",
-                                Message.of("shell.keep"),
-                                () -> then.accept(new Report(List.copyOf(signs), questions.replies()))),
-                        leave()));
     }
 
     private static Answer leave() {

@@ -49,6 +49,7 @@ public final class Stage extends JLayeredPane implements Navigator, Overlays, No
     private transient Runnable onTouch = () -> {};
     private transient Optional<NoticeBar> notice = Optional.empty();
     private transient Optional<Sheet> sheet = Optional.empty();
+    private transient Optional<Sheet> laidAside = Optional.empty();
     private transient Optional<FailurePage> failure = Optional.empty();
     private transient Optional<Component> focusBefore = Optional.empty();
 
@@ -120,6 +121,32 @@ public final class Stage extends JLayeredPane implements Navigator, Overlays, No
     public void go(Destination destination) {
         journey.go(destination);
         show(destination);
+    }
+
+    @Override
+    public void goByCard(Destination destination, Runnable then) {
+        Optional<Sheet> form = sheet.filter(Sheet::isBegun).or(() -> laidAside);
+        if (form.isEmpty() && screen.filter(Screen::isBegun).isEmpty()) {
+            go(destination);
+            then.run();
+            return;
+        }
+        laidAside = form;
+        ask(Question.of(
+                Message.of("shell.half-filled"),
+                Message.of("shell.half-filled-text"),
+                Answer.plain("open-card", Message.of("shell.half-filled-open"), () -> {
+                    laidAside = Optional.empty();
+                    go(destination);
+                    then.run();
+                }),
+                Answer.main("stay", Message.of("shell.half-filled-stay"), this::takeUp)));
+    }
+
+    private void takeUp() {
+        Optional<Sheet> form = laidAside;
+        laidAside = Optional.empty();
+        form.ifPresent(this::openSheet);
     }
 
     private void back() {
@@ -288,6 +315,7 @@ public final class Stage extends JLayeredPane implements Navigator, Overlays, No
     /** A card that is scanned leads away from whatever is open: that nothing of it was kept is said. */
     private void show(Destination destination) {
         Optional<Sheet> left = sheet.filter(Sheet::isBegun);
+        laidAside = Optional.empty();
         close();
         putNoticeAway();
         screen.ifPresent(Screen::hidden);

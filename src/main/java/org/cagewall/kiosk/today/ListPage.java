@@ -30,6 +30,9 @@ final class ListPage extends Pane {
         Stack list = new Stack();
         lines.next().ifPresent(next -> list.add(next(words, next, presenter)));
         lines.allDone().ifPresent(done -> list.add(allDone(words, done, presenter)));
+        lines.degrees()
+                .ifPresent(face -> list.add(
+                        new ListRow("degrees", face, () -> presenter.get().degrees())));
         for (TodayState.Line line : lines.lines()) {
             list.add(new ListRow(
                     "row." + line.task(), line.face(), () -> presenter.get().touch(line.task())));

@@ -3,6 +3,7 @@ package org.cagewall.kiosk.today;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import javax.swing.JComponent;
@@ -11,6 +12,7 @@ import org.cagewall.kiosk.kit.ButtonKind;
 import org.cagewall.kiosk.kit.Card;
 import org.cagewall.kiosk.kit.Chips;
 import org.cagewall.kiosk.kit.Choice;
+import org.cagewall.kiosk.kit.CountPad;
 import org.cagewall.kiosk.kit.Field;
 import org.cagewall.kiosk.kit.Pane;
 import org.cagewall.kiosk.kit.Row;
@@ -41,6 +43,9 @@ final class Pages {
             Reason.NOT_NEEDED,
             Reason.SOMETHING_ELSE);
 
+    /** As hot as a thermometer of a room shows, in C. */
+    private static final int HOTTEST = 60;
+
     private final Words words;
     private final Supplier<TodayPresenter> presenter;
 
@@ -61,7 +66,7 @@ final class Pages {
                     .tall(88));
         }
         stack.add(cages);
-        return framed(stack, List.of(back()));
+        return framed(stack, back(), Optional.empty(), Optional.empty());
     }
 
     JComponent different(TodayState.Different page) {
@@ -82,9 +87,10 @@ final class Pages {
         stack.add(title(page.title()));
         stack.add(chips);
         stack.add(note);
-        return framed(
-                stack,
-                List.of(record(page.then(), () -> presenter.get().tell(page, chips.chosen(), note.value())), back()));
+        Runnable then = () -> presenter.get().tell(page, chips.chosen(), note.value());
+        return page.thenAsked()
+                ? framed(stack, back(), Optional.of(toQuestions(then)), Optional.empty())
+                : framed(stack, back(), Optional.empty(), Optional.of(record(then)));
     }
 
     JComponent asked(TodayState.Asked page) {
@@ -93,7 +99,9 @@ final class Pages {
         stack.add(title(page.title()));
         stack.add(new WrapLabel(words.say("shell.questions-how"), Type.LINE, Tone.INK));
         stack.add(questions);
-        return framed(stack, List.of(record(() -> presenter.get().answer(page, questions.replies())), back()));
+        return framed(stack, back(), Optional.empty(), Optional.of(record(() -> presenter
+                .get()
+                .answer(page, questions.replies()))));
     }
 
     JComponent notDone(TodayState.NotDone page) {
@@ -108,9 +116,9 @@ final class Pages {
             stack.add(dishes);
         });
         stack.add(note);
-        return framed(
-                stack,
-                List.of(record(() -> presenter.get().tellWhy(page, chips.one(), dishes.one(), note.value())), back()));
+        return framed(stack, back(), Optional.empty(), Optional.of(record(() -> presenter
+                .get()
+                .tellWhy(page, chips.one(), dishes.one(), note.value()))));
     }
 
     private List<Choice<Dishes>> dishes() {
@@ -120,15 +128,9 @@ final class Pages {
     }
 
     JComponent recorded(TodayState.Recorded page) {
-        boolean now = page.about()
-                .filter(danger -> danger.urgency() == Urgency.PHONE_NOW)
-                .isPresent();
+        boolean now = page.urgency() == Urgency.PHONE_NOW;
         Stack stack = new Stack(16);
         stack.add(title(page.title()));
-        if (now) {
-            page.phones().forEach(phone -> stack.add(number(phone)));
-        }
-        stack.add(new WrapLabel(page.text(), Type.LEAD, Tone.INK));
         TouchButton phoned = TouchButton.of(
                         now ? ButtonKind.MAIN : ButtonKind.OUTLINED,
                         "phoned",
@@ -143,7 +145,39 @@ final class Pages {
                         TodayScreen.once(() -> presenter.get().backToTheList()))
                 .type(Type.LEAD)
                 .tall(tall());
-        return framed(stack, now ? List.of(phoned, goOn) : List.of(goOn, phoned));
+        Row calls = new Row();
+        calls.add(phoned);
+        if (now) {
+            page.phones().forEach(phone -> stack.add(number(phone)));
+            stack.add(calls);
+        }
+        stack.add(new WrapLabel(page.text(), Type.LEAD, Tone.INK));
+        page.steps().forEach(step -> stack.add(new WrapLabel(step, Type.LINE, Tone.INK)));
+        if (!now) {
+            stack.add(calls);
+        }
+        return framed(stack, goOn, Optional.empty(), Optional.empty());
+    }
+
+    JComponent degrees(TodayState.Degrees page) {
+        Stack stack = new Stack(12);
+        stack.add(title(page.title()));
+        stack.add(new WrapLabel(page.text(), Type.LINE, Tone.INK));
+        CountPad pad = CountPad.flat(words, "degrees", HOTTEST, degrees -> {});
+        Chips<String> below = Chips.someOf(
+                "frost",
+                List.of(new Choice<>("below-zero", words.say("today.below-zero"), "below-zero")),
+                chosen -> {});
+        stack.add(pad);
+        stack.add(below);
+        return framed(stack, back(), Optional.empty(), Optional.of(record(() -> presenter
+                .get()
+                .tellDegrees(degrees(pad, below)))));
+    }
+
+    private static OptionalInt degrees(CountPad pad, Chips<String> below) {
+        int sign = below.chosen().isEmpty() ? 1 : -1;
+        return pad.value().isPresent() ? OptionalInt.of(sign * pad.value().getAsInt()) : OptionalInt.empty();
     }
 
     private static Card number(TodayState.Phone phone) {
@@ -181,12 +215,14 @@ final class Pages {
         return new WrapLabel(text, Type.TITLE, Tone.INK);
     }
 
-    private TouchButton record(Runnable then) {
-        return record(words.say("today.record"), then);
+    private TouchButton toQuestions(Runnable then) {
+        return TouchButton.of(ButtonKind.MAIN, "to-questions", words.say("today.to-questions"), TodayScreen.once(then))
+                .type(Type.LEAD)
+                .tall(tall());
     }
 
-    private static TouchButton record(String text, Runnable then) {
-        return TouchButton.of(ButtonKind.MAIN, "record", text, TodayScreen.once(then))
+    private TouchButton record(Runnable then) {
+        return TouchButton.of(ButtonKind.MAIN, "record", words.say("today.record"), TodayScreen.once(then))
                 .type(Type.LEAD)
                 .tall(tall());
     }
@@ -199,15 +235,25 @@ final class Pages {
                 .tall(tall());
     }
 
-    /** The answers stay in sight below whatever has to be scrolled. */
-    private JComponent framed(Stack content, List<TouchButton> answers) {
+    /**
+     * The answers stay in sight below whatever has to be scrolled: on the left the way back, in the middle the way on, on
+     * the right what records. Who touches one of them twice never touches the next page's.
+     */
+    private JComponent framed(Stack content, TouchButton back, Optional<TouchButton> on, Optional<TouchButton> record) {
         String insets = Measure.isLargest() ? "insets 12" : "insets 24 28 24 28";
         Card card =
                 new Card(new MigLayout(insets + ", fill, wrap 1, gap 0 16", "[grow,fill]", "[grow,fill][]")).leading();
         card.add(new TouchScroll(words, "page", content), "grow");
-        Pane buttons = new Pane(new MigLayout("insets 0, fillx, gap 16", "[grow,fill,sizegroup][grow,fill,sizegroup]"));
-        answers.forEach(buttons::add);
+        Pane buttons = new Pane(new MigLayout(
+                "insets 0, fillx, gap 16", "[grow,fill,sizegroup][grow,fill,sizegroup][grow,fill,sizegroup]"));
+        buttons.add(back, "cell 0 0, wmin 0");
+        buttons.add(on.<JComponent>map(button -> button).orElseGet(Pages::nothing), "cell 1 0, wmin 0");
+        buttons.add(record.<JComponent>map(button -> button).orElseGet(Pages::nothing), "cell 2 0, wmin 0");
         card.add(buttons, "growx");
         return card;
+    }
+
+    private static JComponent nothing() {
+        return new Pane(new MigLayout("insets 0"));
     }
 }

@@ -1,5 +1,6 @@
 package org.cagewall.kiosk.today;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
@@ -9,12 +10,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.cagewall.deed.AwayDeed;
 import org.cagewall.deed.CardDeed;
 import org.cagewall.deed.Deed;
+import org.cagewall.deed.RoomDeed;
 import org.cagewall.deed.VisitDeed;
 import org.cagewall.desk.Desk;
 import org.cagewall.kiosk.kit.TouchedOrWritten;
@@ -35,6 +38,7 @@ import org.cagewall.room.LogQuery;
 import org.cagewall.room.Person;
 import org.cagewall.room.Reason;
 import org.cagewall.room.Room;
+import org.cagewall.room.Settings;
 import org.cagewall.room.Sign;
 import org.cagewall.room.Visit;
 import org.cagewall.tasks.Audience;
@@ -46,6 +50,7 @@ import org.cagewall.tasks.Report;
 import org.cagewall.tasks.Task;
 import org.cagewall.tasks.Urgency;
 import org.cagewall.tasks.Vital;
+import org.cagewall.tasks.Warmth;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 
@@ -55,17 +60,26 @@ public final class TodayPresenter {
     /** From this time on the list begins with the evening. */
     private static final LocalTime EVENING = LocalTime.of(15, 0);
 
+    /** A reading of the thermometer is at no cage, and the room as it stands does not hold it. */
+    private static final long OF_NO_CAGE = 0;
+
     private final Desk desk;
     private final Pen pen;
     private final Navigator navigator;
     private final Asking asking;
     private final Words words;
+    private final Optional<Destination.Different> different;
     private final Shown<TodayState> shown;
     private LocalDate listed;
     private final Watch watch;
     private final Halfway<TodayDraft> halfway;
     private Optional<String> touched;
 
+    /**
+     * Begins with the list, or with what is different somewhere.
+     *
+     * @param different the cage at which something is different, where one came for that
+     */
     public TodayPresenter(
             Desk desk,
             Pen pen,
@@ -74,6 +88,7 @@ public final class TodayPresenter {
             Words words,
             Halfway<TodayDraft> halfway,
             Destination.Today here,
+            Optional<Destination.Different> different,
             Consumer<TodayState> view) {
         this.desk = desk;
         this.pen = pen;
@@ -84,14 +99,17 @@ public final class TodayPresenter {
         this.touched = here.task();
         this.listed = desk.today();
         this.watch = new Watch(desk, this::refresh, pen, this::handedOn);
+        this.different = different;
         DayPart part = here.task().flatMap(this::partOf).orElseGet(this::partNow);
         this.shown = new Shown<>(list(ownAudience(), part), view);
     }
 
-    /** What was open half-way when the list was left is open again. To be called once the screen is made. */
+    /** Opens what one came for, or what was half-way when the list was left. To be called once the screen is made. */
     void takeUp() {
+        different.ifPresent(at -> shown.change(state -> state.showing(different(at))));
         halfway.kept()
                 .filter(draft -> draft.person().equals(person()))
+                .filter(draft -> different.isEmpty() || draft.page().reports().equals(different))
                 .ifPresent(draft -> shown.change(state -> state.showing(draft.page())));
     }
 
@@ -141,25 +159,31 @@ public final class TodayPresenter {
     /** The list of whoever holds the pen now. */
     private void handedOn() {
         touched = Optional.empty();
-        shown.change(state -> list(ownAudience(), state.part()));
+        shown.change(state -> home(ownAudience(), state.part()));
+    }
+
+    /** Where this screen begins. */
+    private TodayState home(Audience audience, DayPart part) {
+        TodayState list = list(audience, part);
+        return different.map(at -> list.showing(different(at))).orElse(list);
     }
 
     /** The same page with what the room says now; a new day begins with its own list. */
     private void refresh() {
         if (!desk.today().equals(listed)) {
             listed = desk.today();
-            shown.change(state -> list(ownAudience(), partNow()));
+            shown.change(state -> home(ownAudience(), partNow()));
             return;
         }
         shown.change(state -> {
             TodayState anew = list(state.audience(), state.part());
-            return stillHolds(state.page()) ? anew.showing(state.page()) : anew;
+            return stillHolds(state.page()) ? anew.showing(state.page()) : home(state.audience(), state.part());
         });
     }
 
     /** Whether a page may stay: the list is made anew, and what was recorded may have been taken back since. */
     private boolean stillHolds(TodayState.Page page) {
-        if (page instanceof TodayState.Recorded recorded) {
+        if (page instanceof TodayState.Recorded recorded && recorded.entry() != OF_NO_CAGE) {
             Room room = desk.room();
             return room.visits().stream().anyMatch(visit -> visit.entry() == recorded.entry())
                     || room.outcomes().stream().anyMatch(outcome -> outcome.entry() == recorded.entry());
@@ -191,6 +215,7 @@ public final class TodayPresenter {
                 next.map(say::next),
                 lines,
                 next.isPresent() ? Optional.empty() : Optional.of(say.allDone(audience, part, person())),
+                audience == Audience.SITTER ? Optional.of(say.degrees()) : Optional.empty(),
                 audience == Audience.SITTER ? say.foot(tasks) : "");
         return new TodayState(
                 words.say(part == DayPart.MORNING ? "today.good-morning" : "today.good-evening", person()),
@@ -228,7 +253,11 @@ public final class TodayPresenter {
     /** Back to the list from any other page. */
     void backToTheList() {
         halfway.clear();
-        shown.change(state -> list(state.audience(), state.part()));
+        if (different.isPresent()) {
+            navigator.go(different.get().from());
+        } else {
+            shown.change(state -> list(state.audience(), state.part()));
+        }
     }
 
     void safety() {
@@ -443,71 +472,116 @@ public final class TodayPresenter {
     }
 
     private void differentAt(String cage, Optional<DayPart> part) {
-        shown.change(state -> state.showing(new TodayState.Different(
-                cage,
-                part,
-                words.say("today.what-different", cage),
-                words.say(state.audience() == Audience.SITTER ? "today.to-questions" : "today.record"))));
+        navigator.go(new Destination.Different(cage, part, How.HAND, desk.today(), new Destination.Today()));
+    }
+
+    private TodayState.Page different(Destination.Different at) {
+        return new TodayState.Different(
+                at, words.say("today.what-different", at.cage()), ownAudience() == Audience.SITTER);
     }
 
     /** What was seen is told. */
-    void tell(TodayState.Different at, Collection<Sign> signs, String note) {
+    void tell(TodayState.Different page, Collection<Sign> signs, String note) {
         if (signs.isEmpty() && note.isBlank()) {
             asking.tell(Message.of("today.nothing-told"), Message.of("today.nothing-told-text"));
             return;
         }
         List<Sign> seen = signs.stream().sorted().toList();
-        if (shown.now().audience() == Audience.SITTER && !Report.questions(seen).isEmpty()) {
+        List<Vital> questions = Report.questions(seen);
+        if (page.thenAsked() && !questions.isEmpty()) {
             shown.change(state -> state.showing(new TodayState.Asked(
-                    at.cage(),
-                    at.part(),
-                    words.say("today.how-is-it", at.cage()),
-                    seen,
-                    note,
-                    Report.questions(seen))));
+                    page.at(), words.say("today.how-is-it", page.at().cage()), seen, note, questions)));
             keep(shown.now().page(), seen, note);
         } else {
-            record(at.cage(), at.part(), new Report(seen, Map.of()), note);
+            record(page.at(), new Report(seen, Map.of()), note);
         }
     }
 
     /** The questions are answered, as far as they can be. */
     void answer(TodayState.Asked asked, Map<Vital, Reply> replies) {
-        record(asked.cage(), asked.part(), new Report(asked.signs(), replies), asked.note());
+        record(asked.at(), new Report(asked.signs(), replies), asked.note());
     }
 
-    private void record(String cage, Optional<DayPart> part, Report report, String note) {
-        Deed check = VisitDeed.Check.different(cage, How.HAND, part, report.told());
+    private void record(Destination.Different at, Report report, String note) {
+        Deed check = VisitDeed.Check.different(at.cage(), at.how(), at.part(), report.told());
         pen.record(
                 List.of(check),
-                desk.today(),
+                at.day(),
                 note(note),
-                Message.of("today.did.different", cage),
-                room -> told(cage, report, room.head()));
+                Message.of("today.did.different", at.cage()),
+                room -> told(at, report, room.head()));
     }
 
-    private void told(String cage, Report report, long entry) {
+    /** A sitter is told what to do and whom to phone; a keeper knows. */
+    private void told(Destination.Different at, Report report, long entry) {
         halfway.clear();
         touched = Optional.empty();
-        Optional<Danger> danger =
-                desk.room().cage(cage).flatMap(at -> report.dangers(at).stream().findFirst());
+        if (ownAudience() == Audience.OWNER) {
+            backToTheList();
+            return;
+        }
+        Optional<Danger> danger = desk.room().cage(at.cage()).flatMap(cage -> report.dangers(cage).stream()
+                .findFirst());
         boolean now = danger.filter(it -> it.urgency() == Urgency.PHONE_NOW).isPresent();
         String seen = report.told().stream().map(Sign::words).map(words::say).collect(Collectors.joining(", "));
-        List<TodayState.Phone> phones = new TodaysWords(desk.room(), desk.today(), words).phones(danger);
-        TodayState.Recorded page = now
-                ? new TodayState.Recorded(
-                        words.say("today.phone-now"),
-                        words.say("today.phone-now-text", cage, seen),
-                        danger,
-                        phones,
-                        entry)
-                : new TodayState.Recorded(
-                        words.say("today.in-the-book"),
-                        words.say("today.in-the-book-text", cage),
-                        danger,
-                        phones,
-                        entry);
+        TodayState.Page page = new TodayState.Recorded(
+                words.say(now ? "today.phone-now" : "today.in-the-book"),
+                words.say(now ? "today.phone-now-text" : "today.in-the-book-text", at.cage(), seen),
+                danger,
+                now ? Urgency.PHONE_NOW : Urgency.PHONE_IF_UNSURE,
+                steps(danger),
+                new TodaysWords(desk.room(), desk.today(), words).phones(danger),
+                entry);
         shown.change(state -> list(state.audience(), state.part()).showing(page));
+    }
+
+    /** The line that asks how warm the room is was touched. */
+    void degrees() {
+        shown.change(state ->
+                state.showing(new TodayState.Degrees(words.say("today.how-warm"), words.say("today.how-warm-text"))));
+    }
+
+    /** How warm the room is. */
+    void tellDegrees(OptionalInt read) {
+        if (read.isEmpty() || read.getAsInt() < RoomDeed.RoomRead.COLDEST) {
+            asking.tell(Message.of("today.no-degrees"), Message.of("today.no-degrees-text"));
+            return;
+        }
+        Optional<BigDecimal> degrees = Optional.of(BigDecimal.valueOf(read.getAsInt()));
+        pen.record(
+                List.of(new RoomDeed.RoomRead(degrees, degrees, Optional.empty(), Optional.empty())),
+                desk.today(),
+                Optional.empty(),
+                Message.of("today.did.degrees", read.getAsInt()),
+                room -> warm(Warmth.of(read.getAsInt())));
+    }
+
+    private void warm(Warmth warmth) {
+        Settings settings = desk.room().settings();
+        Optional<Danger> danger = warmth.danger(settings);
+        if (danger.isEmpty()) {
+            backToTheList();
+            return;
+        }
+        Urgency urgency = warmth.urgency(settings);
+        shown.change(state -> state.showing(new TodayState.Recorded(
+                words.say(
+                        urgency == Urgency.PHONE_NOW
+                                ? Message.of("today.phone-now")
+                                : danger.get().title()),
+                words.say(danger.get().rule(desk.room())),
+                danger,
+                urgency,
+                steps(danger),
+                new TodaysWords(desk.room(), desk.today(), words).phones(danger),
+                OF_NO_CAGE)));
+    }
+
+    private List<String> steps(Optional<Danger> danger) {
+        return danger.stream()
+                .flatMap(it -> it.steps(desk.room()).stream())
+                .map(words::say)
+                .toList();
     }
 
     /** What was touched half-way stays, and is there again when one comes back. */
@@ -554,6 +628,8 @@ public final class TodayPresenter {
                 words.say("today.phone-now"),
                 words.say("today.dishes-" + seen.word(), cage),
                 Optional.of(Danger.UNFED),
+                Urgency.PHONE_NOW,
+                steps(Optional.of(Danger.UNFED)),
                 new TodaysWords(desk.room(), desk.today(), words).phones(Optional.of(Danger.UNFED)),
                 entry)));
     }

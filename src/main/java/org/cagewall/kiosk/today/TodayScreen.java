@@ -15,6 +15,7 @@ import org.cagewall.kiosk.kit.Row;
 import org.cagewall.kiosk.kit.Segment;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.shell.Asking;
+import org.cagewall.kiosk.shell.Begun;
 import org.cagewall.kiosk.shell.Breadth;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.shell.Halfway;
@@ -32,6 +33,7 @@ public final class TodayScreen extends Page {
 
     private final Words words;
     private final Breadth breadth;
+    private final boolean isList;
     private final Row choices = new Row();
     private final TodayPresenter presenter;
     private Optional<TodayState> last = Optional.empty();
@@ -45,10 +47,37 @@ public final class TodayScreen extends Page {
             Breadth breadth,
             Halfway<TodayDraft> halfway,
             Destination.Today here) {
+        this(desk, pen, navigator, asking, words, breadth, halfway, here, Optional.empty());
+    }
+
+    /** What is different at a cage, in the one flow in which that is told wherever one comes from. */
+    public TodayScreen(
+            Desk desk,
+            Pen pen,
+            Navigator navigator,
+            Asking asking,
+            Words words,
+            Breadth breadth,
+            Halfway<TodayDraft> halfway,
+            Destination.Different at) {
+        this(desk, pen, navigator, asking, words, breadth, halfway, new Destination.Today(), Optional.of(at));
+    }
+
+    private TodayScreen(
+            Desk desk,
+            Pen pen,
+            Navigator navigator,
+            Asking asking,
+            Words words,
+            Breadth breadth,
+            Halfway<TodayDraft> halfway,
+            Destination.Today here,
+            Optional<Destination.Different> different) {
         super(new MigLayout(
                 "insets 0, fill, gap 20", breadth.isRoomy() ? "[grow,fill][332!,fill]" : "[grow,fill]", "[grow,fill]"));
         this.words = words;
         this.breadth = breadth;
+        this.isList = different.isEmpty();
         if (breadth.isRoomy()) {
             heading.beside(choices);
         }
@@ -59,7 +88,7 @@ public final class TodayScreen extends Page {
                     words.say("scanscreen.button"),
                     () -> navigator.go(new Destination.Scan())));
         }
-        presenter = new TodayPresenter(desk, pen, navigator, asking, words, halfway, here, this::render);
+        presenter = new TodayPresenter(desk, pen, navigator, asking, words, halfway, here, different, this::render);
         presenter.takeUp();
     }
 
@@ -69,13 +98,20 @@ public final class TodayScreen extends Page {
     }
 
     @Override
+    public boolean isBegun() {
+        return last.filter(state -> state.page() instanceof TodayState.Asked || Begun.in(view))
+                .filter(state -> state.page().isForm())
+                .isPresent();
+    }
+
+    @Override
     protected Watch watch() {
         return presenter.watch();
     }
 
     private void render(TodayState state) {
         heading.say(state.title(), state.subtitle());
-        if (last.filter(before -> sameChoices(before, state)).isEmpty()) {
+        if (isList && last.filter(before -> sameChoices(before, state)).isEmpty()) {
             buildChoices(state);
         }
         last = Optional.of(state);
@@ -84,7 +120,7 @@ public final class TodayScreen extends Page {
             view.add(page(state), "wmin 0");
             view.add(new StopPanel(words, state.stop(), danger -> presenter.alarm(danger), () -> presenter.safety()));
         } else {
-            boolean choosing = state.page() instanceof TodayState.Lines || !Measure.isLargest();
+            boolean choosing = isList && (state.page() instanceof TodayState.Lines || !Measure.isLargest());
             view.add(choosing ? below(top(state), page(state)) : page(state), "wmin 0");
         }
         rebuilt();
@@ -155,6 +191,9 @@ public final class TodayScreen extends Page {
         }
         if (page instanceof TodayState.Recorded recorded) {
             return pages.recorded(recorded);
+        }
+        if (page instanceof TodayState.Degrees degrees) {
+            return pages.degrees(degrees);
         }
         return pages.safety((TodayState.Safety) page);
     }

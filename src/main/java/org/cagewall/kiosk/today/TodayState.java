@@ -3,10 +3,12 @@ package org.cagewall.kiosk.today;
 import java.util.List;
 import java.util.Optional;
 import org.cagewall.kiosk.kit.RowFace;
+import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.room.DayPart;
 import org.cagewall.room.Sign;
 import org.cagewall.tasks.Audience;
 import org.cagewall.tasks.Danger;
+import org.cagewall.tasks.Urgency;
 import org.cagewall.tasks.Vital;
 
 /**
@@ -32,15 +34,29 @@ public record TodayState(
     }
 
     /** What fills the place of the list. */
-    public sealed interface Page {}
+    public sealed interface Page {
+
+        /** Whether something is filled in on it that would be lost with it. */
+        default boolean isForm() {
+            return false;
+        }
+
+        /** The cage at which something is different, where it is about that. */
+        default Optional<Destination.Different> reports() {
+            return Optional.empty();
+        }
+    }
 
     /**
      * The list.
      *
      * @param next the line whose turn it is, opened out
+     * @param degrees the line that asks how warm the room is, at any time; only a sitter is asked
      * @param foot what is said below the last line; may be empty
      */
-    public record Lines(Optional<Next> next, List<Line> lines, Optional<AllDone> allDone, String foot) implements Page {
+    public record Lines(
+            Optional<Next> next, List<Line> lines, Optional<AllDone> allDone, Optional<RowFace> degrees, String foot)
+            implements Page {
 
         public Lines {
             lines = List.copyOf(lines);
@@ -82,9 +98,20 @@ public record TodayState(
     /**
      * What was seen at a cage that is different.
      *
-     * @param then what the button below it says
+     * @param thenAsked whether questions about the bird follow before it is recorded
      */
-    public record Different(String cage, Optional<DayPart> part, String title, String then) implements Page {}
+    public record Different(Destination.Different at, String title, boolean thenAsked) implements Page {
+
+        @Override
+        public boolean isForm() {
+            return true;
+        }
+
+        @Override
+        public Optional<Destination.Different> reports() {
+            return Optional.of(at);
+        }
+    }
 
     /**
      * The three questions about it.
@@ -92,13 +119,22 @@ public record TodayState(
      * @param signs what was seen
      * @param questions what is asked about the bird
      */
-    public record Asked(
-            String cage, Optional<DayPart> part, String title, List<Sign> signs, String note, List<Vital> questions)
+    public record Asked(Destination.Different at, String title, List<Sign> signs, String note, List<Vital> questions)
             implements Page {
 
         public Asked {
             signs = List.copyOf(signs);
             questions = List.copyOf(questions);
+        }
+
+        @Override
+        public boolean isForm() {
+            return true;
+        }
+
+        @Override
+        public Optional<Destination.Different> reports() {
+            return Optional.of(at);
         }
     }
 
@@ -107,19 +143,44 @@ public record TodayState(
      *
      * @param ofDishes the question about food and water, where birds go without if nobody asks; else empty
      */
-    public record NotDone(String task, String title, Optional<String> ofDishes) implements Page {}
+    public record NotDone(String task, String title, Optional<String> ofDishes) implements Page {
+
+        @Override
+        public boolean isForm() {
+            return true;
+        }
+    }
 
     /**
      * Something is recorded that somebody has to know of: whether to phone, and whom, the first first.
      *
      * @param about the most pressing danger of which it speaks
+     * @param urgency how soon to phone about that
+     * @param steps what to do about that, before somebody answers and until then
      * @param entry the last of what was recorded; once it is taken back, this page says nothing true any more
      */
-    public record Recorded(String title, String text, Optional<Danger> about, List<Phone> phones, long entry)
+    public record Recorded(
+            String title,
+            String text,
+            Optional<Danger> about,
+            Urgency urgency,
+            List<String> steps,
+            List<Phone> phones,
+            long entry)
             implements Page {
 
         public Recorded {
+            steps = List.copyOf(steps);
             phones = List.copyOf(phones);
+        }
+    }
+
+    /** How warm the room is. */
+    public record Degrees(String title, String text) implements Page {
+
+        @Override
+        public boolean isForm() {
+            return true;
         }
     }
 

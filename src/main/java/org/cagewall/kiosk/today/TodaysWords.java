@@ -28,7 +28,7 @@ import org.cagewall.text.Words;
 final class TodaysWords {
 
     private static final List<String> CAUTIONS =
-            List.of("dust", "hands", "fumes", "sprays", "ill", "egg", "dish", "medicine", "heat", "night");
+            List.of("dust", "lungs", "hands", "fumes", "sprays", "medicine", "hide", "dish", "night");
 
     /** What is done at every cage; what else stands there is particular to the one. */
     private static final Set<String> EVERY_CAGE = Set.of(
@@ -168,6 +168,10 @@ final class TodaysWords {
                         Optional.of(Act.CLOSE_THE_DAY));
     }
 
+    RowFace degrees() {
+        return RowFace.of("\u00b0C", words.say("today.how-warm"), words.say("today.how-warm-when"));
+    }
+
     TodayState.Stop stop() {
         return new TodayState.Stop(
                 Alarms.of(room, today).rules().stream().map(words::say).toList(),
@@ -203,8 +207,11 @@ final class TodaysWords {
                 words.say("safety.rules"),
                 Stream.concat(room.settings().rules().stream(), Stream.of(words.say("safety.rules-text")))
                         .collect(Collectors.joining(" "))));
-        CAUTIONS.forEach(about -> cautions.add(
-                new TodayState.Caution(words.say("safety." + about), words.say("safety." + about + "-text"))));
+        CAUTIONS.forEach(about -> cautions.add(new TodayState.Caution(
+                words.say("safety." + about), words.say("safety." + about + "-text", Danger.OWN_HEAT))));
+        Stream.of(Danger.values())
+                .forEach(danger ->
+                        cautions.add(new TodayState.Caution(words.say(danger.title()), words.say(danger.rule(room)))));
         return new TodayState.Safety(cautions);
     }
 

@@ -6,7 +6,6 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,7 +14,6 @@ import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.function.IntConsumer;
-import java.util.stream.Stream;
 import org.cagewall.deed.BirdDeed;
 import org.cagewall.kiosk.Birdroom;
 import org.cagewall.kiosk.kit.EggLook;
@@ -26,13 +24,10 @@ import org.cagewall.kiosk.shell.Option;
 import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.Picking;
 import org.cagewall.kiosk.shell.Question;
-import org.cagewall.kiosk.shell.Seen;
 import org.cagewall.room.Cage;
 import org.cagewall.room.EggFinding;
 import org.cagewall.room.PartedFor;
-import org.cagewall.room.Sign;
 import org.cagewall.room.WhyRemoved;
-import org.cagewall.tasks.Report;
 import org.cagewall.text.Message;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -257,21 +252,6 @@ class CagePresenterTest {
         @Override
         public void note(Message title, Consumer<String> then) {
             then.accept(touches.remove());
-        }
-
-        @Override
-        public void different(Message title, Consumer<Seen> then) {
-            String word = touches.remove();
-            then.accept(new Seen(
-                    Stream.of(Sign.values())
-                            .filter(sign -> sign.id().equals(word))
-                            .toList(),
-                    Optional.empty()));
-        }
-
-        @Override
-        public void questions(Message title, Collection<Sign> signs, Consumer<Report> then) {
-            then.accept(new Report(List.copyOf(signs), Map.of()));
         }
 
         @Override

@@ -203,6 +203,23 @@ class StageTest {
     }
 
     @Test
+    void aCardThatIsScannedOverAHalfFilledSheetAsksAndKeepsWhatWasWritten() {
+        javax.swing.JTextField field = new javax.swing.JTextField("low on the perch");
+        Painted painted = painted()
+                .after(() -> stage.go(TODAY))
+                .after(() -> stage.sheet(
+                        Message.of("shell.leave"), field, List.of(Answer.leave("no", Message.of("shell.leave-no")))));
+
+        painted.after(() -> stage.goByCard(WALL, () -> {})).after(() -> stage.goByCard(WALL, () -> {}));
+        assertThat(stage.here()).isEqualTo(TODAY);
+        painted.press("answer.stay");
+        assertThat(stage.shows(field)).isTrue();
+        assertThat(field.getText()).isEqualTo("low on the perch");
+        painted.after(() -> stage.goByCard(WALL, () -> {})).press("answer.open-card");
+        assertThat(stage.here()).isEqualTo(WALL);
+    }
+
+    @Test
     void aTextOfAThousandWordsCanStillBeReadAndAnswered() {
         String long1 = "Look at every bird. ".repeat(120);
         Painted painted =

@@ -2,16 +2,20 @@ package org.cagewall.kiosk.today;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.Component;
+import java.awt.Rectangle;
 import java.util.List;
 import java.util.stream.Collectors;
 import javax.swing.AbstractButton;
 import javax.swing.JLabel;
+import javax.swing.SwingUtilities;
 import org.cagewall.kiosk.Painted;
 import org.cagewall.kiosk.Sat;
 import org.cagewall.kiosk.WithDaybook;
 import org.cagewall.kiosk.shell.Breadth;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.shell.Halfway;
+import org.cagewall.kiosk.shell.Screens;
 import org.cagewall.kiosk.theme.Light;
 import org.cagewall.kiosk.theme.TextSize;
 import org.cagewall.room.Room;
@@ -82,7 +86,7 @@ class TodayScreenTest extends WithDaybook {
         Painted today = sitter(TextSize.NORMAL).press("act.different");
         today.png("today-different").assertFit();
 
-        today.press("signs.puffed-up").press("signs.on-floor").press("record");
+        today.press("signs.puffed-up").press("signs.on-floor").press("to-questions");
         today.png("today-questions")
                 .assertFit()
                 .press("eating.yes")
@@ -103,17 +107,18 @@ class TodayScreenTest extends WithDaybook {
     @EnumSource
     void theThreeQuestionsAreWholeAtEveryTextSize(TextSize size) {
         Painted today =
-                sitter(size).press("act.different").press("signs.puffed-up").press("record");
+                sitter(size).press("act.different").press("signs.puffed-up").press("to-questions");
         today.png("today-questions-" + size).assertFit().press("upright.no").press("record");
         today.png("today-phone-now-" + size).assertFit();
     }
 
     @Test
-    void anAnswerThatCannotWaitPutsTheVetFirst() {
+    void anAnswerThatCannotWaitPutsFirstWhomTheOwnerNamedForAnIllBird() {
+        book.tell("{\"deed\":\"room-set\",\"ill-first\":\"vet\",\"by\":\"Ines\"}");
         Painted today = sitter(TextSize.NORMAL)
                 .press("act.different")
                 .press("signs.other")
-                .press("record");
+                .press("to-questions");
 
         today.press("eating.yes").press("upright.yes").press("hurt.yes").press("record");
 
@@ -123,12 +128,77 @@ class TodayScreenTest extends WithDaybook {
         today.press("phoned");
     }
 
+    @ParameterizedTest
+    @EnumSource
+    void goOnRecordItAndIPhonedNeverLieOnOneAnothersPlace(TextSize size) {
+        Painted today = sitter(size).press("act.different").press("signs.on-floor");
+        Rectangle goOn = place(today, "to-questions");
+        today.press("to-questions");
+        Rectangle record = place(today, "record");
+        today.press("record").png("today-steps-" + size).assertFit();
+        Rectangle phoned = place(today, "phoned");
+        Rectangle toTheList = place(today, "go-on");
+
+        List<Rectangle> all = List.of(goOn, record, phoned, toTheList);
+        assertThat(all).allSatisfy(one -> assertThat(all.stream().filter(other -> other != one))
+                .noneMatch(one::intersects));
+    }
+
+    private static Rectangle place(Painted today, String name) {
+        AbstractButton part = today.find(name, AbstractButton.class);
+        Component top = part;
+        while (top.getParent() != null) {
+            top = top.getParent();
+        }
+        return SwingUtilities.convertRectangle(part, part.getVisibleRect(), top);
+    }
+
+    @Test
+    void noAnswerIsTickedBeforehandAndWhatASignHasSaidIsNotAsked() {
+        Painted today = sitter(TextSize.NORMAL)
+                .press("act.different")
+                .press("signs.on-floor")
+                .press("signs.bleeding")
+                .press("to-questions");
+
+        assertThat(List.of("eating.yes", "eating.no", "upright.yes", "upright.no"))
+                .noneMatch(answer -> today.find(answer, AbstractButton.class).isSelected());
+        assertThat(today.names()).doesNotContain("hurt.yes", "hurt.no");
+    }
+
+    @Test
+    void aBrightYoungBirdOnTheFloorOfAWeaningCageIsNoAlarm() {
+        Painted today = sitter(TextSize.NORMAL)
+                .press("row.2026-04-14/A3/morning")
+                .press("act.different")
+                .press("signs.on-floor")
+                .press("to-questions")
+                .press("eating.yes")
+                .press("upright.yes")
+                .press("hurt.no")
+                .press("record");
+
+        assertThat(text(today)).contains("It is in the book").doesNotContain("Stop. Phone now.");
+    }
+
+    @Test
+    void anEggOnTheFloorIsLeftThereAndIsNotAskedWhetherItEats() {
+        Painted today = sitter(TextSize.NORMAL)
+                .press("act.different")
+                .press("signs.egg-on-floor")
+                .press("to-questions");
+
+        assertThat(book.lines("\"check\"")).hasSize(1);
+        assertThat(text(today.png("today-egg").assertFit()))
+                .contains("It is in the book", "Leave the egg where it is.");
+    }
+
     @Test
     void nothingIsAskedOfABirdThatIsNotThere() {
         Painted today = sitter(TextSize.NORMAL)
                 .press("act.different")
                 .press("signs.missing")
-                .press("record");
+                .press("to-questions");
 
         assertThat(book.lines("\"check\"")).hasSize(1);
         assertThat(text(today)).contains("Stop. Phone now.");
@@ -148,7 +218,7 @@ class TodayScreenTest extends WithDaybook {
     void nothingIsRecordedWhereNothingIsTold() {
         Painted today = sitter(TextSize.NORMAL).press("act.different");
 
-        today.press("record").png("today-nothing-told");
+        today.press("to-questions").png("today-nothing-told");
 
         assertThat(book.lines("\"check\"")).isEmpty();
     }
@@ -158,12 +228,57 @@ class TodayScreenTest extends WithDaybook {
         Painted today = sitter(TextSize.NORMAL)
                 .press("act.different")
                 .press("signs.dish-empty")
-                .press("record")
+                .press("to-questions")
                 .press("eating.yes")
                 .press("record");
 
         today.png("today-recorded").assertFit();
         assertThat(text(today)).contains("It is in the book");
+    }
+
+    @Test
+    void theSitterEntersTheDegreesAndIsToldWhatToDoInTheHeatAndToPhoneInMore() {
+        Painted today = sitter(TextSize.NORMAL).press("degrees");
+        today.png("today-degrees")
+                .assertFit()
+                .press("degrees.3")
+                .press("degrees.0")
+                .press("record");
+
+        assertThat(book.lines("room-read")).singleElement().asString().contains("\"high\":30", "\"by\":\"Tomas\"");
+        assertThat(text(today.png("today-heat").assertFit()))
+                .contains("The room is too hot", "Give fresh, cool water at each cage.")
+                .doesNotContain("Stop. Phone now.");
+        today.press("go-on")
+                .press("degrees")
+                .press("degrees.3")
+                .press("degrees.2")
+                .press("record");
+        assertThat(text(today)).contains("Stop. Phone now.", "0555 0142");
+    }
+
+    @Test
+    void frostIsACallAndAMildRoomIsWrittenDown() {
+        Painted today =
+                sitter(TextSize.NORMAL).press("degrees").press("degrees.2").press("frost.below-zero");
+
+        today.press("record").png("today-cold").assertFit();
+
+        assertThat(book.lines("room-read")).first().asString().contains("\"low\":-2");
+        assertThat(text(today)).contains("Stop. Phone now.", "Look at the water. Is it frozen?");
+        today.press("go-on")
+                .press("degrees")
+                .press("degrees.2")
+                .press("degrees.1")
+                .press("record");
+        assertThat(book.lines("room-read")).hasSize(2);
+        assertThat(today.names()).contains("act.all-well");
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void theDegreesAreTouchedAtEveryTextSize(TextSize size) {
+        sitter(size).press("degrees").png("today-degrees-" + size).assertFit();
     }
 
     @Test
@@ -245,7 +360,7 @@ class TodayScreenTest extends WithDaybook {
         sitter(TextSize.NORMAL).press("act.different").press("signs.puffed-up").press("alarm.smoke");
 
         Painted back = sitter(TextSize.NORMAL);
-        back.press("record").press("hurt.no").press("record");
+        back.press("to-questions").press("hurt.no").press("record");
 
         assertThat(book.lines("\"check\"")).singleElement().asString().contains("puffed-up", "not-hurt");
     }
@@ -267,7 +382,7 @@ class TodayScreenTest extends WithDaybook {
         Painted today = sitter(TextSize.NORMAL)
                 .press("act.different")
                 .press("signs.dish-empty")
-                .press("record")
+                .press("to-questions")
                 .press("eating.yes")
                 .press("record");
         assertThat(text(today)).contains("It is in the book");
@@ -304,7 +419,7 @@ class TodayScreenTest extends WithDaybook {
                 .asString()
                 .contains("\"North wall\"", "\"row\":1", "\"evening\"");
         today.press("act.different").png("today-which").assertFit();
-        today.press("which.B2").press("signs.loose").press("record");
+        today.press("which.B2").press("signs.loose").press("to-questions");
         assertThat(book.lines("\"check\"")).first().asString().contains("\"B2\"", "\"evening\"", "\"loose\"");
     }
 
@@ -322,7 +437,10 @@ class TodayScreenTest extends WithDaybook {
         Painted today = sitter(TextSize.NORMAL).press("act.all-well").press("row.2026-04-14/A1/morning");
         today.png("today-again");
 
-        today.press("answer.different").press("signs.fighting").press("record").press("record");
+        today.press("answer.different")
+                .press("signs.fighting")
+                .press("to-questions")
+                .press("record");
 
         assertThat(book.lines("\"check\"")).hasSize(2).first().asString().contains("fighting");
     }
@@ -395,10 +513,6 @@ class TodayScreenTest extends WithDaybook {
                 "word.sign.not-upright",
                 "word.sign.hurt",
                 "word.sign.not-hurt",
-                "cage.questions",
-                "cage.phone-now",
-                "cage.phone-now-text",
-                "cage.phone-done",
                 "today.nothing-told",
                 "today.nothing-told-text",
                 "today.phone-now",
@@ -415,6 +529,12 @@ class TodayScreenTest extends WithDaybook {
                 "today.why.not-needed",
                 "danger.next",
                 "today.no-phones",
+                "today.how-warm",
+                "today.how-warm-when",
+                "today.how-warm-text",
+                "today.below-zero",
+                "today.no-degrees",
+                "today.no-degrees-text",
                 "today.stop",
                 "today.safety-title",
                 "safety.rules",
@@ -422,18 +542,17 @@ class TodayScreenTest extends WithDaybook {
                 "safety.dust",
                 "safety.dust-text",
                 "safety.hands-text",
+                "safety.lungs",
+                "safety.lungs-text",
+                "safety.hide",
+                "safety.hide-text",
                 "safety.fumes",
                 "safety.fumes-text",
                 "safety.sprays",
                 "safety.sprays-text",
-                "safety.ill",
-                "safety.ill-text",
-                "safety.egg",
-                "safety.egg-text",
                 "safety.dish",
                 "safety.dish-text",
                 "safety.medicine-text",
-                "safety.heat-text",
                 "safety.night-text")) {
             assertThat(words.knows(key)).as(key).isTrue();
             ReadingGrade.sentences(words.say(key, "B3", "dead bird"))
@@ -458,12 +577,12 @@ class TodayScreenTest extends WithDaybook {
     }
 
     private Painted at(TextSize size, String person) {
-        return Sat.at(
-                book,
-                size,
-                person,
-                new Destination.Today(),
-                (pen, stage) -> new TodayScreen(
-                        book.desk(), pen, stage, stage, WORDS, Breadth.WHOLE, halfway, new Destination.Today()));
+        return Sat.among(book, Light.DAY, size, person, new Destination.Today(), (pen, stage) -> Screens.none()
+                .with(
+                        Destination.Today.class,
+                        here -> new TodayScreen(book.desk(), pen, stage, stage, WORDS, Breadth.WHOLE, halfway, here))
+                .with(
+                        Destination.Different.class,
+                        at -> new TodayScreen(book.desk(), pen, stage, stage, WORDS, Breadth.WHOLE, halfway, at)));
     }
 }
