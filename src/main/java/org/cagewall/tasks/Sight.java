@@ -6,10 +6,12 @@ import java.util.List;
 import org.cagewall.almanac.Almanac;
 import org.cagewall.room.Bird;
 import org.cagewall.room.Cage;
+import org.cagewall.room.CockSleeps;
 import org.cagewall.room.Keeps;
 import org.cagewall.room.Nest;
 import org.cagewall.room.Room;
 import org.cagewall.room.Sex;
+import org.cagewall.room.Species;
 import org.cagewall.room.Use;
 import org.cagewall.text.Message;
 
@@ -52,12 +54,12 @@ public final class Sight {
         return counted();
     }
 
-    /** Hens, birds whose sex is not known, and chicks that are old enough to leave it may be in the box. */
+    /** Hens, cocks of a species that sleep in the nest, birds of unknown sex, and chicks that are old enough to leave it may be in the box. */
     private Message besideTheBox() {
         int chicks = nest.chicks().size() - chicksTooYoungToLeave();
         int all = room.headsIn(cage) + chicks;
         int maybeInside = (int) room.birdsIn(cage).stream()
-                        .filter(bird -> bird.sex() != Sex.COCK)
+                        .filter(bird -> bird.sex() != Sex.COCK || mayBeInside(bird))
                         .count()
                 + cage.flock()
                 + chicks;
@@ -69,6 +71,12 @@ public final class Sight {
             return Message.of("tasks.see-one-or-none", all);
         }
         return Message.of(maybeInside == 1 ? "tasks.see-or" : "tasks.see-to", outside, all);
+    }
+
+    private boolean mayBeInside(Bird cock) {
+        return Species.of(room.speciesOf(cock))
+                .filter(species -> species.cockSleeps() == CockSleeps.INSIDE)
+                .isPresent();
     }
 
     private int chicksTooYoungToLeave() {

@@ -46,9 +46,6 @@ class UnwiredTest {
             entry("scan.Luma.toBytes", "the benchmark hands pictures to other readers"),
             entry("desk.DataFolder.free", "to be wired: the room left on the disk is to be warned of"),
             entry("kiosk.phone.PhonePresenter$Lasts.word", "to be wired: how long what was agreed holds"),
-            entry("room.RingSizes.fits", "to be wired: sizes that a species wears"),
-            entry("room.Sittings.of", "to be wired: who sits"),
-            entry("room.Species.ofAny", "to be wired: limits for a species that is not written down"),
             entry("tasks.Report.urgency", "the urgency of a report is asked for in one word"),
             entry("store.Store.at", "a record in memory"));
 

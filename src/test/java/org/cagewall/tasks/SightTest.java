@@ -46,6 +46,17 @@ class SightTest {
         assertThat(seen(HATCHED.plusDays(28))).isEqualTo("1 to 5 birds, box shut");
     }
 
+    /** The pair of a lovebird sleeps in the box: common practice, no source. */
+    @Test
+    void whereTheCockSleepsInsideTooNoneOfThemMayBeSeen() {
+        NestSketch lovebirds = new NestSketch("peach-faced lovebird");
+        lovebirds.home("A1", LAID.minusDays(20)).box(BoxStep.ON, LAID.minusDays(12));
+        Room room = lovebirds.room();
+
+        assertThat(Words.english().say(Sight.of(room, room.cage("A1").orElseThrow(), LAID)))
+                .isEqualTo("0 to 2 birds, box shut");
+    }
+
     @Test
     void aCageWithOnlyItsChicksLeftIsFedAsAnyOther() {
         chicksHatch();

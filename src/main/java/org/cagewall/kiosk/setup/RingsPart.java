@@ -123,11 +123,19 @@ final class RingsPart extends Part {
                         .tall(72)));
         side.add(card(
                 new WrapLabel(words.say("setup.ring-body"), Type.LEAD, Tone.INK),
-                Chips.oneOf("ring-body", Choice.of(RingBody.values(), words, "word.ringbody."), presenter::body)
+                Chips.oneOf("ring-body", Choice.of(RingBody.values(), words, "word.ringbody."), body -> {
+                            if (!state.body().equals(Optional.of(body))) {
+                                presenter.body(body);
+                            }
+                        })
                         .choose(state.body().stream().toList()),
                 new WrapLabel(words.say("setup.ring-body-text"), Type.SECOND, Tone.SOFT),
                 new WrapLabel(words.say("setup.rings-of"), Type.LEAD, Tone.INK),
-                Chips.oneOf("rings-of", Choice.of(RingsOf.values(), words, "word.ringsof."), presenter::of)
+                Chips.oneOf("rings-of", Choice.of(RingsOf.values(), words, "word.ringsof."), of -> {
+                            if (of != state.of()) {
+                                presenter.of(of);
+                            }
+                        })
                         .choose(List.of(state.of()))));
         Field ring = problem.about("off", Field.line("off", words.say("setup.ring-off"), ""));
         Chips<RingLoss> why = Chips.oneOf("why", Choice.of(RingLoss.values(), words, "word.ringloss."), any -> {})

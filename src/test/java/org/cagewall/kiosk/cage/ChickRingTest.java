@@ -47,7 +47,7 @@ class ChickRingTest {
 
         assertThat(ring()).contains(new ChickRing("HB 26-091", before.day(), before.about(), before.checked()));
         assertThat(page.maybe("notice.undo")).as("a strike cannot be struck").isEmpty();
-        assertThat(room.newest(4).get(3)).contains("struck-out").contains("The ring was read wrongly");
+        assertThat(room.newest(4).get(3)).contains("struck-out").contains("ring-misread");
         assertThat(room.newest(4).get(1)).contains("chick-ringed").contains("HB 26-091");
     }
 
@@ -94,7 +94,7 @@ class ChickRingTest {
         assertThat(ring("1")).contains(new ChickRing("HB 26-091", first.day(), first.about(), first.checked()));
         assertThat(ring("2")).contains(new ChickRing("HB 26-090", second.day(), second.about(), second.checked()));
         assertThat(room.newest(6))
-                .filteredOn(line -> line.contains("The rings were swapped"))
+                .filteredOn(line -> line.contains("rings-swapped"))
                 .hasSize(3);
     }
 

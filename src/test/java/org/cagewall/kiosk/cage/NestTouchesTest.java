@@ -71,7 +71,7 @@ class NestTouchesTest {
 
     @Test
     void aHatchingIsTwoTouches() {
-        Nests.sitting(room);
+        Nests.clutch(room, 20);
 
         touch("A1", "do.hatched", "choose.1");
 
@@ -181,10 +181,10 @@ class NestTouchesTest {
     }
 
     @Test
-    void aWeaningIsThreeTouches() {
+    void aWeaningIsThreeTouchesAndAFourthForAChickThatIsYoungForIt() {
         Nests.twoRounds(room);
 
-        Painted page = touch("Z1", "do.wean", "choose.1", "pick.Flight 1");
+        Painted page = touch("Z1", "do.wean", "choose.1", "pick.Flight 1", "answer.sure");
 
         assertThat(last()).contains("chick-weaned").contains("\"to\":\"Flight 1\"");
         assertThat(page.maybe("chick.1.1")).isEmpty();

@@ -475,16 +475,22 @@ class SetupScreenTest extends WithBirdroom {
     }
 
     @Test
-    void ringsOfAYearOnWhichTheBodiesDifferAreToldInBothColours() {
+    void aYearsColourIsToldByThePageOfTheBodyWhoseRingsTheyAre() {
         birdroom.tell(
                 "{\"deed\":\"rings-bought\",\"year\":2022,\"size\":\"4.2 mm\",\"first\":1,\"last\":9,\"by\":\"Ines\"}");
 
         Painted page = page("Ines").press("tab.rings").png("setup-rings-2022").assertFit();
+        assertThat(page.find("stock.2022-1", Component.class)
+                        .getAccessibleContext()
+                        .getAccessibleName())
+                .contains("2022, 4.2 mm");
+
+        page.press("ring-body.society");
 
         assertThat(page.find("stock.2022-1", Component.class)
                         .getAccessibleContext()
                         .getAccessibleName())
-                .contains("2022, dark brown (elsewhere pink), 4.2 mm");
+                .contains("2022, pink, 4.2 mm");
     }
 
     @Test
