@@ -182,7 +182,7 @@ class CagePresenterTest {
         page.allWell();
 
         assertThat(room.newest(2).get(0)).contains("task-done").contains("/A1/morning");
-        assertThat(room.newest(2).get(1)).contains("\"check\"").contains("\"morning\"");
+        assertThat(room.newest(2).get(1)).contains("\"check\"").contains("\"when\"");
         assertThat(shown.chore()).isEmpty();
     }
 

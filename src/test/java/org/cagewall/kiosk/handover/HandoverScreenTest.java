@@ -212,7 +212,7 @@ class HandoverScreenTest extends WithDaybook {
                             "{\"deed\":\"check\",\"cage\":\"%s%d\",\"answer\":\"%s\",\"how\":\"scan\",\"when\":\"morning\",\"on\":\"2026-04-%d\",\"at\":\"07:%02d\",\"by\":\"Tomas\"}%n",
                             "CDE".charAt(place / 7),
                             place % 7 + 1,
-                            day == 21 && place == 10 ? "different" : "well",
+                            day == 21 && place == 10 ? "different\",\"note\":\"puffed up" : "well",
                             day,
                             20 + place));
                 }

@@ -101,7 +101,8 @@ class TodayScreenTest extends WithDaybook {
         today.png("today-phone-now").assertFit();
         assertThat(text(today)).contains("Stop. Phone now.", "0555 0142");
         today.press("go-on").png("today-after-different").assertFit();
-        assertThat(text(today)).contains("Different");
+        assertThat(text(today)).contains("You told of this cage. Does it have food and water now?");
+        assertThat(text(today.press("act.done"))).contains("Different");
     }
 
     @ParameterizedTest
