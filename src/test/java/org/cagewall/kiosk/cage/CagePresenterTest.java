@@ -79,7 +79,7 @@ class CagePresenterTest {
 
     @Test
     void anEggMarkedAmongSeveralIsTheOneThatHatches() {
-        Nests.sitting(room);
+        Nests.clutch(room, 20);
         at("A1");
         hand.touches("2");
 
@@ -165,7 +165,7 @@ class CagePresenterTest {
     void aWeanedChickIsABirdOfItsNewCage() {
         Nests.twoRounds(room);
         at("Z1");
-        hand.touches("1").touches("Flight 1");
+        hand.touches("1").touches("Flight 1").answers("sure");
 
         page.act("wean");
 
