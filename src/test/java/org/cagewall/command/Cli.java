@@ -134,7 +134,7 @@ final class Cli {
             {"deed":"bird-added","bird":"HB 26-041","sex":"cock","cage":"A2","hatched":"2025","colour":"light green","by":"Ines"}
             {"deed":"bird-added","bird":"HB 25-117","sex":"hen","cage":"A1","by":"Ines"}
             {"deed":"birds-added","cage":"F1","count":5,"by":"Ines"}
-            {"deed":"paired-up","cage":"A1","cock":"HB 26-041","hen":"HB 25-117","on":"2026-03-20","by":"Ines"}
+            {"deed":"paired-up","cage":"A1","cock":"HB 26-041","hen":"HB 25-117","on":"2026-03-20","sure":true,"by":"Ines"}
             {"deed":"box-on","cage":"A1","on":"2026-03-20","by":"Ines"}
             {"deed":"egg-laid","cage":"A1","on":"2026-04-02","by":"Ines"}
             {"deed":"egg-laid","cage":"A1","on":"2026-04-04","by":"Ines"}

@@ -24,8 +24,8 @@ class DaysTest {
         cli.record("""
                 {"deed":"away-planned","from":"2026-04-12","to":"2026-04-20","sitter":"Tom","on":"2026-04-11","by":"Ines"}
                 {"deed":"check","cage":"A1","answer":"different","how":"scan","signs":["puffed-up"],"on":"2026-04-12","by":"Tom"}
-                {"deed":"check","cage":"A2","answer":"well","how":"hand","on":"2026-04-12","by":"Tom"}
-                {"deed":"check","cage":"A1","answer":"well","how":"hand","by":"Tom"}
+                {"deed":"check","cage":"F1","answer":"well","how":"hand","when":"morning","on":"2026-04-12","by":"Tom"}
+                {"deed":"check","cage":"A1","answer":"well","how":"hand","when":"morning","by":"Tom"}
                 """);
     }
 
@@ -47,7 +47,7 @@ class DaysTest {
     void theListOfADayGoneByStillKnowsWhatWasDone() {
         JsonNode tasks = json(cli.run("tasks", "--for", "sitter", "--on", "2026-04-12", "--json"));
 
-        assertThat(tasks.get(1).get("task").stringValue()).startsWith("2026-04-12/A2/");
+        assertThat(tasks.get(1).get("task").stringValue()).startsWith("2026-04-12/F1/");
         assertThat(tasks.get(1).get("state").stringValue()).isEqualTo("done");
     }
 
@@ -60,7 +60,7 @@ class DaysTest {
         assertThat(review.get("different")).hasSize(1);
         assertThat(review.at("/different/0/cages/0").stringValue()).isEqualTo("A1");
         assertThat(review.get("unvisited").toString())
-                .contains("{\"cage\":\"A2\",\"on\":\"2026-04-13\",\"read\":false}");
+                .contains("{\"cage\":\"A1\",\"on\":\"2026-04-13\",\"read\":false}");
         assertThat(cli.run("review").lines())
                 .startsWith(
                         "From 12 April 2026 to 14 April 2026",
@@ -77,8 +77,8 @@ class DaysTest {
         assertThat(review.get("visits").toString())
                 .contains(
                         "{\"cage\":\"A1\",\"on\":\"2026-04-12\",\"how\":\"scan\",\"answer\":\"different\",\"missed\":false}",
-                        "{\"cage\":\"A2\",\"on\":\"2026-04-12\",\"how\":\"hand\",\"answer\":\"well\",\"missed\":false}",
-                        "{\"cage\":\"A2\",\"on\":\"2026-04-13\",\"how\":\"none\",\"answer\":null,\"missed\":true}");
+                        "{\"cage\":\"F1\",\"on\":\"2026-04-12\",\"how\":\"hand\",\"answer\":\"well\",\"missed\":false}",
+                        "{\"cage\":\"A1\",\"on\":\"2026-04-13\",\"how\":\"none\",\"answer\":null,\"missed\":true}");
         assertThat(review.get("waiting").isArray()).isTrue();
         assertThat(cli.run("review").out())
                 .contains("Away from 12 April 2026 to 20 April 2026. Tom from 12 April 2026 to 20 April 2026.");

@@ -311,6 +311,7 @@ public final class CageScreen extends Page {
         Card card = new Card(new MigLayout("insets 16 20 16 20, fillx, wrap 1, gap 0 8", "[grow,fill]"));
         card.setName("chore");
         card.add(new WrapLabel(chore.title(), Type.ACTION, Tone.INK), "wmin 0");
+        chore.see().ifPresent(see -> card.add(new WrapLabel(see, Type.LEAD, Tone.INK), "wmin 0"));
         card.add(new WrapLabel(String.join(" ", chore.how()), Type.LINE, Tone.INK), "wmin 0");
         if (chore.by() == CageState.Chore.Answered.DONE) {
             card.add(

@@ -41,10 +41,11 @@ public record CageState(
      * A line of the sitter's list.
      *
      * @param title what it is
+     * @param see what should be seen there
      * @param how what is done, in whole sentences
      * @param answer how its one touch is called
      */
-    public record Chore(String title, List<String> how, String answer, Answered by) {
+    public record Chore(String title, Optional<String> see, List<String> how, String answer, Answered by) {
 
         /** What its one touch records. */
         public enum Answered {

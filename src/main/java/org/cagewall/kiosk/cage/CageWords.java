@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.cagewall.almanac.Outlook;
 import org.cagewall.room.Bird;
 import org.cagewall.room.Cage;
@@ -19,7 +18,6 @@ import org.cagewall.tasks.Kind;
 import org.cagewall.tasks.Reckoned;
 import org.cagewall.tasks.Sight;
 import org.cagewall.tasks.Task;
-import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 
 /** Puts a cage into the words of its page. Pure; any thread. */
@@ -77,16 +75,13 @@ final class CageWords {
                 .flatMap(cage -> room.visitsOf(cage, today).stream())
                 .anyMatch(Visit::isDifferent);
         boolean look = task.kind().isALook() && !reported;
-        List<String> how = Stream.concat(
-                        task.see().map(see -> Message.of("tasks.see-should", see)).stream(), task.how().stream())
-                .map(words::say)
-                .toList();
         String answer = look && task.kind() == Kind.MORNING && !isJustLookedAt(task)
                 ? "cage.fed-well"
                 : look ? "cage.all-well" : "cage.chore-done";
         return new CageState.Chore(
                 words.say(task.words()),
-                how,
+                task.see().map(see -> words.say("tasks.see-should", see)),
+                task.how().stream().map(words::say).toList(),
                 words.say(answer),
                 look ? CageState.Chore.Answered.ALL_WELL : CageState.Chore.Answered.DONE);
     }

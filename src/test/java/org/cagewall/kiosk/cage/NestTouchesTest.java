@@ -319,7 +319,10 @@ class NestTouchesTest {
                 .doesNotContain("do.candle", "do.more", "do.part");
 
         room.tell("{\"deed\":\"routine-set\",\"cage\":\"A1\",\"feed\":[],\"allowed\":[\"look-in\"],\"by\":\"Ines\"}");
-        assertThat(Nests.page(room, "Tomas", "A1").png("cage-sitter").assertFit().names())
+        assertThat(Nests.page(room, "Tomas", "A1")
+                        .png("cage-sitter")
+                        .assertFit()
+                        .names())
                 .contains("chore")
                 .noneMatch(name -> name.startsWith("egg."));
     }

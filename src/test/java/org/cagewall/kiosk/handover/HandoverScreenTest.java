@@ -185,7 +185,7 @@ class HandoverScreenTest extends WithDaybook {
                 .filteredOn(name -> name.startsWith("strip."))
                 .hasSize(27);
         handover.press("read").png("handover-fortnight-lines").assertFit();
-        assertThat(text(handover)).contains("This cage is empty (C2, C5, D1, D4, D7, E3, E6); Old soft food out (A2)");
+        assertThat(text(handover)).contains("Feed them and look (A1, A2, A3); Old food out (A2)");
     }
 
     @Test

@@ -480,8 +480,8 @@ class TodayScreenTest extends WithDaybook {
 
         assertThat(book.lines("entry-seen")).singleElement().asString().contains("\"by\":\"Ines\"");
         assertThat(book.desk().room().unread()).isEmpty();
-        today.png("today-owner").assertFit().press("whose.sitter").press("act.all-well");
-        assertThat(book.lines("\"check\"")).hasSize(2).first().asString().contains("\"by\":\"Ines\"");
+        today.png("today-owner").assertFit().press("whose.sitter").press("act.done");
+        assertThat(book.lines("task-done")).first().asString().contains("/A1/morning", "\"by\":\"Ines\"");
     }
 
     @Test
