@@ -41,7 +41,8 @@ class FirstSchemaTest {
             Fact.StageSkip.class,
             Fact.Dummies.class,
             Fact.NestLook.class,
-            Fact.SplitRing.class);
+            Fact.SplitRing.class,
+            Fact.PhoneCall.class);
 
     @TempDir
     Path folder;
@@ -78,7 +79,11 @@ class FirstSchemaTest {
         try (Store told = Store.at(other)) {
             told.restore(lines, FirstSchema.TODAY);
 
-            assertThat(store.room(FirstSchema.TODAY)).isEqualTo(told.room(FirstSchema.TODAY));
+            // Calls stand in the log alone: nothing could be agreed by touch then that would hold on.
+            assertThat(store.room(FirstSchema.TODAY))
+                    .usingRecursiveComparison()
+                    .ignoringFields("calls")
+                    .isEqualTo(told.room(FirstSchema.TODAY));
         }
         InMemory.drop(other);
     }
