@@ -67,8 +67,8 @@ public final class TestDesk {
                 {"deed":"cage-added","cage":"Q1","wall":"North wall","row":3,"column":6,"use":"quarantine","by":"Ines"}
                 {"deed":"cage-added","cage":"F1","wall":"Flights","row":1,"column":1,"use":"flight","keeps":"hens","by":"Ines"}
                 {"deed":"cage-added","cage":"F2","wall":"Flights","row":1,"column":2,"use":"flight","keeps":"cocks","by":"Ines"}
-                {"deed":"bird-added","bird":"HB 25-041","sex":"cock","cage":"F2","hatched":"2025","colour":"light green","by":"Ines"}
-                {"deed":"bird-added","bird":"HB 25-052","sex":"cock","cage":"F2","hatched":"2025","colour":"sky blue","by":"Ines"}
+                {"deed":"bird-added","bird":"HB 25-041","sex":"cock","cage":"F2","hatched":"2025-02-20","colour":"light green","by":"Ines"}
+                {"deed":"bird-added","bird":"HB 25-052","sex":"cock","cage":"F2","hatched":"2025-02-25","colour":"sky blue","by":"Ines"}
                 {"deed":"bird-added","bird":"HB 24-117","sex":"hen","cage":"F1","hatched":"2024","colour":"grey","by":"Ines"}
                 {"deed":"bird-added","bird":"HB 24-120","sex":"hen","cage":"F1","hatched":"2024","colour":"cobalt","by":"Ines"}
                 {"deed":"bird-added","bird":"HB 26-003","sex":"unknown","cage":"A4","hatched":"2026","by":"Ines"}
