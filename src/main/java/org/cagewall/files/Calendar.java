@@ -88,6 +88,11 @@ public final class Calendar {
         return Optional.of(
                 earlier.sequence() >= room.head() && all.equals(earlier.events())
                         ? before
-                        : new CalendarFile(all, Math.max(room.head(), earlier.sequence() + 1)).text(stamp));
+                        : new CalendarFile(all, Math.max(room.head(), later(earlier.sequence()))).text(stamp));
+    }
+
+    /** After the highest revision that a calendar can hold the moment of the file alone tells which is the later one. */
+    private static long later(long sequence) {
+        return Math.min(Integer.MAX_VALUE, sequence + 1);
     }
 }

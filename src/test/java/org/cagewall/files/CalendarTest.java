@@ -222,6 +222,17 @@ class CalendarTest {
         assertThat(textAfter("BEGIN:VCALENDAR\r\nnonsense")).isEqualTo(text());
     }
 
+    /** RFC 5545, 3.3.8: an integer ends at 2147483647. */
+    @Test
+    void afterTheHighestRevisionACalendarIsStillWritten() {
+        String highest = text().replaceAll("SEQUENCE:[0-9]+", "SEQUENCE:2147483647");
+        book.tell("{\"deed\":\"egg-removed\",\"cage\":\"A1\",\"mark\":\"2\",\"why\":\"broken\",\"by\":\"Ines\"}");
+
+        assertThat(events(textAfter(highest)).values())
+                .isNotEmpty()
+                .allMatch(event -> event.getSequence().getValue() == Integer.MAX_VALUE);
+    }
+
     @Test
     void theFileThatLiesInTheFolderIsTheOneBefore() throws Exception {
         String uid = called("A1: egg 2 hatches").getUid().getValue();
