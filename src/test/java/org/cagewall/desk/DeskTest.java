@@ -169,7 +169,7 @@ class DeskTest {
                 {"deed":"wall-added","wall":"North wall","rows":3,"columns":6,"by":"Ines"}
                 {"deed":"cage-added","cage":"A1","wall":"North wall","row":1,"column":1,"use":"breeding","by":"Ines"}
                 {"deed":"cage-added","cage":"A2","wall":"North wall","row":1,"column":2,"use":"breeding","by":"Ines"}
-                {"deed":"bird-added","bird":"HB 26-041","sex":"cock","cage":"A2","hatched":"2025","colour":"light green","by":"Ines"}
+                {"deed":"bird-added","bird":"HB 26-041","sex":"cock","cage":"A2","hatched":"2025-02-20","colour":"light green","by":"Ines"}
                 {"deed":"bird-added","bird":"HB 25-117","sex":"hen","cage":"A1","by":"Ines"}
                 """);
     }
