@@ -67,7 +67,7 @@ class SeasonTest extends InMemory {
             }
             room = store().room(day);
 
-            assertThat(asked(room, day)).as(day.toString()).isEqualTo(expected.getOrDefault(day, new TreeSet<>()));
+            assertThat(asked(room, day)).as(day.toString()).isEqualTo(oneStageAtATime(expected.getOrDefault(day, new TreeSet<>())));
             assertThat(ids(room, day, Task.State.DONE))
                     .as("what was done on %s was open before, under the same name", day)
                     .filteredOn(id -> !id.endsWith("/box-turned"))
@@ -80,7 +80,24 @@ class SeasonTest extends InMemory {
         assertThat(done)
                 .as("each kind shows as done at least once")
                 .containsExactlyInAnyOrderElementsOf(
-                        Stream.of(Kind.values()).filter(Kind::isOfANest).toList());
+                        kindsOfANest().toList());
+    }
+
+    /** Of the stages of parting that were worked out for a cage, the list asks for the first alone. */
+    private static TreeSet<String> oneStageAtATime(TreeSet<String> workedOut) {
+        List<String> stages = List.of("box-turned", "box-off", "cock-out", "hen-out");
+        return workedOut.stream()
+                .filter(line -> {
+                    String[] words = line.split(" ");
+                    int stage = stages.indexOf(words[1]);
+                    return stage < 0
+                            || workedOut.stream()
+                                    .map(other -> other.split(" "))
+                                    .noneMatch(other -> other[0].equals(words[0])
+                                            && stages.indexOf(other[1]) >= 0
+                                            && stages.indexOf(other[1]) < stage);
+                })
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 
     private static Stream<Task> nests(Room room, LocalDate day) {
@@ -103,10 +120,12 @@ class SeasonTest extends InMemory {
                 .collect(Collectors.toSet());
 
         assertThat(kinds)
-                .isEqualTo(Stream.of(Kind.values())
-                        .filter(Kind::isOfANest)
-                        .map(Kind::word)
-                        .collect(Collectors.toSet()));
+                .isEqualTo(kindsOfANest().map(Kind::word).collect(Collectors.toSet()));
+    }
+
+    /** All but the one for a chick that grew too old for its ring: no ring is missed in this season. */
+    private static Stream<Kind> kindsOfANest() {
+        return Stream.of(Kind.values()).filter(kind -> kind.isOfANest() && kind != Kind.RING_MISSED);
     }
 
     private static TreeSet<String> asked(Room room, LocalDate day) {

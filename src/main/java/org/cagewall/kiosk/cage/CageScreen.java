@@ -44,6 +44,9 @@ public final class CageScreen extends Page {
     /** What the shell leaves to one of two columns, and what the last entries need of it. */
     private static final int COLUMN_WIDTH = 604;
 
+    /** A column does not grow with the letters; the words in it wrap no sooner than at this width. */
+    private static final int LEAST_COLUMN = 594;
+
     private static final int COLUMN_HEIGHT = 620;
     private static final int SCREEN_HEIGHT = 800;
     private static final int LEAST_ENTRIES = 178;
@@ -258,13 +261,13 @@ public final class CageScreen extends Page {
         List<CageState.BirdFace> birds = state.birds();
         Pane cards = new Pane(new MigLayout(
                 "insets 0, fillx, gap 12 12, wrap " + (Measure.isLargest() ? 1 : 2), "[grow 1,fill,sizegroup bird]"));
+        int width = Measure.isLargest() ? LEAST_COLUMN : (LEAST_COLUMN - Measure.px(12)) / 2;
         for (CageState.BirdFace bird : birds) {
-            cards.add(
-                    new ListRow(
-                            "bird." + bird.ring(),
-                            RowFace.of("", bird.sex() + " \u00b7 " + bird.ring(), bird.line()),
-                            () -> presenter.bird(bird.id())),
-                    "grow, wmin 0, hmin " + BIRD_HEIGHT);
+            ListRow row = new ListRow(
+                    "bird." + bird.ring(),
+                    RowFace.of("", bird.sex() + " \u00b7 " + bird.ring(), bird.line()),
+                    () -> presenter.bird(bird.id()));
+            cards.add(row, "grow, wmin 0, hmin " + Math.max(BIRD_HEIGHT, Tall.of(row, width)));
         }
         if (birds.size() <= 4 || !breadth.isRoomy()) {
             return cards;
