@@ -19,6 +19,9 @@ class OutcomesTest extends InMemory {
     /** The box was put on on the third of March and no egg came: expected on the thirteenth, late from the 25th on. */
     private static final String NO_EGG = "2026-03-13/A1/first-egg";
 
+    /** The first day on which the egg is late. */
+    private static final LocalDate LATE = LocalDate.of(2026, 3, 25);
+
     @TempDir
     Path folder;
 
@@ -29,14 +32,14 @@ class OutcomesTest extends InMemory {
 
     @Test
     void aTaskOfANestThatWasLeftOutWithAWordStaysSo() throws IOException {
-        assertThat(state(room(), TODAY)).isEqualTo(Task.State.OPEN);
+        assertThat(state(room(), LATE)).isEqualTo(Task.State.OPEN);
         tell("""
-                {"deed":"task-not-done","task":"%s","why":"young hen","by":"Ines"}
+                {"deed":"task-not-done","task":"%s","why":"young hen","on":"2026-03-25","by":"Ines"}
                 """.formatted(NO_EGG));
 
         keepAtTheEnd();
         for (int days = 0; days <= 10; days++) {
-            LocalDate day = TODAY.plusDays(days);
+            LocalDate day = LATE.plusDays(days);
             Room anew = store().room(day);
 
             assertThat(state(anew, day)).as("read anew on %s", day).isEqualTo(Task.State.NOT_DONE);
@@ -60,11 +63,11 @@ class OutcomesTest extends InMemory {
     @Test
     void anAnswerToAnotherTaskDoesNotBringItBack() {
         tell("""
-                {"deed":"task-not-done","task":"%s","why":"young hen","on":"2026-04-04","by":"Ines"}
+                {"deed":"task-not-done","task":"%s","why":"young hen","on":"2026-03-25","by":"Ines"}
                 {"deed":"task-done","task":"2026-04-14/A2/evening-food","by":"Ines"}
                 """.formatted(NO_EGG));
 
-        assertThat(state(room(), TODAY)).isEqualTo(Task.State.NOT_DONE);
+        assertThat(state(room(), LATE)).isEqualTo(Task.State.NOT_DONE);
         assertThat(room()).isEqualTo(roomReadAnew());
     }
 
