@@ -9,6 +9,7 @@ import org.cagewall.room.Bird;
 import org.cagewall.room.Cage;
 import org.cagewall.room.DayPart;
 import org.cagewall.room.FeedLine;
+import org.cagewall.room.FoodKind;
 import org.cagewall.room.Keeps;
 import org.cagewall.room.Permission;
 import org.cagewall.room.Role;
@@ -111,7 +112,8 @@ class FirstDayJourneyTest extends InAWindow {
         assertThat(flight.use()).isEqualTo(Use.FLIGHT);
         assertThat(flight.keeps()).contains(Keeps.HENS);
         for (String cage : List.of("A1", "A2")) {
-            assertThat(feedOf(cage)).containsExactly(new FeedLine("seed mix", "1 scoop", DayPart.MORNING));
+            assertThat(feedOf(cage))
+                    .containsExactly(new FeedLine("seed mix", "1 scoop", DayPart.MORNING).as(FoodKind.DISH));
             assertThat(desk.room().cage(cage).orElseThrow().routine().allows(Permission.COUNT))
                     .isTrue();
         }

@@ -67,7 +67,9 @@ class SeasonTest extends InMemory {
             }
             room = store().room(day);
 
-            assertThat(asked(room, day)).as(day.toString()).isEqualTo(oneStageAtATime(expected.getOrDefault(day, new TreeSet<>())));
+            assertThat(asked(room, day))
+                    .as(day.toString())
+                    .isEqualTo(oneStageAtATime(expected.getOrDefault(day, new TreeSet<>())));
             assertThat(ids(room, day, Task.State.DONE))
                     .as("what was done on %s was open before, under the same name", day)
                     .filteredOn(id -> !id.endsWith("/box-turned"))
@@ -79,8 +81,7 @@ class SeasonTest extends InMemory {
         }
         assertThat(done)
                 .as("each kind shows as done at least once")
-                .containsExactlyInAnyOrderElementsOf(
-                        kindsOfANest().toList());
+                .containsExactlyInAnyOrderElementsOf(kindsOfANest().toList());
     }
 
     /** Of the stages of parting that were worked out for a cage, the list asks for the first alone. */
@@ -119,8 +120,7 @@ class SeasonTest extends InMemory {
                 .map(line -> line.split(" ")[2].split("/")[0])
                 .collect(Collectors.toSet());
 
-        assertThat(kinds)
-                .isEqualTo(kindsOfANest().map(Kind::word).collect(Collectors.toSet()));
+        assertThat(kinds).isEqualTo(kindsOfANest().map(Kind::word).collect(Collectors.toSet()));
     }
 
     /** All but the one for a chick that grew too old for its ring: no ring is missed in this season. */
