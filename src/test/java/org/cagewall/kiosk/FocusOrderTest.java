@@ -31,6 +31,7 @@ import org.junit.jupiter.api.io.TempDir;
  */
 @RequiresDisplay
 @Tag("slow")
+@Tag("unproved")
 class FocusOrderTest {
 
     @TempDir
