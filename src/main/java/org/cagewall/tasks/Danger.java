@@ -16,14 +16,14 @@ import org.cagewall.text.Message;
  */
 public enum Danger {
     ILL(Group.BIRD, Urgency.PHONE_NOW, "phone", "say-what", "in-peace", "stuck-egg", "own-heat", "as-told"),
-    BREATH(Group.BIRD, Urgency.PHONE_NOW, "phone", "say-what", "in-peace", "own-heat", "as-told"),
+    BREATH(Group.BIRD, Urgency.PHONE_NOW, "fumes", "phone", "say-what", "in-peace", "own-heat", "as-told"),
     STRAINING(Group.BIRD, Urgency.PHONE_NOW, "phone", "say-what", "in-peace", "stuck-egg", "own-heat", "as-told"),
     UNFED(Group.BIRD, Urgency.PHONE_NOW, "fill-both", "phone", "say-what", "no-new-food"),
     DEAD(Group.GONE, Urgency.PHONE_NOW, "gloves", "two-bags", "cool", "for-vet", "wash", "others", "say-ring", "phone"),
     LOOSE(Group.GONE, Urgency.PHONE_NOW, "shut", "fans", "no-chase", "show-seed", "phone"),
     STUCK(Group.GONE, Urgency.PHONE_NOW, "no-pull", "quiet", "say-what", "phone", "as-told"),
     MISSING(Group.GONE, Urgency.PHONE_NOW, "count-again", "look-round", "box-shut", "shut", "phone"),
-    HEAT(Group.AIR, Urgency.PHONE_NOW, "shade", "air", "fresh-water", "pants", "heat-phone", "no-ice"),
+    HEAT(Group.AIR, Urgency.PHONE_NOW, "pants", "heat-phone", "shade", "air", "fresh-water", "no-ice"),
     COLD(Group.AIR, Urgency.PHONE_NOW, "draught", "frozen", "own-heat", "phone"),
     HEATER(Group.AIR, Urgency.PHONE_NOW, "no-repair", "own-heat", "degrees", "phone"),
     FROZEN_WATER(Group.AIR, Urgency.PHONE_NOW, "new-water", "water-again", "own-heat", "phone"),
@@ -31,7 +31,7 @@ public enum Danger {
     SMOKE(Group.HOUSE, Urgency.PHONE_NOW, "get-out", "stay-out", "smell", "say-smell", "phone"),
     WATER(Group.HOUSE, Urgency.PHONE_NOW, "plugs", "tap", "stay-dry", "phone"),
     VERMIN(Group.HOUSE, Urgency.PHONE_NOW, "cat-out", "no-rat", "bitten", "phone"),
-    STRANGER(Group.HOUSE, Urgency.PHONE_NOW, "no-bird", "no-entry", "unsafe", "write-name", "phone"),
+    STRANGER(Group.HOUSE, Urgency.PHONE_NOW, "unsafe", "no-bird", "no-entry", "write-name", "phone"),
     FIGHT(Group.WATCH, Urgency.PHONE_IF_UNSURE, "no-hand", "blood", "again"),
     EGG_ON_FLOOR(Group.WATCH, Urgency.PHONE_IF_UNSURE, "leave-egg", "look-hen", "write-down"),
     EMPTY_DISH(Group.WATCH, Urgency.PHONE_IF_UNSURE, "fill", "eat", "write-down");

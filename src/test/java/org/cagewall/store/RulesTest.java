@@ -400,7 +400,7 @@ class RulesTest extends InMemory {
                     .refuses("egg-laid", "'cage':'A1','on':'2026-04-13'", "already written down")
                     .takes("egg-laid", "'cage':'A1','on':'2026-04-14'"),
             rule("an egg laid on the floor is odd")
-                    .refuses("egg-laid", "'cage':'A1','place':'floor'", "needs a vet today")
+                    .refuses("egg-laid", "'cage':'A1','place':'floor'", "Phone the vet now")
                     .takes("egg-laid", "'cage':'A1','place':'box'"),
             rule("an egg after a long gap is perhaps of a new round")
                     .given("egg-laid", "'cage':'A1','on':'2026-04-04'")

@@ -152,7 +152,7 @@ class NestTasksTest {
 
         assertThat(kinds(FIRST.plusDays(6))).doesNotContain(Kind.EGG_GAP);
         Task gap = task(FIRST.plusDays(7), Kind.EGG_GAP);
-        assertThat(WORDS.say(gap.how().get(0))).contains("needs a vet today").doesNotContain("drop");
+        assertThat(WORDS.say(gap.how().get(0))).contains("Phone the vet now").doesNotContain("drop");
     }
 
     @Test
