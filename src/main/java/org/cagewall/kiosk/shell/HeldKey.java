@@ -5,17 +5,20 @@ import java.awt.KeyboardFocusManager;
 import java.awt.event.KeyEvent;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.TimeUnit;
 
 /** A key that waits until it is clear whether a hand pressed it: all that came of it, in order. Used on the event thread. */
 final class HeldKey {
 
     private final List<KeyEvent> events = new ArrayList<>();
     private final Doing doing;
+    private final long wait;
     private final long until;
 
-    HeldKey(KeyEvent pressed, Doing doing, long until) {
+    HeldKey(KeyEvent pressed, Doing doing, long wait, long until) {
         events.add(pressed);
         this.doing = doing;
+        this.wait = wait;
         this.until = until;
     }
 
@@ -26,6 +29,11 @@ final class HeldKey {
     /** When it has stood alone, by the machine's running time. */
     long until() {
         return until;
+    }
+
+    /** Whether the wait was over when the next key was pressed, however late both come to be heard. */
+    boolean stoodAloneBefore(KeyEvent next) {
+        return TimeUnit.MILLISECONDS.toNanos(next.getWhen() - events.get(0).getWhen()) >= wait;
     }
 
     int code() {

@@ -69,6 +69,7 @@ final class Keys implements KeyEventDispatcher {
         if (isModifier(event)) {
             return false;
         }
+        held.filter(key -> key.stoodAloneBefore(event)).ifPresent(this::act);
         if (isEnter(event) && isPlain(event) && offer('\n')) {
             return passOver(event);
         }
@@ -119,12 +120,11 @@ final class Keys implements KeyEventDispatcher {
             commands.wake(left);
             return;
         }
-        HeldKey alone = held.get();
-        held = Optional.empty();
-        act(alone);
+        act(held.get());
     }
 
     private void act(HeldKey key) {
+        held = Optional.empty();
         boolean done =
                 switch (key.doing()) {
                     case PRESS -> !isField() && !commands.isByKeys();
@@ -145,7 +145,7 @@ final class Keys implements KeyEventDispatcher {
 
     private boolean hold(KeyEvent event, Doing doing) {
         long wait = isField() ? Doing.IN_FIELD_NANOS : doing.nanos();
-        held = Optional.of(new HeldKey(event, doing, nanos.getAsLong() + wait));
+        held = Optional.of(new HeldKey(event, doing, wait, nanos.getAsLong() + wait));
         passedOver.remove(event.getKeyCode());
         commands.wake(wait);
         return true;

@@ -17,6 +17,7 @@ class KeysTest {
     private final Container part = new Container();
     private boolean byKeys = true;
     private long now = 10 * SECOND;
+    private long when;
     private final Keys keys = new Keys(() -> now, new Keys.Commands() {
         @Override
         public void escape() {
@@ -135,6 +136,15 @@ class KeysTest {
         assertThat(happened).containsExactly("wakes", "moves", "wakes", "moves");
     }
 
+    @Test
+    void aTabThatStoodAloneMovesTheFocusHoweverLateBothAreHeard() {
+        press('\t', KeyEvent.VK_TAB, 0);
+        when += 100;
+        press('\t', KeyEvent.VK_TAB, 0);
+        rest();
+        assertThat(happened).containsExactly("wakes", "moves", "wakes", "moves");
+    }
+
     private void rest() {
         now += Doing.PRESS.nanos();
         keys.quiet();
@@ -157,6 +167,6 @@ class KeysTest {
     }
 
     private KeyEvent event(int id, int modifiers, int code, char c) {
-        return new KeyEvent(part, id, 0, modifiers, code, c);
+        return new KeyEvent(part, id, when, modifiers, code, c);
     }
 }
