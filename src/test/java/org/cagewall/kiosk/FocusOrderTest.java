@@ -31,7 +31,6 @@ import org.junit.jupiter.api.io.TempDir;
  */
 @RequiresDisplay
 @Tag("slow")
-@Tag("unproved")
 class FocusOrderTest {
 
     @TempDir

@@ -219,6 +219,7 @@ public final class Live implements AutoCloseable {
     public Live key(int code) {
         waitUntil("the window has the keyboard", () -> window().isFocused());
         Robot robot = robot();
+        robot.setAutoWaitForIdle(false);
         robot.keyPress(code);
         robot.keyRelease(code);
         LockSupport.parkNanos(code == KeyEvent.VK_TAB ? HAND_NANOS : 2 * HAND_NANOS);

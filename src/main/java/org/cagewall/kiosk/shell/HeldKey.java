@@ -36,6 +36,11 @@ final class HeldKey {
         return TimeUnit.MILLISECONDS.toNanos(next.getWhen() - events.get(0).getWhen()) >= wait;
     }
 
+    /** Whether this is the same Tab that is still held down; the display repeats a key that a hand is slow to let go. */
+    boolean isRepeatedBy(KeyEvent next) {
+        return doing == Doing.MOVE && code() == next.getKeyCode();
+    }
+
     int code() {
         return events.get(0).getKeyCode();
     }

@@ -74,6 +74,9 @@ final class Keys implements KeyEventDispatcher {
             return passOver(event);
         }
         Optional<Doing> doing = doing(event);
+        if (doing.isPresent() && held.filter(key -> key.isRepeatedBy(event)).isPresent()) {
+            return true;
+        }
         if (doing.isPresent()) {
             return isAmidText() || held.isPresent() ? passOver(event) : hold(event, doing.get());
         }

@@ -145,6 +145,17 @@ class KeysTest {
         assertThat(happened).containsExactly("wakes", "moves", "wakes", "moves");
     }
 
+    @Test
+    void aTabThatTheDisplayRepeatsBecauseTheHandIsSlowMovesTheFocusOnceAndLosesNoLaterTab() {
+        press('\t', KeyEvent.VK_TAB, 0);
+        when += 40;
+        press('\t', KeyEvent.VK_TAB, 0);
+        rest();
+        press('\t', KeyEvent.VK_TAB, 0);
+        rest();
+        assertThat(happened).containsExactly("wakes", "moves", "wakes", "moves");
+    }
+
     private void rest() {
         now += Doing.PRESS.nanos();
         keys.quiet();
