@@ -61,7 +61,7 @@ public record Ahead(
                 .filter(nest -> isToAsk(nest, today))
                 .map(nest -> {
                     odds.put(nest.cage(), odds(almanac, nest, today));
-                    return Course.of(nest, today, odds.get(nest.cage()));
+                    return Course.of(nest, today, question.rounds(), odds.get(nest.cage()));
                 })
                 .toList();
         LocalDate leaving = away(room, question.clearBy())

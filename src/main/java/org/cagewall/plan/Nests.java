@@ -36,7 +36,7 @@ record Nests(Cage cage, Course course, Question question, List<FosterMove> foste
         return isInTime(clear(course));
     }
 
-    private boolean isInTime(Window clear) {
+    boolean isInTime(Window clear) {
         return !clear.expected().isAfter(question.clearBy());
     }
 

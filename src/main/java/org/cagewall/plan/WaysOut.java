@@ -26,7 +26,7 @@ record WaysOut(Nests nest, Window clear) {
 
     /** Those by which the nest is done sooner, then those that leave it as it is. */
     List<WayOut> all() {
-        List<WayOut> ways = new ArrayList<>(Stream.of(dummies(), fostered(), boxOff(), henOutEarly())
+        List<WayOut> ways = new ArrayList<>(Stream.of(fewerRounds(), dummies(), fostered(), boxOff(), henOutEarly())
                 .flatMap(Optional::stream)
                 .filter(way -> way.clear().expected().isBefore(clear.expected()))
                 .toList());
@@ -38,6 +38,25 @@ record WaysOut(Nests nest, Window clear) {
 
     private Course course() {
         return nest.course();
+    }
+
+    /** As many as are done in time, else none after the one under way. */
+    private Optional<WayOut> fewerRounds() {
+        int further = course().further().rounds();
+        if (further == 0) {
+            return Optional.empty();
+        }
+        Course fewer = IntStream.range(1, further)
+                .map(left -> further - left)
+                .mapToObj(course()::followedBy)
+                .filter(course -> nest.isInTime(nest.clear(course)))
+                .findFirst()
+                .orElse(course().followedBy(0));
+        return Optional.of(new WayOut(
+                WayOut.Way.FEWER_ROUNDS,
+                nest.clear(fewer),
+                Message.of("plan.out-fewer-rounds", fewer.further().rounds()),
+                Message.of("plan.cost-fewer-rounds")));
     }
 
     private Optional<WayOut> dummies() {

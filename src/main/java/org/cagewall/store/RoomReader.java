@@ -592,6 +592,7 @@ final class RoomReader {
                     number(set, "most-chicks").orElse(initial.mostChicks()),
                     number(set, "most-rounds").orElse(initial.mostRounds()),
                     number(set, "rest-months").orElse(initial.restMonths()),
+                    number(set, "least-space").orElse(initial.leastSpace()),
                     timetable(set),
                     rings(set));
         }
