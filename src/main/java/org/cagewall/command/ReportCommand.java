@@ -94,7 +94,7 @@ final class ReportCommand implements Callable<Integer> {
         try (InputStream log = Files.newInputStream(file)) {
             Files.copy(log, folder.resolve(file.getFileName()), StandardCopyOption.REPLACE_EXISTING);
         } catch (NoSuchFileException | AccessDeniedException e) {
-            cagewall.console().complain(Message.of("command.log-unread", Cagewall.shown(file)));
+            cagewall.console().note(Message.of("command.log-unread", Cagewall.shown(file)));
         }
     }
 }
