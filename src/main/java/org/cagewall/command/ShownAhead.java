@@ -1,11 +1,12 @@
 package org.cagewall.command;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.cagewall.plan.Ahead;
 import org.cagewall.plan.DayAhead;
@@ -25,6 +26,9 @@ record ShownAhead(Ahead ahead, Words words) {
 
     private static final double HUNDRED = 100;
 
+    /** Letters of one cell. */
+    private static final int CELL = 24;
+
     List<String> lines() {
         List<String> lines = new ArrayList<>();
         lines.add(words.say(
@@ -32,7 +36,6 @@ record ShownAhead(Ahead ahead, Words words) {
                 ahead.question().clearBy(),
                 ahead.question().policy()));
         ahead.back().ifPresent(back -> columns(back, lines));
-        ahead.back().flatMap(WorkingBack::whichRound).map(words::say).ifPresent(lines::add);
         lines.add(words.say(ahead.numbers()));
         ahead.rings().map(NewRings::told).map(words::say).ifPresent(lines::add);
         ahead.nests().forEach(nest -> lines.addAll(nest(nest)));
@@ -52,24 +55,34 @@ record ShownAhead(Ahead ahead, Words words) {
     }
 
     private void columns(WorkingBack back, List<String> lines) {
-        lines.add(row("", words::heading, ""));
-        for (Steps.Step step : Steps.Step.values()) {
+        int width = back.rows().stream()
+                .mapToInt(row -> words.sentence(back.word(row)).length() + 2)
+                .reduce(CELL, Math::max);
+        lines.add(row(width, "", words::heading, ""));
+        for (WorkingBack.Row row : back.rows()) {
             lines.add(row(
-                    words.heading(step),
-                    pace -> words.date(back.column(pace).day(step)),
-                    step.before()
+                    width,
+                    words.sentence(back.word(row)),
+                    pace -> words.date(back.day(pace, row)),
+                    back.before(row)
+                            .map(back::word)
                             .flatMap(before ->
-                                    back.days(step).map(days -> words.say("command.ahead.days-after", days, before)))
+                                    back.days(row).map(days -> words.say("command.ahead.days-after", days, before)))
                             .orElse("")));
         }
     }
 
     /** A head, three cells and what belongs to them, below one another, for letters of one width. */
-    private static String row(String head, Function<Pace, String> cell, String after) {
-        String cells = Stream.concat(Stream.of(head), Stream.of(Pace.values()).map(cell))
-                .map(text -> String.format(Locale.ROOT, "%-24s", text))
+    private static String row(int width, String head, Function<Pace, String> cell, String after) {
+        String cells = Stream.of(Pace.values())
+                .map(cell)
+                .map(text -> padded(text, CELL))
                 .collect(Collectors.joining());
-        return (cells + after).stripTrailing();
+        return (padded(head, width) + cells + after).stripTrailing();
+    }
+
+    private static String padded(String text, int width) {
+        return text + " ".repeat(Math.max(0, width - text.length()));
     }
 
     private List<String> nest(NestAhead nest) {
@@ -132,7 +145,11 @@ record ShownAhead(Ahead ahead, Words words) {
     }
 
     private Optional<Json> column(Pace pace) {
-        return ahead.back().map(back -> back.column(pace)).map(steps -> Json.object()
+        return ahead.back().map(back -> column(back, pace, back.column(pace)));
+    }
+
+    private static Json column(WorkingBack back, Pace pace, Steps steps) {
+        return Json.object()
                 .with("boxOn", steps.boxOn())
                 .with("firstEgg", steps.firstEgg())
                 .with("lastEgg", steps.lastEgg())
@@ -141,7 +158,22 @@ record ShownAhead(Ahead ahead, Words words) {
                 .with("boxOff", steps.boxOff())
                 .with("independent", steps.independent())
                 .with("cockOut", steps.cockOut())
-                .with("henOut", steps.henOut()));
+                .with("henOut", steps.henOut())
+                .with(
+                        "eachRound",
+                        IntStream.rangeClosed(1, back.rounds())
+                                .mapToObj(round -> round(back, pace, round))
+                                .toList());
+    }
+
+    private static Json round(WorkingBack back, Pace pace, int round) {
+        Function<Steps.Step, LocalDate> day = step -> back.day(pace, new WorkingBack.Row(round, step));
+        return Json.object()
+                .with("round", round)
+                .with("firstEgg", day.apply(Steps.Step.FIRST_EGG))
+                .with("lastEgg", day.apply(Steps.Step.LAST_EGG))
+                .with("lastHatch", day.apply(Steps.Step.LAST_HATCH))
+                .with("independent", day.apply(Steps.Step.INDEPENDENT));
     }
 
     private static Json rings(NewRings rings) {

@@ -61,7 +61,7 @@ public record Ahead(
                 .filter(nest -> isToAsk(nest, today))
                 .map(nest -> {
                     odds.put(nest.cage(), odds(almanac, nest, today));
-                    return Course.of(nest, today, odds.get(nest.cage()));
+                    return Course.of(nest, today, question.rounds(), odds.get(nest.cage()));
                 })
                 .toList();
         LocalDate leaving = away(room, question.clearBy())
@@ -120,7 +120,7 @@ public record Ahead(
                 course,
                 question,
                 fosters,
-                away(room, question.clearBy()).flatMap(Absence::second));
+                away(room, question.clearBy()));
     }
 
     /** The days away that the question is about: those that run on its day, or begin after it. */

@@ -1,6 +1,8 @@
 package org.cagewall.plan;
 
 import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -21,18 +23,24 @@ import org.cagewall.room.Timing;
 import org.cagewall.room.ToldDay;
 
 /**
- * What is yet to come of one nest, stage by stage, as a law has it. No round is begun in it that has not begun: eggs of a
- * further one are reckoned as taken away. Immutable; any thread, as long
- * as each has a fate and a law of its own.
+ * What is yet to come of one nest, stage by stage, as a law has it. As many rounds are begun in it as are to be reared: eggs
+ * of a further one are reckoned as taken away. Immutable; any thread, as long as each has a fate and a law of its own.
  *
  * @param today as counted from 1970
  * @param young what lies in the nest: chicks, then eggs
- * @param laying what may still be laid
+ * @param laying what may still be laid of the round under way, or of the first
+ * @param further the rounds that follow it
  * @param stages how the pair is parted
  * @param longestIncubation days sat after which an egg has had its time
  */
 record Course(
-        Outlook nest, int today, List<Young> young, Optional<Laying> laying, Stages stages, int longestIncubation) {
+        Outlook nest,
+        int today,
+        List<Young> young,
+        Optional<Laying> laying,
+        Further further,
+        Stages stages,
+        int longestIncubation) {
 
     /**
      * A round whose last egg is not laid.
@@ -49,13 +57,32 @@ record Course(
         }
     }
 
+    /**
+     * Rounds that have not begun.
+     *
+     * @param since the first egg of the round before them; empty where that is waited for too
+     * @param egg each that is yet to come
+     */
+    record Further(int rounds, OptionalInt since, Young egg) {
+
+        private Further of(int fewer) {
+            return new Further(fewer, since, egg);
+        }
+    }
+
     Course {
         young = List.copyOf(young);
     }
 
-    static Course of(Outlook nest, LocalDate today, Odds odds) {
+    /**
+     * Of one nest.
+     *
+     * @param rounds how many its pair is to rear, those that it has reared or is at included
+     */
+    static Course of(Outlook nest, LocalDate today, int rounds, Odds odds) {
         DayLaw incubation = new DayLaw(nest.timetable().span(Timing.INCUBATION).orElseThrow());
-        Optional<Laying> laying = laying(nest, today, Young.toCome(odds.full() * odds.hatchesOfFull()));
+        Young toCome = Young.toCome(odds.full() * odds.hatchesOfFull());
+        Optional<Laying> laying = laying(nest, today, toCome);
         Builder builder = new Builder(nest, day(today), odds, incubation, laying);
         List<Young> young = Stream.concat(
                         nest.chicks().stream()
@@ -69,8 +96,25 @@ record Course(
                 day(today),
                 young,
                 laying,
+                further(nest, rounds, toCome),
                 Stages.of(nest),
                 nest.timetable().span(Timing.INCUBATION).orElseThrow().latest());
+    }
+
+    /** None where no round is expected to follow: nobody breeds in it, the box is off, or the pair is being parted. */
+    private static Further further(Outlook nest, int rounds, Young egg) {
+        long reared = nest.rounds().stream()
+                .map(RoundOutlook::round)
+                .filter(round -> round.isOpen()
+                        || round.eggs().stream().anyMatch(laid -> laid.chick().isPresent()))
+                .count();
+        boolean first = nest.firstEgg().filter(Due::isOpen).isPresent();
+        Optional<LocalDate> since = nest.rounds().stream()
+                .filter(round -> round.nextRound().filter(Due::isOpen).isPresent())
+                .flatMap(round -> round.round().eggs().stream().map(Egg::laid).min(Comparator.naturalOrder()).stream())
+                .findFirst();
+        long further = first ? rounds - reared - 1 : since.isPresent() ? rounds - reared : 0;
+        return new Further((int) Math.max(further, 0), first ? OptionalInt.empty() : dayOf(since), egg);
     }
 
     private static Optional<Laying> laying(Outlook nest, LocalDate today, Young egg) {
@@ -108,6 +152,11 @@ record Course(
         return dayOf(due.flatMap(Due::happened));
     }
 
+    /** The same nest with other rounds to follow the one under way. */
+    Course followedBy(int rounds) {
+        return new Course(nest, today, young, laying, further.of(rounds), stages, longestIncubation);
+    }
+
     /** The same nest without some of what lies in it; nothing more is laid in it then. */
     Course without(Predicate<Young> taken) {
         return new Course(
@@ -115,6 +164,7 @@ record Course(
                 today,
                 young.stream().filter(taken.negate()).toList(),
                 Optional.empty(),
+                further.of(0),
                 stages,
                 longestIncubation);
     }
@@ -137,7 +187,7 @@ record Course(
     /** A fate large enough for this nest. */
     Fate fate() {
         int most = nest.timetable().span(Timing.CLUTCH).orElseThrow().latest();
-        return new Fate(young.size() + most + 1);
+        return new Fate(young.size() + (most + 1) * (further.rounds() + 1));
     }
 
     /** One go through all stages. */
@@ -158,7 +208,30 @@ record Course(
             Young each = laying.orElseThrow().egg();
             sits(law, fate, i, Math.max(fate.laid[i], start), law.hatches(each));
         }
+        Arrays.fill(fate.over, 0, fate.count, fate.sat);
+        follow(law, fate);
         part(law, fate);
+    }
+
+    /** The rounds that have not begun, one after another. */
+    private void follow(Law law, Fate fate) {
+        int first = further.since().orElse(fate.count > young.size() ? fate.laid[young.size()] : today);
+        for (int round = 0; round < further.rounds(); round++) {
+            first += law.of(Timing.NEXT_ROUND, today - first);
+            int from = fate.count;
+            int laid = first;
+            for (int clutch = law.of(Timing.CLUTCH, 1); fate.count < from + clutch; fate.count++) {
+                fate.laid[fate.count] = laid;
+                laid += law.of(Timing.LAY_GAP, today - laid);
+            }
+            int sitsFrom = WorkingBack.usual(nest.timetable(), Timing.SITS_FROM);
+            int start = fate.laid[Math.min(from + sitsFrom, fate.count) - 1];
+            fate.sat = Integer.MIN_VALUE;
+            for (int i = from; i < fate.count; i++) {
+                sits(law, fate, i, Math.max(fate.laid[i], start), law.hatches(further.egg()));
+            }
+            Arrays.fill(fate.over, from, fate.count, fate.sat);
+        }
     }
 
     /** The eggs yet to come, and the day from which she sits. */

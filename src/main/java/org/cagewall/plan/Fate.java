@@ -20,9 +20,12 @@ final class Fate {
     /** The day it feeds itself; never, where the chick does not live. */
     final int[] fed;
 
+    /** The last egg of the same round has hatched, or has had its time. */
+    final int[] over;
+
     int count;
 
-    /** The last egg has hatched, or has had its time. */
+    /** The last egg of the round that is gone through has hatched, or has had its time. */
     int sat;
 
     int lastFed;
@@ -33,6 +36,7 @@ final class Fate {
         hatch = new int[most];
         out = new int[most];
         fed = new int[most];
+        over = new int[most];
     }
 
     int clear(Policy policy) {

@@ -101,14 +101,14 @@ record Forecast(List<DayAhead> days, Map<Long, int[]> clear) {
                 boolean here =
                         i >= nest.young().size() || nest.young().get(i).fed().isEmpty();
                 if (here) {
-                    add(draw, eggs, fate.laid[i], fate.hatch[i] == Fate.NEVER ? takenOut(fate) : fate.hatch[i]);
+                    add(draw, eggs, fate.laid[i], fate.hatch[i] == Fate.NEVER ? takenOut(fate.over[i]) : fate.hatch[i]);
                     addChick(draw, nest, fate, i, ringing);
                 }
             }
         }
 
-        private int takenOut(Fate fate) {
-            return fate.sat < leaving ? fate.sat + 1 : Fate.NEVER;
+        private int takenOut(int over) {
+            return over < leaving ? over + 1 : Fate.NEVER;
         }
 
         private void addChick(int draw, Course nest, Fate fate, int i, Span ringing) {

@@ -14,6 +14,8 @@ public record WayOut(Way way, Window clear, Message words, Message cost) {
 
     /** The kinds of them. */
     public enum Way {
+        /** Rear fewer rounds than were asked for. */
+        FEWER_ROUNDS,
         /** Take the later eggs away and put dummies in, as long as they are not half-way to hatching. */
         DUMMIES,
         /** Take the box off now: never with a chick in it, nor with eggs that are half-way to hatching. */

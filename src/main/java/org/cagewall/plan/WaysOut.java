@@ -18,7 +18,7 @@ import org.cagewall.text.Message;
 /**
  * What can be done about a nest that will not be done in time, so that nothing that lives comes to harm: no box is taken off
  * with a chick in it, and no egg of which a chick may come is given up past half of its sitting. Whatever the nest holds, its
- * keeper can go later, have a keeper stand in, or leave it as it is with what that asks of the sitter. Pure; any thread.
+ * keeper can go later, if they have not gone, have a keeper stand in, or leave it as it is with what that asks of the sitter. Pure; any thread.
  *
  * @param clear when the nest is done as it stands
  */
@@ -26,11 +26,13 @@ record WaysOut(Nests nest, Window clear) {
 
     /** Those by which the nest is done sooner, then those that leave it as it is. */
     List<WayOut> all() {
-        List<WayOut> ways = new ArrayList<>(Stream.of(dummies(), fostered(), boxOff(), henOutEarly())
+        List<WayOut> ways = new ArrayList<>(Stream.of(fewerRounds(), dummies(), fostered(), boxOff(), henOutEarly())
                 .flatMap(Optional::stream)
                 .filter(way -> way.clear().expected().isBefore(clear.expected()))
                 .toList());
-        ways.add(later());
+        if (!nest.isAway()) {
+            ways.add(later());
+        }
         ways.add(standIn());
         ways.add(leftToTheSitter());
         return ways;
@@ -38,6 +40,25 @@ record WaysOut(Nests nest, Window clear) {
 
     private Course course() {
         return nest.course();
+    }
+
+    /** As many as are done in time, else none after the one under way. */
+    private Optional<WayOut> fewerRounds() {
+        int further = course().further().rounds();
+        if (further == 0) {
+            return Optional.empty();
+        }
+        Course fewer = IntStream.range(1, further)
+                .map(left -> further - left)
+                .mapToObj(course()::followedBy)
+                .filter(course -> nest.isInTime(nest.clear(course)))
+                .findFirst()
+                .orElse(course().followedBy(0));
+        return Optional.of(new WayOut(
+                WayOut.Way.FEWER_ROUNDS,
+                nest.clear(fewer),
+                Message.of("plan.out-fewer-rounds", fewer.further().rounds()),
+                Message.of("plan.cost-fewer-rounds")));
     }
 
     private Optional<WayOut> dummies() {

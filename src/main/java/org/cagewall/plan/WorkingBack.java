@@ -7,6 +7,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.cagewall.almanac.Origin;
 import org.cagewall.almanac.PartingOutlook;
 import org.cagewall.almanac.Timetable;
@@ -21,7 +22,8 @@ import org.cagewall.text.Message;
  *
  * @param timetable by which it is reckoned: the room's, its own numbers in it
  * @param rounds how many are to be reared, one or more
- * @param columns the days of the last round, and of the box before the first, in each column
+ * @param columns the days of the last round, and of the box before the first, in each column; the rounds before it come as
+ *     many times {@link Timing#NEXT_ROUND} sooner
  */
 public record WorkingBack(Timetable timetable, LocalDate clearBy, Policy policy, int rounds, Map<Pace, Steps> columns) {
 
@@ -37,6 +39,17 @@ public record WorkingBack(Timetable timetable, LocalDate clearBy, Policy policy,
             Timing.INDEPENDENT,
             Timing.HENS_REST,
             Timing.NEXT_ROUND);
+
+    /** What a round before the last comes to as well: its box stays on, and nobody is parted. */
+    private static final List<Steps.Step> OF_EACH_ROUND =
+            List.of(Steps.Step.FIRST_EGG, Steps.Step.LAST_EGG, Steps.Step.LAST_HATCH, Steps.Step.INDEPENDENT);
+
+    /**
+     * A step of one round.
+     *
+     * @param round from 1
+     */
+    public record Row(int round, Steps.Step step) {}
 
     public WorkingBack {
         columns = Map.copyOf(columns);
@@ -71,12 +84,47 @@ public record WorkingBack(Timetable timetable, LocalDate clearBy, Policy policy,
         return columns.get(pace);
     }
 
-    /** How many days lie before a step, column by column, once where they are the same; empty for the first step. */
-    public Optional<Message> days(Steps.Step step) {
-        return step.before().map(before -> {
+    /** Round by round, each in the order of its steps; the box goes on with the first and the pair is parted after the last. */
+    public List<Row> rows() {
+        return IntStream.rangeClosed(1, rounds)
+                .boxed()
+                .flatMap(round -> Arrays.stream(Steps.Step.values())
+                        .filter(step -> isOf(round, step))
+                        .map(step -> new Row(round, step)))
+                .toList();
+    }
+
+    private boolean isOf(int round, Steps.Step step) {
+        return OF_EACH_ROUND.contains(step) || round == (step == Steps.Step.BOX_ON ? 1 : rounds);
+    }
+
+    public LocalDate day(Pace pace, Row row) {
+        LocalDate ofTheLast = column(pace).day(row.step());
+        return row.step() == Steps.Step.BOX_ON
+                ? ofTheLast
+                : ofTheLast.minusDays((long) (rounds - row.round())
+                        * pace.of(timetable.span(Timing.NEXT_ROUND).orElseThrow()));
+    }
+
+    /** What it is, as words: 'first egg', and of several rounds 'round 2: first egg'. */
+    public Message word(Row row) {
+        return rounds == 1 || row.step() == Steps.Step.BOX_ON
+                ? Message.of("word.step." + Message.word(row.step()))
+                : Message.of("plan.of-round", row.round(), row.step());
+    }
+
+    /** From which row the days to this one are counted: a further round's first egg from that of the round before. */
+    public Optional<Row> before(Row row) {
+        return row.step() == Steps.Step.FIRST_EGG && row.round() > 1
+                ? Optional.of(new Row(row.round() - 1, Steps.Step.FIRST_EGG))
+                : row.step().before().map(step -> new Row(row.round(), step));
+    }
+
+    /** How many days lie before it, column by column, once where they are the same; empty for the first. */
+    public Optional<Message> days(Row row) {
+        return before(row).map(before -> {
             List<Long> days = Arrays.stream(Pace.values())
-                    .map(this::column)
-                    .map(steps -> ChronoUnit.DAYS.between(steps.day(before), steps.day(step)))
+                    .map(pace -> ChronoUnit.DAYS.between(day(pace, before), day(pace, row)))
                     .toList();
             return days.stream().distinct().count() == 1
                     ? Message.of("plan.days", days.get(0))
@@ -90,11 +138,6 @@ public record WorkingBack(Timetable timetable, LocalDate clearBy, Policy policy,
                 .flatMap(timing -> timetable.value(timing).stream())
                 .filter(value -> value.origin() == Origin.OWN_NUMBERS)
                 .toList();
-    }
-
-    /** Which round the days are those of, as a sentence; empty where there is but one. */
-    public Optional<Message> whichRound() {
-        return rounds > 1 ? Optional.of(Message.of("plan.last-round", rounds)) : Optional.empty();
     }
 
     /** Whose numbers it is reckoned by, as a sentence. */

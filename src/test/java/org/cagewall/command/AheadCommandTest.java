@@ -32,6 +32,22 @@ class AheadCommandTest {
     }
 
     @Test
+    void ofTwoRoundsBothStandInTheColumns() {
+        Cli cli = Cli.furnished(folder.resolve("birds"));
+
+        assertThat(cli.run("ahead", "--clear-by", "2026-06-14", "--rounds", "2").out())
+                .contains("Round 1: first egg              26 February 2026        16 February 2026")
+                .contains(
+                        "Round 2: first egg              12 April 2026           7 April 2026            21 March 2026")
+                .contains("45 / 50 / 60 days after round 1: first egg");
+        JsonNode usual = json(cli.run("ahead", "--clear-by", "2026-06-14", "--rounds", "2", "--json"))
+                .get("usual");
+        assertThat(usual.at("/eachRound/0/firstEgg").stringValue()).isEqualTo("2026-02-16");
+        assertThat(usual.at("/eachRound/1/firstEgg").stringValue())
+                .isEqualTo(usual.get("firstEgg").stringValue());
+    }
+
+    @Test
     void aPairThatHasLaidIsHeldAgainstTheDay() {
         Cli cli = Cli.furnished(folder.resolve("birds"));
 

@@ -57,8 +57,8 @@ class WorkingBackTest {
         WorkingBack back = WorkingBack.from(timetable("budgerigar"), LEAVING, Policy.WEANED, 1)
                 .orElseThrow();
 
-        assertThat(Stream.of(Steps.Step.values())
-                        .map(step -> back.days(step).map(Words.english()::say).orElse("")))
+        assertThat(back.rows().stream()
+                        .map(row -> back.days(row).map(Words.english()::say).orElse("")))
                 .containsExactly(
                         "",
                         "7 / 10 / 21",
@@ -71,18 +71,33 @@ class WorkingBackTest {
                         "7 / 14 / 14");
     }
 
+    /** The second round is that of the table above; the first comes 45, 50 or 60 days before it. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            PUSH  | 02-19 02-26 03-06 03-23 04-30 04-12 04-20 05-07 06-04 06-06 06-14 06-14 06-21
+            USUAL | 02-06 02-16 02-24 03-14 04-25 04-07 04-15 05-03 06-04 06-06 06-14 06-14 06-28
+            """)
+    void ofTwoRoundsTheDaysOfBothAreTold(Pace pace, String days) {
+        WorkingBack back = WorkingBack.from(timetable("budgerigar"), LEAVING, Policy.WEANED, 2)
+                .orElseThrow();
+
+        assertThat(back.rows().stream()
+                        .map(row -> back.day(pace, row).toString().substring("2026-".length()))
+                        .collect(Collectors.joining(" ")))
+                .isEqualTo(days);
+    }
+
     @Test
-    void twoRoundsSayThatTheDaysAreThoseOfTheSecond() {
-        assertThat(WorkingBack.from(timetable("budgerigar"), LEAVING, Policy.WEANED, 2)
-                        .orElseThrow()
-                        .whichRound()
-                        .map(Words.english()::say))
-                .contains("The first egg and all that follows are those of round 2;"
-                        + " the days from the box to it hold the rounds before.");
-        assertThat(WorkingBack.from(timetable("budgerigar"), LEAVING, Policy.WEANED, 1)
-                        .orElseThrow()
-                        .whichRound())
-                .isEmpty();
+    void eachRowOfTwoRoundsSaysOfWhichItIsAndTheSecondIsCountedFromTheFirst() {
+        WorkingBack back = WorkingBack.from(timetable("budgerigar"), LEAVING, Policy.WEANED, 2)
+                .orElseThrow();
+
+        assertThat(back.rows().stream().map(row -> Words.english().sentence(back.word(row))))
+                .startsWith("Box on", "Round 1: first egg", "Round 1: last egg")
+                .contains("Round 1: last one feeds itself", "Round 2: first egg", "Round 2: hen out")
+                .doesNotContain("Round 1: box off", "Round 1: hen out");
+        assertThat(back.days(new WorkingBack.Row(2, Steps.Step.FIRST_EGG)).map(Words.english()::say))
+                .contains("45 / 50 / 60");
     }
 
     @ParameterizedTest
@@ -168,6 +183,55 @@ class WorkingBackTest {
                 .nests()
                 .get(0)
                 .clear();
+        return at(pace, clear);
+    }
+
+    /** A box put on at the last date for two rounds is done on the day, a day later it is not. */
+    @ParameterizedTest
+    @EnumSource(Pace.class)
+    void aNestThatIsToRearTwoRoundsIsDoneAfterTheSecond(Pace pace) {
+        LocalDate last = WorkingBack.from(timetable("budgerigar"), LEAVING, Policy.WEANED, 2)
+                .orElseThrow()
+                .column(pace)
+                .boxOn();
+
+        assertThat(done(last, 2, pace)).isEqualTo(LEAVING);
+        assertThat(done(last.plusDays(1), 2, pace)).isEqualTo(LEAVING.plusDays(1));
+        assertThat(done(last, 1, pace)).isBefore(LEAVING.minusDays(40));
+    }
+
+    private static LocalDate done(LocalDate boxOn, int rounds, Pace pace) {
+        NestSketch sketch = new NestSketch();
+        sketch.home("A1", boxOn).box(BoxStep.ON, boxOn);
+        return at(pace, nest(sketch, boxOn, rounds).clear());
+    }
+
+    /** The first egg is of 1 March; 50 days to the next, then 8 of laying, 18 of sitting, 42 to feeding itself. */
+    @Test
+    void aRoundThatWasBegunCountsAsOneOfThoseToRear() {
+        NestSketch sketch = new NestSketch();
+        sketch.home("A1", LocalDate.of(2026, 2, 10))
+                .box(BoxStep.ON, LocalDate.of(2026, 2, 12))
+                .round()
+                .egg(LocalDate.of(2026, 3, 1));
+        LocalDate today = LocalDate.of(2026, 3, 2);
+
+        assertThat(nest(sketch, today, 1).clear().expected())
+                .isEqualTo(LocalDate.of(2026, 3, 1).plusDays(8 + 18 + 42));
+        assertThat(nest(sketch, today, 2).clear().expected())
+                .isEqualTo(LocalDate.of(2026, 3, 1).plusDays(50 + 8 + 18 + 42));
+        assertThat(nest(sketch, today, 2).waysOut().get(0).way()).isEqualTo(WayOut.Way.FEWER_ROUNDS);
+        assertThat(nest(sketch, today, 2).waysOut().get(0).clear())
+                .isEqualTo(nest(sketch, today, 1).clear());
+    }
+
+    private static NestAhead nest(NestSketch sketch, LocalDate today, int rounds) {
+        return Ahead.of(sketch.room(), today, new Question(LEAVING, Policy.WEANED, rounds, new Draws(50, 1)))
+                .nests()
+                .get(0);
+    }
+
+    private static LocalDate at(Pace pace, Window clear) {
         return switch (pace) {
             case PUSH -> clear.earliest();
             case USUAL -> clear.expected();

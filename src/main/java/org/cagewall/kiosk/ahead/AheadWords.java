@@ -62,26 +62,30 @@ record AheadWords(Words words) {
     }
 
     private List<AheadState.Step> steps(WorkingBack back) {
-        return Arrays.stream(Steps.Step.values())
-                .map(step -> new AheadState.Step(
-                        words.heading(step),
+        return back.rows().stream()
+                .map(row -> new AheadState.Step(
+                        words.sentence(back.word(row)),
                         Arrays.stream(Pace.values())
-                                .map(pace -> words.date(back.column(pace).day(step)))
+                                .map(pace -> words.date(back.day(pace, row)))
                                 .toList()))
                 .toList();
     }
 
     private List<AheadState.Days> reckoned(WorkingBack back) {
-        return RECKONED.stream()
-                .flatMap(step -> back.days(step).stream()
-                        .map(days ->
-                                new AheadState.Days(words.say("ahead.days-to." + Message.word(step)), words.say(days))))
+        return back.rows().stream()
+                .filter(row -> RECKONED.contains(row.step()))
+                .flatMap(row -> back.days(row).stream().map(days -> new AheadState.Days(daysTo(row), words.say(days))))
+                .distinct()
                 .toList();
+    }
+
+    private String daysTo(WorkingBack.Row row) {
+        boolean follows = row.step() == Steps.Step.FIRST_EGG && row.round() > 1;
+        return words.say("ahead.days-to." + (follows ? "next-round" : Message.word(row.step())));
     }
 
     private List<String> notes(Ahead ahead) {
         List<String> notes = new ArrayList<>();
-        ahead.back().flatMap(WorkingBack::whichRound).map(words::say).ifPresent(notes::add);
         notes.add(words.say(ahead.numbers()));
         ahead.rings().map(NewRings::told).map(words::say).ifPresent(notes::add);
         return notes;
