@@ -60,7 +60,7 @@ final class ReportCommand implements Callable<Integer> {
     /** How far the record goes; a record that cannot be opened is a reason to report, not against it. */
     private Optional<Head> head(DataFolder data) {
         try (Desk desk = Desk.open(data, Lanes.inline(), cagewall.clocks())) {
-            return Optional.of(new AtDesk(desk).read(Book::head));
+            return Optional.of(new AtDesk(desk, why -> {}).read(Book::head));
         } catch (Desk.Unopened e) {
             cagewall.console().complain(e.why());
             return Optional.empty();

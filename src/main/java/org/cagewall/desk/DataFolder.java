@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalLong;
 import org.cagewall.files.OwnersFolder;
 import org.cagewall.store.SameFile;
 import org.cagewall.store.Store;
@@ -114,9 +115,13 @@ public final class DataFolder implements AutoCloseable {
         return folder.resolve("backup-before-update-to-" + Store.schema());
     }
 
-    /** How many bytes may still be written on the disk that holds the folder. */
-    public long free() throws IOException {
-        return Files.getFileStore(folder).getUsableSpace();
+    /** How many bytes may still be written on the disk that holds the folder; nothing where the system does not say. */
+    OptionalLong free() {
+        try {
+            return OptionalLong.of(Files.getFileStore(folder).getUsableSpace());
+        } catch (IOException e) {
+            return OptionalLong.empty();
+        }
     }
 
     public Path kioskProperties() {

@@ -281,6 +281,7 @@ class PackTest {
         Files.write(pictures.resolve(name + ".pdf"), pdf);
         OutsidePrograms.need("pdftoppm");
         Files.write(folder.resolve(name + ".pdf"), pdf);
+        OutsidePrograms.requireSound(folder, folder.resolve(name + ".pdf"));
         OutsidePrograms.run(folder, List.of("pdftoppm", "-r", "60", "-png", name + ".pdf", name));
         try (PDDocument document = Loader.loadPDF(pdf);
                 Stream<Path> all = Files.list(folder)) {

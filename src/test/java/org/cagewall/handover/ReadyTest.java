@@ -197,6 +197,38 @@ class ReadyTest {
     }
 
     @Test
+    void whileSheIsAwayNothingSpeaksOfGoingOrAsksToShowAnything() {
+        planned();
+        chickHatched("2026-04-13");
+        book = book.on(LocalDate.of(2026, 4, 22));
+        book.tell("{\"deed\":\"bird-moved\",\"bird\":\"HB 24-006\",\"to\":\"B2\",\"by\":\"Ines\"}");
+
+        assertThat(ready().lines().stream().map(line -> WORDS.say(line.text()))).allSatisfy(text -> assertThat(text)
+                .doesNotContainIgnoringCase("you go")
+                .doesNotContain("Show ", "too late", "look on", "Look whether"));
+        assertThat(said(Matter.FLIGHT)).startsWith("In B2, for less than 3 days. Ask Tomas");
+        assertThat(said(Matter.NESTS)).startsWith("Not clear: A1.");
+        assertThat(state(Matter.ROUND)).isEqualTo(State.NOT_NEEDED);
+        assertThat(WORDS.say("handover.ready-away", 2L, 17)).isEqualTo("2 of 17 still to see to");
+    }
+
+    @Test
+    void whileSheIsAwayTheNextDaysAwayAreNotRemindedOf() {
+        planned();
+        book.tell("{\"deed\":\"away-planned\",\"from\":\"2026-04-30\",\"to\":\"2026-05-03\",\"sitter\":\"Tomas\","
+                + "\"by\":\"Ines\"}");
+
+        assertThat(reminded(LocalDate.of(2026, 4, 27))).isEmpty();
+        assertThat(reminded(LocalDate.of(2026, 4, 29))).hasSize(1);
+    }
+
+    private List<Task> reminded(LocalDate day) {
+        return DailyList.of(book.desk().room(), day, Audience.OWNER).stream()
+                .filter(task -> task.kind() == Kind.AWAY)
+                .toList();
+    }
+
+    @Test
     void whatTheCagesAreGivenIsSetForEachOrNamed() {
         planned();
         assertThat(said(Matter.ROUTINES)).isEqualTo("Not set for A1, A3, B1, B2, B3: seed and water only.");
