@@ -32,6 +32,9 @@ final class Reviewing {
     /** A chick that is missing from its nest is looked for among the dead. */
     private static final Set<String> LOST_CHICKS = Set.of("chick-died", "chick-missing");
 
+    /** After these a cage may be empty that was not. */
+    private static final Set<String> LOSSES = Set.of("bird-left", "bird-loose", "chick-died", "chick-missing");
+
     private final Room room;
     private final List<LogEntry> entries;
     private final LocalDate from;
@@ -49,7 +52,15 @@ final class Reviewing {
         this.from = from;
         this.to = to;
         this.thoseDays = asTold();
-        this.attendance = new Attendance(thoseDays, from, to, days().toList());
+        this.attendance = new Attendance(
+                thoseDays,
+                from,
+                to,
+                days().toList(),
+                entries.stream()
+                        .filter(entry ->
+                                LOSSES.contains(entry.deed()) && entry.strike().isEmpty())
+                        .toList());
     }
 
     Review review() {

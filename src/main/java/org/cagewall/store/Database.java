@@ -16,9 +16,6 @@ import java.util.stream.Stream;
 import org.cagewall.text.Message;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
-import org.jdbi.v3.core.Handle;
-import org.jdbi.v3.core.Jdbi;
-import org.jdbi.v3.core.JdbiException;
 
 /**
  * Makes, opens and shuts the Derby database. A new one is made and given its schema beside its final place and then
@@ -96,17 +93,17 @@ final class Database {
             fill(url, code, zone);
             shutDown(url);
             Files.move(unfinished, place);
-        } catch (IOException | JdbiException | SQLException e) {
+        } catch (IOException | SqlProblem | SQLException e) {
             throw problem(place, e);
         }
     }
 
     private static void fill(String url, String code, String zone) {
-        jdbi(url).useHandle(handle -> insertHead(handle, code, zone));
+        Session.use(url, session -> insertHead(session, code, zone));
     }
 
-    static void insertHead(Handle handle, String code, String zone) {
-        handle.execute(
+    static void insertHead(Session session, String code, String zone) {
+        session.write(
                 "INSERT INTO head (id, number, digest, code, zone) VALUES (1, 0, ?, ?, ?)", Chain.START, code, zone);
     }
 
@@ -127,16 +124,9 @@ final class Database {
                 beforeUpdate.run();
                 migrate(url);
             }
-        } catch (SQLException | JdbiException e) {
+        } catch (SQLException | SqlProblem e) {
             throw problem(place, e);
         }
-    }
-
-    static Jdbi jdbi(String url) {
-        Jdbi jdbi = Jdbi.create(() -> connect(url));
-        JavaTime.install(jdbi);
-        jdbi.setStatementBuilderFactory(connection -> new KeptStatements());
-        return jdbi;
     }
 
     private static void migrate(String url) throws SQLException {

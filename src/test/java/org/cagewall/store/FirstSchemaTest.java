@@ -90,9 +90,9 @@ class FirstSchemaTest {
 
     @Test
     void itHoldsEveryKindOfFactThatTheFirstVersionTook() {
-        Database.jdbi(Database.url(folder.resolve("room"))).useHandle(handle -> FactTables.KINDS.stream()
+        Session.use(Database.url(folder.resolve("room")), session -> FactTables.KINDS.stream()
                 .filter(kind -> !SINCE.contains(kind))
-                .forEach(kind -> assertThat(FactTables.all(handle, kind))
+                .forEach(kind -> assertThat(FactTables.all(session, kind))
                         .as(kind.getSimpleName())
                         .isNotEmpty()));
     }
