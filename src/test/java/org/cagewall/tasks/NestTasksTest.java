@@ -401,6 +401,13 @@ class NestTasksTest {
                 .as("done that day")
                 .singleElement()
                 .matches(task -> task.state() == Task.State.DONE && task.id().equals(look.id()));
+        assertThat(DailyList.of(sketch.room(), hatched.plusDays(3), Audience.SITTER).stream()
+                        .filter(task -> task.kind() == Kind.MORNING)
+                        .flatMap(task -> task.how().stream())
+                        .map(WORDS::say))
+                .as("once is enough")
+                .contains("Leave the nest box shut, a bird may be inside.")
+                .doesNotContain("You may look in the nest box once.");
         assertThat(sitters(hatched.plusDays(4))).isEmpty();
     }
 

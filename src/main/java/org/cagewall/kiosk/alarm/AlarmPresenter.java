@@ -76,6 +76,9 @@ public final class AlarmPresenter {
     private AlarmState.Open open(AlarmHalf half) {
         Room room = desk.room();
         Danger danger = half.danger();
+        List<AlarmState.Phone> phones = Alarms.of(room, desk.today()).phones(danger).stream()
+                .map(this::phone)
+                .toList();
         return new AlarmState.Open(
                 danger,
                 words.say(danger.title()),
@@ -83,9 +86,8 @@ public final class AlarmPresenter {
                 danger.steps(room).stream().map(words::say).toList(),
                 isAtACage(danger) ? cages(room) : List.of(),
                 half.at(),
-                Alarms.of(room, desk.today()).phones(danger).stream()
-                        .map(this::phone)
-                        .toList(),
+                phones,
+                words.say(phones.isEmpty() ? Message.of("today.no-phones") : danger.noAnswer()),
                 room.agreedOn(desk.today()).stream()
                         .map(Call::agreement)
                         .map(words::say)

@@ -8,6 +8,7 @@ import javax.swing.text.JTextComponent;
 import org.cagewall.kiosk.Painted;
 import org.cagewall.kiosk.Sat;
 import org.cagewall.kiosk.WithDaybook;
+import org.cagewall.kiosk.kit.WrapLabel;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.theme.TextSize;
 import org.cagewall.tasks.Danger;
@@ -29,6 +30,18 @@ class PhoneScreenTest extends WithDaybook {
     @EnumSource
     void theNumbersAreLargeAtEveryTextSize(TextSize size) {
         phone(size).png("phone-" + size).assertFit();
+    }
+
+    @Test
+    void whereNobodyAtAllAnswersAnyVetIsPhonedForASickBirdAndTheSameAgainForAllElse() {
+        assertThat(subtitle(phone(TextSize.LARGEST, Optional.of(Danger.ILL)).assertFit()))
+                .endsWith("then any vet.");
+        assertThat(subtitle(phone(TextSize.LARGEST, Optional.of(Danger.POWER)).assertFit()))
+                .endsWith("then all again.");
+    }
+
+    private static String subtitle(Painted phone) {
+        return phone.find("subtitle", WrapLabel.class).getText();
     }
 
     @Test
