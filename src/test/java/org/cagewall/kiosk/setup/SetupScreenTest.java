@@ -420,7 +420,7 @@ class SetupScreenTest extends WithBirdroom {
         Path backup = birdroom.desk().folder().path().resolve("backups").resolve("backup-2026-04-14");
         DataFolder other = DataFolder.open(folder.resolve("other"));
         Clocks clocks = Clocks.system().withToday(Birdroom.TODAY);
-        Archive.restore(backup, other, clocks);
+        Archive.restore(backup, other, clocks, (entries, ofAll) -> {});
         try (Desk again = Desk.open(other, Lanes.inline(), clocks)) {
             assertThat(again.room()).isEqualTo(room());
         }
