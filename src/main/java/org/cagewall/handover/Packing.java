@@ -7,7 +7,6 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -145,7 +144,9 @@ final class Packing {
         ALONE,
         APART,
         CHICKS,
+        CHICKS_LOOK_IN,
         EGGS,
+        EGGS_LOOK_IN,
         YOUNG
     }
 
@@ -154,7 +155,7 @@ final class Packing {
         room.walk().forEach(cage -> care(cage).ifPresent(care -> cages.computeIfAbsent(care, any -> new ArrayList<>())
                 .add(cage.name())));
         return cages.entrySet().stream()
-                .map(each -> say("watch-" + each.getKey().name().toLowerCase(Locale.ROOT), each.getValue()))
+                .map(each -> say("watch-" + Message.word(each.getKey()), each.getValue()))
                 .toList();
     }
 
@@ -173,12 +174,16 @@ final class Packing {
         }
         Outlook nest = almanac.nest(cage);
         if (!nest.chicksHere().isEmpty()) {
-            return Optional.of(Care.CHICKS);
+            return Optional.of(mayLookIn(cage) ? Care.CHICKS_LOOK_IN : Care.CHICKS);
         }
         if (!nest.eggsHere().isEmpty()) {
-            return Optional.of(Care.EGGS);
+            return Optional.of(mayLookIn(cage) ? Care.EGGS_LOOK_IN : Care.EGGS);
         }
         return cage.use() == Use.NURSERY ? Optional.of(Care.YOUNG) : Optional.empty();
+    }
+
+    private static boolean mayLookIn(Cage cage) {
+        return cage.routine().allows(Permission.LOOK_IN);
     }
 
     private boolean isAlone(Cage cage) {
@@ -242,7 +247,7 @@ final class Packing {
         }
         List<Message> notes = new ArrayList<>();
         if (cage.box().isOn()) {
-            notes.add(say(cage.routine().allows(Permission.LOOK_IN) ? "note-look-in" : "note-box-shut"));
+            notes.add(say(mayLookIn(cage) ? "note-look-in" : "note-box-shut"));
         }
         if (cage.routine().allows(Permission.SOFT_FOOD)) {
             notes.add(say("note-soft-food"));

@@ -40,6 +40,9 @@ final class Database {
     private static final List<String> FULL =
             List.of("No space left", "Disk quota exceeded", "not enough space on the disk");
 
+    /** Bytes without which Derby opens nothing that can be written to: its lock and a page. */
+    private static final long LEAST_TO_OPEN = 64 * 1024;
+
     private Database() {}
 
     /**
@@ -145,8 +148,9 @@ final class Database {
                 var rows = statement.executeQuery(
                         "SELECT MAX(CAST(\"version\" AS INTEGER)) FROM \"schema_history\" WHERE \"success\" = TRUE")) {
             if (connection.isReadOnly()) {
-                throw new StoreProblem(Message.of(
-                        "store.read-only", place.toAbsolutePath().getParent().toString()));
+                Path folder = place.toAbsolutePath().getParent();
+                throw new StoreProblem(
+                        isFull(folder) ? Message.of("store.full") : Message.of("store.read-only", folder.toString()));
             }
             rows.next();
             return rows.getInt(1);
@@ -203,10 +207,19 @@ final class Database {
                 .anyMatch(said::contains));
     }
 
+    /** Whether the disk takes nothing more, which Derby tells in as many ways as there are things to write. */
+    private static boolean isFull(Path folder) {
+        try {
+            return Files.getFileStore(folder).getUsableSpace() < LEAST_TO_OPEN;
+        } catch (IOException e) {
+            return false;
+        }
+    }
+
     static StoreProblem problem(Path place, Throwable cause) {
         Path folder = place.toAbsolutePath().getParent();
-        if (isFull(cause)) {
-            return unwritten(cause);
+        if (isFull(cause) || isFull(folder)) {
+            return new StoreProblem(Message.of("store.full"), cause);
         }
         if (chainHolds(cause, "XSDB6")) {
             return new StoreProblem(Message.of("store.open-elsewhere", folder.toString()), cause);

@@ -222,16 +222,7 @@ public final class Store implements AutoCloseable {
      * Puts a record that was exported back, entry by entry, each with its number, instant and digest. The store must be
      * new.
      *
-     * @return how many entries were put back
-     * @throws StoreProblem when a line is not understood or its digest does not fit
-     */
-    public long restore(Iterable<SealedLine> lines, LocalDate today) {
-        return restore(lines, today, entries -> {});
-    }
-
-    /**
-     * The same, saying after each entry how many are back.
-     *
+     * @param progress hears after each entry how many are back
      * @return how many entries were put back
      * @throws StoreProblem when a line is not understood or its digest does not fit
      */

@@ -220,6 +220,8 @@ class PackTest {
                                 Message.of("pack.watch-different", "B3"),
                                 Message.of("pack.left", 60),
                                 Message.of("pack.watch-chicks", "B3"),
+                                Message.of("pack.watch-chicks-look-in", "B3"),
+                                Message.of("pack.watch-eggs-look-in", "B3"),
                                 Message.of("pack.watch-eggs", "B3"),
                                 Message.of("pack.watch-young", "B3"),
                                 Message.of("pack.watch-none")))

@@ -290,6 +290,27 @@ class ReadyTest {
         assertThat(rehearsed(LocalDate.of(2026, 4, 24))).noneMatch(Task::late);
     }
 
+    @Test
+    void whereTheSitterMayLookInThePackNeverSaysThatTheBoxStaysShutAllTheTime() {
+        planned();
+        chickHatched("2026-04-13");
+        book.tell("{\"deed\":\"routine-set\",\"cage\":\"A1\",\"feed\":[],\"allowed\":[],\"by\":\"Ines\"}");
+        assertThat(packSaysOf("A1")).contains("A1: chicks. Leave the box shut. Do both old birds eat?");
+
+        book.tell("{\"deed\":\"routine-set\",\"cage\":\"A1\",\"feed\":[],\"allowed\":[\"look-in\"],\"by\":\"Ines\"}");
+
+        assertThat(packSaysOf("A1"))
+                .contains("A1: chicks. Look in the box on the days that say so. Do both old birds eat?");
+    }
+
+    private List<String> packSaysOf(String cage) {
+        Room room = book.desk().room();
+        return Pack.of(room, book.desk().today(), room.absences().get(0)).door().watch().stream()
+                .map(WORDS::say)
+                .filter(said -> said.startsWith(cage))
+                .toList();
+    }
+
     private List<Task> rehearsed(LocalDate day) {
         return Rehearsal.of(book.desk().room(), book.desk().today(), day);
     }

@@ -86,7 +86,7 @@ class AnyDeedsTest extends InMemory {
         });
         String other = newRecord();
         try (Store restored = Store.at(other)) {
-            restored.restore(lines, TODAY.plusYears(1));
+            restored.restore(lines, TODAY.plusYears(1), entries -> {});
 
             assertThat(restored.room(TODAY)).isEqualTo(room());
             assertThat(origin(restored)).isEqualTo(origin(store()));

@@ -77,7 +77,7 @@ class FirstSchemaTest {
         });
         String other = InMemory.newRecord();
         try (Store told = Store.at(other)) {
-            told.restore(lines, FirstSchema.TODAY);
+            told.restore(lines, FirstSchema.TODAY, entries -> {});
 
             // Calls stand in the log alone: nothing could be agreed by touch then that would hold on.
             assertThat(store.room(FirstSchema.TODAY))

@@ -78,13 +78,17 @@ public final class PhonePresenter {
         Alarms alarms = Alarms.of(desk.room(), desk.today());
         return new PhoneState(
                 words.say("phone.title"),
-                words.say(alarms.phones().isEmpty() ? "phone.nobody" : "danger.next"),
+                words.say(alarms.phones().isEmpty() ? Message.of("phone.nobody") : noAnswer()),
                 here.about().map(alarms::phones).orElse(alarms.phones()).stream()
                         .map(this::person)
                         .toList(),
                 desk.room().agreedOn(desk.today()).stream().map(this::agreed).toList(),
                 calls.stream().map(this::call).toList(),
                 Optional.empty());
+    }
+
+    private Message noAnswer() {
+        return here.about().map(Danger::noAnswer).orElse(Danger.NO_ANSWER);
     }
 
     private PhoneState.Person person(Alarms.Phone phone) {
@@ -118,6 +122,10 @@ public final class PhonePresenter {
         shown.change(state -> state.telling(Optional.of(person)));
     }
 
+    boolean isCallOpen() {
+        return shown.now().call().isPresent();
+    }
+
     void back() {
         shown.change(state -> state.telling(Optional.empty()));
     }
@@ -141,11 +149,7 @@ public final class PhonePresenter {
     enum Lasts {
         TODAY,
         TOMORROW,
-        OWNER_BACK;
-
-        String word() {
-            return Message.word(this);
-        }
+        OWNER_BACK
     }
 
     /** What the call was about and what was agreed is told. */
