@@ -45,6 +45,19 @@ class DayNoteTest {
     }
 
     @Test
+    void anAlarmOfTheRoomAndABirdLooseFromNobodyKnowsWhereAreTold() {
+        tellOfAWholeDay();
+        book.tell("""
+                {"deed":"alarm-raised","alarm":"power","by":"Tomas"}
+                {"deed":"bird-loose","count":1,"by":"Tomas"}
+                """);
+
+        assertThat(note())
+                .contains("alarm: power that is off.", "1 bird loose.")
+                .doesNotContain("All well");
+    }
+
+    @Test
     void whatWasDifferentIsToldWithItsCageAndItsSigns() {
         tellOfAWholeDay();
         book.tell("""

@@ -122,6 +122,10 @@ public final class PhonePresenter {
         shown.change(state -> state.telling(Optional.of(person)));
     }
 
+    boolean isCallOpen() {
+        return shown.now().call().isPresent();
+    }
+
     void back() {
         shown.change(state -> state.telling(Optional.empty()));
     }
@@ -145,11 +149,7 @@ public final class PhonePresenter {
     enum Lasts {
         TODAY,
         TOMORROW,
-        OWNER_BACK;
-
-        String word() {
-            return Message.word(this);
-        }
+        OWNER_BACK
     }
 
     /** What the call was about and what was agreed is told. */

@@ -51,6 +51,11 @@ public final class PhoneScreen extends Page {
     }
 
     @Override
+    public boolean isBegun() {
+        return presenter.isCallOpen();
+    }
+
+    @Override
     protected Watch watch() {
         return presenter.watch();
     }

@@ -21,6 +21,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 /** Whom to phone, and a call that is kept. */
 class PhoneScreenTest extends WithDaybook {
 
+    private PhoneScreen screen;
+
     @BeforeEach
     void away() {
         inesIsAway();
@@ -105,16 +107,24 @@ class PhoneScreenTest extends WithDaybook {
         }
     }
 
+    @Test
+    void aCardThatIsScannedOverACallAsksFirst() {
+        Painted phone = phone(TextSize.NORMAL);
+        assertThat(screen.isBegun()).isFalse();
+
+        phone.press("phoned.Ines");
+
+        assertThat(screen.isBegun()).isTrue();
+    }
+
     private Painted phone(TextSize size) {
         return phone(size, Optional.empty());
     }
 
     private Painted phone(TextSize size, Optional<Danger> about) {
-        return Sat.at(
-                book,
-                size,
-                "Tomas",
-                new Destination.Phone(about),
-                (pen, stage) -> new PhoneScreen(book.desk(), pen, stage, stage, WORDS, new Destination.Phone(about)));
+        return Sat.at(book, size, "Tomas", new Destination.Phone(about), (pen, stage) -> {
+            screen = new PhoneScreen(book.desk(), pen, stage, stage, WORDS, new Destination.Phone(about));
+            return screen;
+        });
     }
 }
