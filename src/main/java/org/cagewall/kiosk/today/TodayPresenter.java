@@ -202,6 +202,7 @@ public final class TodayPresenter {
                 .toList();
         TodayState.Lines page = new TodayState.Lines(
                 next.map(say::next),
+                tasks.stream().map(say::next).toList(),
                 lines,
                 next.isPresent() ? Optional.empty() : Optional.of(say.allDone(audience, part, person())),
                 audience == Audience.SITTER ? Optional.of(say.degrees()) : Optional.empty(),

@@ -174,6 +174,19 @@ class TodayScreenTest extends WithDaybook {
         assertThat(book.lines("\"check\"")).first().asString().contains("\"eating\"", "\"upright\"", "\"not-hurt\"");
     }
 
+    @ParameterizedTest
+    @EnumSource
+    void theAnswersStayUnderTheFingerFromLineToLine(TextSize size) {
+        Painted today = sitter(size);
+        Rectangle first = place(today, "act.all-well");
+
+        for (int line = 0; line < 3; line++) {
+            today.press("act.all-well");
+            assertThat(place(today, "act.all-well")).isEqualTo(first);
+        }
+        today.png("today-fourth-" + size).assertFit();
+    }
+
     @Test
     void noAnswerIsTickedBeforehandAndWhatASignHasSaidIsNotAsked() {
         Painted today = sitter(TextSize.NORMAL)
