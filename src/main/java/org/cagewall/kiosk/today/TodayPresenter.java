@@ -488,7 +488,9 @@ public final class TodayPresenter {
         }
         List<Sign> seen = signs.stream().sorted().toList();
         List<Vital> questions = Report.questions(seen);
-        if (page.thenAsked() && !questions.isEmpty()) {
+        if (!page.thenAsked() && saysNothing(new Report(seen, Map.of()), note)) {
+            asking.tell(Message.of("today.nothing-told"), Message.of("today.other-told-text"));
+        } else if (page.thenAsked() && !questions.isEmpty()) {
             shown.change(state -> state.showing(new TodayState.Asked(
                     page.at(), words.say("today.how-is-it", page.at().cage()), seen, note, questions)));
             keep(shown.now().page(), seen, note);
@@ -499,7 +501,17 @@ public final class TodayPresenter {
 
     /** The questions are answered, as far as they can be. */
     void answer(TodayState.Asked asked, Map<Vital, Reply> replies) {
-        record(asked.at(), new Report(asked.signs(), replies), asked.note());
+        Report report = new Report(asked.signs(), replies);
+        if (saysNothing(report, asked.note())) {
+            asking.tell(Message.of("today.nothing-told"), Message.of("today.other-asked-text"));
+        } else {
+            record(asked.at(), report, asked.note());
+        }
+    }
+
+    /** "Something else" alone tells nobody whether to come. */
+    private static boolean saysNothing(Report report, String note) {
+        return note.isBlank() && report.told().equals(List.of(Sign.OTHER));
     }
 
     private void record(Destination.Different at, Report report, String note) {

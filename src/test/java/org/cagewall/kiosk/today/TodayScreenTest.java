@@ -258,6 +258,20 @@ class TodayScreenTest extends WithDaybook {
     }
 
     @Test
+    void somethingElseIsKeptOnlyWithWordsOrAnAnswer() {
+        Painted today = sitter(TextSize.NORMAL)
+                .press("act.different")
+                .press("signs.other")
+                .press("to-questions")
+                .press("record");
+
+        assertThat(book.lines("\"check\"")).isEmpty();
+        assertThat(text(today)).contains("Answer one question. Or go back, and write a few words.");
+        today.press("answer.ok").press("hurt.no").press("record");
+        assertThat(book.lines("\"check\"")).singleElement().asString().contains("other", "not-hurt");
+    }
+
+    @Test
     void aSmallThingIsKeptAndCanWait() {
         Painted today = sitter(TextSize.NORMAL)
                 .press("act.different")
