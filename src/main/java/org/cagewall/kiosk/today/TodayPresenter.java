@@ -71,6 +71,7 @@ public final class TodayPresenter {
     private final Watch watch;
     private final Halfway<TodayDraft> halfway;
     private Optional<String> touched;
+    private Optional<LogEntry> reading = Optional.empty();
 
     /**
      * Begins with the list, or with what is different somewhere.
@@ -157,8 +158,24 @@ public final class TodayPresenter {
         return different.map(at -> list.showing(different(at))).orElse(list);
     }
 
-    /** The same page with what the room says now; a new day begins with its own list. */
     private void refresh() {
+        showAnew();
+        desk.log(LogQuery.between(desk.today(), desk.today()), pen.reading(this::keepReading));
+    }
+
+    /** The thermometer's last reading of the day, which the room as it stands does not hold. */
+    private void keepReading(List<LogEntry> log) {
+        Optional<LogEntry> last = log.stream()
+                .filter(entry -> entry.deed().equals("room-read") && !entry.isStruck())
+                .max(Comparator.comparing(LogEntry::number));
+        if (!last.equals(reading)) {
+            reading = last;
+            showAnew();
+        }
+    }
+
+    /** The same page with what the room says now; a new day begins with its own list. */
+    private void showAnew() {
         if (!desk.today().equals(listed)) {
             listed = desk.today();
             shown.change(state -> home(ownAudience(), partNow()));
@@ -205,7 +222,7 @@ public final class TodayPresenter {
                 tasks.stream().map(say::next).toList(),
                 lines,
                 next.isPresent() ? Optional.empty() : Optional.of(say.allDone(audience, part, person())),
-                audience == Audience.SITTER ? Optional.of(say.degrees()) : Optional.empty(),
+                audience == Audience.SITTER ? Optional.of(say.degrees(reading, partNow())) : Optional.empty(),
                 audience == Audience.SITTER ? say.foot(tasks) : "");
         return new TodayState(
                 words.say(part == DayPart.MORNING ? "today.good-morning" : "today.good-evening", person()),
