@@ -178,6 +178,10 @@ public final class ClosingPresenter {
         navigator.go(left.to());
     }
 
+    void alarm(Danger danger) {
+        navigator.go(new Destination.Alarm(Optional.of(danger)));
+    }
+
     void askWhy() {
         shown.change(state -> state.at(ClosingState.Step.WHY));
     }

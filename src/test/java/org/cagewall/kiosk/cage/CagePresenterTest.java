@@ -196,6 +196,24 @@ class CagePresenterTest {
         assertThat(last()).contains("\"check\"").doesNotContain("\"when\"");
     }
 
+    @Test
+    void strikingOutARowWalkSaysOfHowManyCagesItIsStruckAndCanBeUndone() {
+        room.tell("{\"deed\":\"row-checked\",\"wall\":\"North wall\",\"row\":1,\"by\":\"Ines\"}");
+        String walked = last();
+        at("A1");
+        CageState.PastFace walk = shown.entries().orElseThrow().get(0);
+        hand.answers("wrong-touch");
+
+        page.past(walk);
+
+        assertThat(hand.asked.get(hand.asked.size() - 1))
+                .matches("This speaks of [2-9] cages\\. Strike it out for all\\?");
+        assertThat(last()).contains("struck-out");
+        hand.undo.orElseThrow().run();
+        assertThat(last()).contains("row-checked").contains("\"row\":1");
+        assertThat(walked).contains("row-checked");
+    }
+
     private void at(String cage) {
         open("Ines", cage);
     }
@@ -231,6 +249,8 @@ class CagePresenterTest {
 
         final List<String> said = new ArrayList<>();
         final List<String> due = new ArrayList<>();
+        final List<String> asked = new ArrayList<>();
+        Optional<Runnable> undo = Optional.empty();
         private final Deque<String> touches = new ArrayDeque<>();
         private final Deque<String> answers = new ArrayDeque<>();
 
@@ -246,6 +266,7 @@ class CagePresenterTest {
 
         @Override
         public void ask(Question question) {
+            asked.add(Birdroom.WORDS.say(question.title()));
             String name = answers.isEmpty() ? "" : answers.remove();
             question.answers().stream()
                     .filter(answer -> answer.name().equals(name))
@@ -347,7 +368,8 @@ class CagePresenterTest {
         }
 
         @Override
-        public void done(Message what, Runnable undo) {
+        public void done(Message what, Runnable takesBack) {
+            undo = Optional.of(takesBack);
             done(what);
         }
 
