@@ -104,12 +104,22 @@ public final class PhonePresenter {
                 phone.number().orElseGet(() -> words.say("phone.no-number")));
     }
 
-    private RowFace agreed(Call call) {
-        String cage = call.cage().map(desk.room()::cageName).orElse("");
-        return RowFace.of(
-                cage,
-                words.say(call.agreement()),
-                call.note().orElseGet(() -> words.say(CallMatter.told(call.matter()))));
+    private PhoneState.Agreed agreed(Call call) {
+        String said = words.say(call.agreement());
+        return new PhoneState.Agreed(
+                call.entry(),
+                RowFace.of(
+                        "",
+                        call.cage()
+                                .map(cage ->
+                                        words.say("today.agreed-at", desk.room().cageName(cage), said))
+                                .orElse(said),
+                        call.note().orElseGet(() -> words.say(CallMatter.told(call.matter())))));
+    }
+
+    /** What was agreed holds no more. */
+    void over(PhoneState.Agreed agreed) {
+        pen.record(new VisitDeed.AgreementEnded(Math.toIntExact(agreed.call())), Message.of("phone.kept-over"));
     }
 
     private RowFace call(LogEntry entry) {
