@@ -69,6 +69,15 @@ class AheadScreenTest extends WithDemo {
         assertThat(said(ahead)).contains(WORDS.date(other), WORDS.date(boxOn(other, Policy.APART, 2)));
     }
 
+    @ParameterizedTest
+    @EnumSource(names = {"NORMAL", "LARGER"})
+    void bothOfTwoRoundsStandWholeInTheTable(TextSize size) {
+        Painted ahead =
+                ahead(size).press("rounds.more").png("ahead-two-rounds-" + size).assertFit();
+
+        assertThat(said(ahead)).contains("Round 1: first egg", "Round 2: first egg", "Round to the next");
+    }
+
     @Test
     void aNestThatIsLateShowsWhatIsInTheWayAndLeadsToItsCage() {
         Painted ahead = soon(ahead(TextSize.NORMAL)).press("tab.nests").press("nest." + late());
