@@ -88,6 +88,38 @@ public record Coming(What what, Window window, List<Lying> whom) {
      * @param today the day for which it is asked
      */
     public static List<Coming> each(Outlook nest, LocalDate today) {
+        return gathered(nest, today).stream()
+                .filter(coming -> !coming.isTooLate(today))
+                .toList();
+    }
+
+    /**
+     * What nobody can act on any more from that very day on.
+     *
+     * @param nest as it was known when the day began
+     */
+    public static List<Coming> lapsing(Outlook nest, LocalDate day) {
+        Stream<Coming> eggGap = nest
+                .nextEgg()
+                .filter(egg -> egg.tooLongFrom().isPresent() && egg.givenUp().equals(day))
+                .map(egg -> new Coming(What.NEXT_EGG, egg.window(), List.of()))
+                .stream();
+        Stream<Coming> candling = nest.firstLook().stream()
+                .map(look -> new Coming(
+                        What.CANDLE,
+                        look.window(),
+                        look.eggs().stream()
+                                .filter(egg -> isOver(nest, egg, day) && !isOver(nest, egg, day.minusDays(1)))
+                                .toList()))
+                .filter(coming -> !coming.whom().isEmpty());
+        return Stream.of(eggGap, candling, gathered(nest, day).stream().filter(coming -> coming.lapses()
+                        .filter(day::equals)
+                        .isPresent()))
+                .flatMap(all -> all)
+                .toList();
+    }
+
+    private static List<Coming> gathered(Outlook nest, LocalDate today) {
         List<Coming> all = new ArrayList<>();
         add(all, What.FIRST_EGG, nest.firstEgg(), List.of());
         nest.nextEgg().ifPresent(egg -> all.add(new Coming(What.NEXT_EGG, egg.window(), List.of())));
@@ -113,8 +145,7 @@ public record Coming(What what, Window window, List<Lying> whom) {
                 .filter(parting -> parting.begun().isPresent())
                 .map(parting -> parting.on(today))
                 .ifPresent(parting -> stages(all, parting));
-        all.removeIf(coming -> coming.isTooLate(today));
-        return List.copyOf(all);
+        return all;
     }
 
     /**
@@ -152,22 +183,27 @@ public record Coming(What what, Window window, List<Lying> whom) {
                 .ifPresent(window -> all.add(new Coming(What.valueOf(stage.name()), window, List.of()))));
     }
 
-    /**
-     * Nobody can act on it any more: a foot has outgrown its ring, and a ring that would have come off has; the eldest has
-     * left before its back was looked at; what the birds did not do for so long they did unseen, or will not.
-     */
     private boolean isTooLate(LocalDate today) {
+        return lapses().filter(day -> !today.isBefore(day)).isPresent();
+    }
+
+    /**
+     * The day from which nobody can act on it any more: a foot has outgrown its ring, and a ring that would have come off
+     * has; the eldest has left before its back was looked at; what the birds did not do for so long they did unseen, or will
+     * not.
+     */
+    private Optional<LocalDate> lapses() {
         return switch (what) {
-            case RING, RING_CHECK -> isPastBy(RING_DAYS, today);
-            case PUT_BACK -> isPastBy(PUT_BACK_DAYS, today);
-            case BACKS -> isPastBy(BACKS_DAYS, today);
-            case FIRST_EGG, HATCH, LEAVE_BOX -> isPastBy(BIRDS_DAYS, today);
-            default -> false;
+            case RING, RING_CHECK -> Optional.of(pastBy(RING_DAYS));
+            case PUT_BACK -> Optional.of(pastBy(PUT_BACK_DAYS));
+            case BACKS -> Optional.of(pastBy(BACKS_DAYS));
+            case FIRST_EGG, HATCH, LEAVE_BOX -> Optional.of(pastBy(BIRDS_DAYS));
+            default -> Optional.empty();
         };
     }
 
-    private boolean isPastBy(int days, LocalDate today) {
-        return today.isAfter(window.latest().plusDays(days));
+    private LocalDate pastBy(int days) {
+        return window.latest().plusDays(days + 1L);
     }
 
     private static Coming soonest(List<Coming> ofAKind) {

@@ -16,6 +16,7 @@ import org.cagewall.room.Cage;
 import org.cagewall.room.LogEntry;
 import org.cagewall.room.LogQuery;
 import org.cagewall.room.Room;
+import org.cagewall.text.Message;
 
 /**
  * The desk as a command uses it: asked, it answers before it returns. What is refused or breaks ends the command. Used
@@ -24,9 +25,13 @@ import org.cagewall.room.Room;
 final class AtDesk {
 
     private final Desk desk;
+    private final Consumer<Message> warnings;
+    private boolean hasWarned;
 
-    AtDesk(Desk desk) {
+    /** At this desk; warnings are handed there, each once. */
+    AtDesk(Desk desk, Consumer<Message> warnings) {
         this.desk = desk;
+        this.warnings = warnings;
     }
 
     Desk desk() {
@@ -64,6 +69,7 @@ final class AtDesk {
         desk.record(lines, received);
         Outcome outcome = received.value();
         if (outcome instanceof Outcome.Done done) {
+            warnOfLowSpace();
             return done;
         }
         if (outcome instanceof Outcome.Asks asks) {
@@ -91,7 +97,22 @@ final class AtDesk {
     Outcome outcome(Line line) {
         Received<Outcome> received = new Received<>();
         desk.record(line, received);
+        if (received.value() instanceof Outcome.Done) {
+            warnOfLowSpace();
+        }
         return received.value();
+    }
+
+    /** While there still is some, so that the disk is not full before somebody knows. */
+    private void warnOfLowSpace() {
+        if (!hasWarned) {
+            desk.space(space -> {
+                if (space.isLow()) {
+                    hasWarned = true;
+                    warnings.accept(space.warning());
+                }
+            });
+        }
     }
 
     private static <T> T value(Answer<T> answer) {

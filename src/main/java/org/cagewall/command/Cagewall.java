@@ -121,7 +121,7 @@ final class Cagewall implements Callable<Integer> {
 
     <T> T inARoom(Path folder, Function<AtDesk, T> work) {
         try (Desk desk = Desk.open(folder(folder), Lanes.inline(), clocks())) {
-            return work.apply(new AtDesk(desk));
+            return work.apply(new AtDesk(desk, console::note));
         } catch (Desk.Unopened e) {
             throw new Refusal(e.why());
         } catch (DataFolder.Unavailable e) {

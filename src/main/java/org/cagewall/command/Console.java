@@ -45,8 +45,13 @@ record Console(InputStream in, PrintStream out, PrintStream err, Words words) {
 
     /** A reason, for a person to read. */
     void complain(Message why) {
+        note(why);
+    }
+
+    /** What a person who waits or looks on may want to know, and no part of the answer. */
+    void note(Message what) {
         out.flush();
-        err.print("cagewall: " + words.say(why) + "\n");
+        err.print("cagewall: " + words.say(what) + "\n");
         err.flush();
     }
 

@@ -1,9 +1,12 @@
 package org.cagewall.command;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.List;
@@ -14,6 +17,7 @@ import org.cagewall.desk.DataFolder;
 import org.cagewall.desk.Desk;
 import org.cagewall.desk.Head;
 import org.cagewall.desk.Lanes;
+import org.cagewall.text.Message;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
@@ -33,7 +37,7 @@ final class ReportCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (!DataFolder.holdsARoom(cagewall.data())) {
+        if (!cagewall.holdsARoom(cagewall.data())) {
             throw Refusal.of("store.missing", Cagewall.shown(cagewall.data()));
         }
         DataFolder data = cagewall.folder(cagewall.data());
@@ -60,7 +64,7 @@ final class ReportCommand implements Callable<Integer> {
     /** How far the record goes; a record that cannot be opened is a reason to report, not against it. */
     private Optional<Head> head(DataFolder data) {
         try (Desk desk = Desk.open(data, Lanes.inline(), cagewall.clocks())) {
-            return Optional.of(new AtDesk(desk).read(Book::head));
+            return Optional.of(new AtDesk(desk, why -> {}).read(Book::head));
         } catch (Desk.Unopened e) {
             cagewall.console().complain(e.why());
             return Optional.empty();
@@ -80,8 +84,17 @@ final class ReportCommand implements Callable<Integer> {
     private void copyLogs(Path logs) throws IOException {
         try (DirectoryStream<Path> files = Files.newDirectoryStream(logs, "*.log")) {
             for (Path file : files) {
-                Files.copy(file, folder.resolve(file.getFileName()), StandardCopyOption.REPLACE_EXISTING);
+                copyLog(file);
             }
+        }
+    }
+
+    /** A log that cannot be read is no reason to be without the others. */
+    private void copyLog(Path file) throws IOException {
+        try (InputStream log = Files.newInputStream(file)) {
+            Files.copy(log, folder.resolve(file.getFileName()), StandardCopyOption.REPLACE_EXISTING);
+        } catch (NoSuchFileException | AccessDeniedException e) {
+            cagewall.console().note(Message.of("command.log-unread", Cagewall.shown(file)));
         }
     }
 }

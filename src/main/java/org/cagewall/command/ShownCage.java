@@ -18,6 +18,7 @@ import org.cagewall.room.Room;
 import org.cagewall.room.Sign;
 import org.cagewall.room.Stay;
 import org.cagewall.room.Visit;
+import org.cagewall.tasks.Lapsed;
 import org.cagewall.text.Words;
 
 /** What is known of one cage, as sentences and as JSON. Immutable; any thread. */
@@ -37,6 +38,15 @@ record ShownCage(Room room, Cage cage, List<LogEntry> entries, Words words, Show
         lines.addAll(nest.lines());
         lines.add(card());
         cage.lastVisit().ifPresent(visit -> lines.add(visit(visit)));
+        List<Lapsed> lapsed = lapsed();
+        if (!lapsed.isEmpty()) {
+            lines.add(words.say("command.show.lapsed"));
+            lapsed.forEach(each -> lines.add(words.say(
+                    "command.show.lapse",
+                    each.since(),
+                    each.words(),
+                    each.window().latest())));
+        }
         if (!entries.isEmpty()) {
             lines.add(words.say("command.show.entries"));
             entries.forEach(entry -> lines.add(entry(entry)));
@@ -69,6 +79,7 @@ record ShownCage(Room room, Cage cage, List<LogEntry> entries, Words words, Show
                 .with("card", cardJson())
                 .with("lastCheck", cage.lastVisit().map(this::visitJson))
                 .with("unread", room.unreadAt(cage).map(this::visitJson))
+                .with("lapsed", lapsed().stream().map(this::lapsedJson).toList())
                 .with("entries", entries.stream().map(this::entryJson).toList());
     }
 
@@ -204,6 +215,18 @@ record ShownCage(Room room, Cage cage, List<LogEntry> entries, Words words, Show
                 .with("when", visit.part())
                 .with("signs", visit.signs())
                 .with("note", visit.note());
+    }
+
+    private List<Lapsed> lapsed() {
+        return Lapsed.of(room, cage, room.day());
+    }
+
+    private Json lapsedJson(Lapsed lapsed) {
+        return Json.object()
+                .with("kind", lapsed.kind())
+                .with("since", lapsed.since())
+                .with("words", words.say(lapsed.words()))
+                .with("window", Json.of(lapsed.window()));
     }
 
     private Json entryJson(LogEntry entry) {

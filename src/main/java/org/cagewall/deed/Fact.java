@@ -261,6 +261,13 @@ public sealed interface Fact {
             Optional<String> note)
             implements OfRoom {}
 
+    /**
+     * What was agreed in a call is over.
+     *
+     * @param callEntry the entry of that call
+     */
+    record AgreementEnd(long callEntry) implements OfRoom {}
+
     record Absence() implements OfRoom {}
 
     record AbsencePlan(

@@ -39,7 +39,8 @@ public sealed interface RoomDeed extends Deed {
             @Within(least = 1, most = 12) Optional<Integer> mostEggs,
             @Within(least = 1, most = 12) Optional<Integer> mostChicks,
             @Within(least = 1, most = 6) Optional<Integer> mostRounds,
-            @Within(least = 0, most = 12) Optional<Integer> restMonths)
+            @Within(least = 0, most = 12) Optional<Integer> restMonths,
+            @Within(least = 0, most = 1_000_000) Optional<Integer> leastSpace)
             implements RoomDeed, SettingUp {
 
         @Override
@@ -90,6 +91,7 @@ public sealed interface RoomDeed extends Deed {
             mostChicks.ifPresent(it -> facts.add(new Fact.Setting("most-chicks", it.toString())));
             mostRounds.ifPresent(it -> facts.add(new Fact.Setting("most-rounds", it.toString())));
             restMonths.ifPresent(it -> facts.add(new Fact.Setting("rest-months", it.toString())));
+            leastSpace.ifPresent(it -> facts.add(new Fact.Setting("least-space", it.toString())));
             return facts;
         }
 

@@ -43,6 +43,12 @@ public final class Archive {
     /** What a backup holds. */
     public record Kept(long entries) {}
 
+    /** Hears how far a restore has come. */
+    @FunctionalInterface
+    public interface Progress {
+        void back(long entries, long ofAll);
+    }
+
     /**
      * Writes a backup into the folder; an older one there is replaced only when the new one is whole.
      *
@@ -79,9 +85,10 @@ public final class Archive {
     /**
      * Makes the room of a backup in a data folder that has none yet.
      *
+     * @param progress hears after each entry how many are back, and how many the backup speaks of
      * @throws Desk.Unopened when there is no backup, it does not hold together, or a room is there already
      */
-    public static Kept restore(Path backup, DataFolder folder, Clocks clocks) {
+    public static Kept restore(Path backup, DataFolder folder, Clocks clocks, Progress progress) {
         if (DataFolder.holdsARoom(folder.path())) {
             throw new Desk.Unopened(Message.of("store.not-empty", folder.path().toString()));
         }
@@ -90,7 +97,7 @@ public final class Archive {
         clearAway(folder);
         Path unfinished = unfinished(folder);
         try {
-            long entries = restore(backup, unfinished, clocks);
+            long entries = restore(backup, unfinished, clocks, progress);
             Files.move(unfinished, folder.record());
             return new Kept(entries);
         } catch (RuntimeException | IOException e) {
@@ -120,14 +127,14 @@ public final class Archive {
         return folder.record().resolveSibling(UNFINISHED);
     }
 
-    private static long restore(Path backup, Path unfinished, Clocks clocks) throws IOException {
+    private static long restore(Path backup, Path unfinished, Clocks clocks, Progress progress) throws IOException {
         Origin origin = Origin.read(backup);
         LocalDate today = clocks.today(origin.zone());
         Store.create(unfinished, origin.code(), origin.zone().getId());
         try (Store store = Store.open(unfinished);
                 InputStream in = new BufferedInputStream(Files.newInputStream(backup.resolve(LINES)))) {
             KeptLines lines = new KeptLines(new InputLines(in, InputLines.MOST_BYTES_KEPT), origin, today);
-            long entries = store.restore(() -> lines, today);
+            long entries = store.restore(() -> lines, today, back -> progress.back(back, origin.entries()));
             if (entries < origin.entries()) {
                 throw new Desk.Unopened(
                         Message.of("store.backup-short", Long.toString(entries), Long.toString(origin.entries())));

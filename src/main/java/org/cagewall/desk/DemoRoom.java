@@ -118,6 +118,7 @@ public final class DemoRoom {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 Optional.empty()));
         owner.tells(new RoomDeed.WallAdded(NORTH, 3, 6));
         owner.tells(new RoomDeed.WallAdded(EAST, 3, 4));

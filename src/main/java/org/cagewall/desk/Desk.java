@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.BiFunction;
@@ -42,13 +43,15 @@ public final class Desk implements AutoCloseable {
     private final Failures failures;
     private final List<Consumer<Room>> listeners = new CopyOnWriteArrayList<>();
     private final AtomicLong newestStudy = new AtomicLong();
+    private final Supplier<OptionalLong> free;
     private volatile Room room;
 
-    private Desk(DataFolder folder, Store store, Lanes lanes, Clocks clocks, Room room) {
+    private Desk(DataFolder folder, Store store, Lanes lanes, Clocks clocks, Supplier<OptionalLong> free, Room room) {
         this.folder = folder;
         this.store = store;
         this.lanes = lanes;
         this.clocks = clocks;
+        this.free = free;
         this.room = room;
         this.failures = new Failures();
     }
@@ -59,7 +62,12 @@ public final class Desk implements AutoCloseable {
      * @throws Unopened when it cannot be opened, with the reason as a sentence
      */
     public static Desk open(DataFolder folder, Lanes lanes, Clocks clocks) {
-        return open(folder, lanes, clocks, Desk::firstRoom);
+        return open(folder, lanes, clocks, folder::free);
+    }
+
+    /** The same, asking here how many bytes may still be written. */
+    static Desk open(DataFolder folder, Lanes lanes, Clocks clocks, Supplier<OptionalLong> free) {
+        return open(folder, lanes, clocks, free, Desk::firstRoom);
     }
 
     /**
@@ -67,11 +75,16 @@ public final class Desk implements AutoCloseable {
      * since: so it can be shown at once. Whoever opens it so calls {@link #readAnew} when there is time.
      */
     public static Desk openAtAGlance(DataFolder folder, Lanes lanes, Clocks clocks) {
-        return open(
-                folder, lanes, clocks, (store, its) -> store.glance(its::today).orElseGet(() -> firstRoom(store, its)));
+        return open(folder, lanes, clocks, folder::free, (store, its) -> store.glance(its::today)
+                .orElseGet(() -> firstRoom(store, its)));
     }
 
-    private static Desk open(DataFolder folder, Lanes lanes, Clocks clocks, BiFunction<Store, Clocks, Room> firstRoom) {
+    private static Desk open(
+            DataFolder folder,
+            Lanes lanes,
+            Clocks clocks,
+            Supplier<OptionalLong> free,
+            BiFunction<Store, Clocks, Room> firstRoom) {
         Store.keepEngineLogIn(folder.logs().resolve("engine.log"));
         try {
             folder.tellWhatWasTightened();
@@ -82,7 +95,7 @@ public final class Desk implements AutoCloseable {
             Store store = Store.open(
                     folder.record(), reading -> Archive.write(new Book(reading), folder.backupBeforeUpdate()));
             try {
-                return new Desk(folder, store, lanes, clocks, firstRoom.apply(store, clocks));
+                return new Desk(folder, store, lanes, clocks, free, firstRoom.apply(store, clocks));
             } catch (RuntimeException e) {
                 Endings.after(e, store::close);
                 throw e;
@@ -265,6 +278,14 @@ public final class Desk implements AutoCloseable {
     /** The same for a job that tells how far it has come; that, too, arrives where answers do. */
     public <P, T> void work(BiFunction<Book, Consumer<P>, T> job, Consumer<P> progress, Consumer<Answer<T>> answer) {
         work(book -> job.apply(book, step -> lanes.answers().execute(() -> progress.accept(step))), answer);
+    }
+
+    /** How much may still be written on the disk of the record; no answer where the system does not say. */
+    public void space(Consumer<Space> answer) {
+        lanes.record().execute(() -> free.get().ifPresent(bytes -> {
+            Space space = Space.of(bytes, room.settings().leastSpace());
+            lanes.answers().execute(() -> answer.accept(space));
+        }));
     }
 
     /** Decodes a picture aside, so that nothing waits for it. */

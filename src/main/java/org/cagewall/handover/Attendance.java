@@ -11,16 +11,21 @@ import org.cagewall.room.Absence;
 import org.cagewall.room.Answer;
 import org.cagewall.room.Cage;
 import org.cagewall.room.How;
+import org.cagewall.room.LogEntry;
 import org.cagewall.room.Room;
 import org.cagewall.room.Visit;
 
 /** Where and when somebody was expected, and who came. Lives for one review, on one thread. */
 final class Attendance {
 
+    private static final List<Strip.Seen> NOBODY_HAD_TO =
+            List.of(Strip.Seen.LEFT_ALONE, Strip.Seen.NOT_EXPECTED, Strip.Seen.EMPTY);
+
     private final Room room;
     private final LocalDate from;
     private final LocalDate to;
     private final List<LocalDate> daysExpected;
+    private final List<LogEntry> losses;
     private final Map<At, Strip.Cell> seen = new HashMap<>();
 
     /** The number of the youngest check that tells of a day or of one before it. */
@@ -33,12 +38,14 @@ final class Attendance {
      *
      * @param room with the visits of those days, and no others
      * @param daysExpected the days on which somebody was expected, and which are over
+     * @param losses entries of birds that were in a cage and are no more
      */
-    Attendance(Room room, LocalDate from, LocalDate to, List<LocalDate> daysExpected) {
+    Attendance(Room room, LocalDate from, LocalDate to, List<LocalDate> daysExpected, List<LogEntry> losses) {
         this.room = room;
         this.from = from;
         this.to = to.isAfter(room.day()) ? room.day() : to;
         this.daysExpected = daysExpected;
+        this.losses = losses;
         room.visits().stream().sorted(Comparator.comparing(Visit::day)).forEach(this::keep);
     }
 
@@ -83,12 +90,13 @@ final class Attendance {
     }
 
     private Strip.Seen unseen(Cage cage, LocalDate day) {
+        if (!isLivedIn(cage, day)) {
+            return Strip.Seen.EMPTY;
+        }
         if (isLeftAlone(cage, day)) {
             return Strip.Seen.LEFT_ALONE;
         }
-        return daysExpected.contains(day) && isThere(cage, day) && isLivedIn(cage, day)
-                ? Strip.Seen.NOBODY
-                : Strip.Seen.NOT_EXPECTED;
+        return daysExpected.contains(day) && isThere(cage, day) ? Strip.Seen.NOBODY : Strip.Seen.NOT_EXPECTED;
     }
 
     /** Whether somebody came. */
@@ -102,7 +110,7 @@ final class Attendance {
     boolean isExpected(String cage, LocalDate day) {
         return room.cage(cage)
                 .map(it -> cell(it, day).seen())
-                .filter(it -> it == Strip.Seen.LEFT_ALONE || it == Strip.Seen.NOT_EXPECTED)
+                .filter(NOBODY_HAD_TO::contains)
                 .isEmpty();
     }
 
@@ -117,6 +125,9 @@ final class Attendance {
     private boolean isLivedIn(Cage cage, LocalDate day) {
         return cage.flock() > 0
                 || !room.nest(cage).chicks().isEmpty()
+                || losses.stream()
+                        .anyMatch(loss ->
+                                loss.cages().contains(cage.id()) && !loss.day().isBefore(day))
                 || room.birds().stream()
                         .anyMatch(bird ->
                                 bird.cageOn(day).filter(id -> id == cage.id()).isPresent());

@@ -10,6 +10,7 @@ import org.cagewall.paper.Box;
 import org.cagewall.paper.Ink;
 import org.cagewall.paper.Type;
 import org.cagewall.tasks.Alarms;
+import org.cagewall.tasks.Danger;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 
@@ -83,7 +84,7 @@ record PackDoorPdf(PackLeafPdf leaf, Words words) {
             leaf.down(9);
         }
         leaf.down(1.5);
-        leaf.text(words.say("danger.next"), PackLeafPdf.TEXT, Ink.BLACK, LEFT, WIDTH);
+        leaf.text(words.say(Danger.NO_ANSWER), PackLeafPdf.TEXT, Ink.BLACK, LEFT, WIDTH);
         leaf.down(2.5);
         leaf.blank(words.say("pack.emergency"), LEFT, RIGHT);
         leaf.down(8);

@@ -7,7 +7,6 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -96,10 +95,13 @@ final class Packing {
     private List<Pack.Topic> topics() {
         Stream<Pack.Topic> dangers =
                 Stream.of(Danger.values()).map(danger -> new Pack.Topic(danger.title(), danger.steps(room)));
+        Pack.Topic signs = new Pack.Topic(Message.of("safety.signs"), List.of(Message.of("safety.signs-text")));
         Stream<Pack.Topic> others = CASES.entrySet().stream()
                 .map(each -> new Pack.Topic(
                         say("if-" + each.getKey()), numbered("if-" + each.getKey() + "-", each.getValue())));
-        return Stream.concat(dangers, others).toList();
+        return Stream.of(dangers, Stream.of(signs), others)
+                .flatMap(each -> each)
+                .toList();
     }
 
     /** Sentences that stand one after the other; each may name the owner. */
@@ -143,7 +145,9 @@ final class Packing {
         ALONE,
         APART,
         CHICKS,
+        CHICKS_LOOK_IN,
         EGGS,
+        EGGS_LOOK_IN,
         YOUNG
     }
 
@@ -152,7 +156,7 @@ final class Packing {
         room.walk().forEach(cage -> care(cage).ifPresent(care -> cages.computeIfAbsent(care, any -> new ArrayList<>())
                 .add(cage.name())));
         return cages.entrySet().stream()
-                .map(each -> say("watch-" + each.getKey().name().toLowerCase(Locale.ROOT), each.getValue()))
+                .map(each -> say("watch-" + Message.word(each.getKey()), each.getValue()))
                 .toList();
     }
 
@@ -171,12 +175,16 @@ final class Packing {
         }
         Outlook nest = almanac.nest(cage);
         if (!nest.chicksHere().isEmpty()) {
-            return Optional.of(Care.CHICKS);
+            return Optional.of(mayLookIn(cage) ? Care.CHICKS_LOOK_IN : Care.CHICKS);
         }
         if (!nest.eggsHere().isEmpty()) {
-            return Optional.of(Care.EGGS);
+            return Optional.of(mayLookIn(cage) ? Care.EGGS_LOOK_IN : Care.EGGS);
         }
         return cage.use() == Use.NURSERY ? Optional.of(Care.YOUNG) : Optional.empty();
+    }
+
+    private static boolean mayLookIn(Cage cage) {
+        return cage.routine().allows(Permission.LOOK_IN);
     }
 
     private boolean isAlone(Cage cage) {
@@ -240,8 +248,7 @@ final class Packing {
         }
         List<Message> notes = new ArrayList<>();
         if (cage.box().isOn()) {
-            notes.add(NestName.at(room, cage)
-                    .say(cage.routine().allows(Permission.LOOK_IN) ? "pack.note-look-in" : "pack.note-box-shut"));
+            notes.add(NestName.at(room, cage).say(mayLookIn(cage) ? "pack.note-look-in" : "pack.note-box-shut"));
         }
         if (cage.routine().allows(Permission.SOFT_FOOD)) {
             notes.add(say("note-soft-food"));

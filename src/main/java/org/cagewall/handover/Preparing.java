@@ -85,9 +85,10 @@ final class Preparing {
         lines.add(byHand(Matter.KEYS, text("keys", absence.sitter())));
         lines.add(byHand(
                 Matter.HEAT_PLAN,
-                text("heat-plan", room.settings().heatAct(), room.settings().heatPhone())));
+                meanwhile(
+                        "heat-plan", room.settings().heatAct(), room.settings().heatPhone())));
         lines.add(byHand(Matter.NIGHT_LIGHT, text("night-light")));
-        lines.add(byHand(Matter.ROUND, text("round", absence.sitter())));
+        lines.add(round());
         return new Ready(absence, lines, shopping, Effort.of(room, Rehearsal.of(room, today, leaving)));
     }
 
@@ -109,7 +110,7 @@ final class Preparing {
         return line(
                 Matter.NESTS,
                 State.OPEN,
-                text(
+                meanwhile(
                         "nests-open",
                         late.stream().map(nest -> nest.cage().name()).toList(),
                         last.cage().name(),
@@ -328,10 +329,17 @@ final class Preparing {
     private Line told(Matter matter, List<String> cages) {
         return cages.isEmpty()
                 ? line(matter, State.NOT_NEEDED, text(matter.word() + "-none"), Lead.Place.TODAY)
-                : byHand(matter, text(matter.word() + "-open", cages, absence.sitter()));
+                : byHand(matter, meanwhile(matter.word() + "-open", cages, absence.sitter()));
     }
 
     // ------------------------------------------------------------------ what is ticked by hand
+
+    /** Nobody walks it together with an owner who has left. */
+    private Line round() {
+        return isAway() && outcome(Matter.ROUND).isEmpty()
+                ? line(Matter.ROUND, State.NOT_NEEDED, text("round-away", absence.sitter()), Lead.Place.TODAY)
+                : byHand(Matter.ROUND, text("round", absence.sitter()));
+    }
 
     private Line byHand(Matter matter, Message text) {
         Optional<Cage> first = room.walk().findFirst();
@@ -367,6 +375,15 @@ final class Preparing {
 
     private static Message text(String key, Object... args) {
         return Message.of("ready." + key, args);
+    }
+
+    /** What is said otherwise while the owner is away: nothing can be shown, and nobody is still to go. */
+    private Message meanwhile(String key, Object... args) {
+        return text(isAway() ? key + "-away" : key, args);
+    }
+
+    private boolean isAway() {
+        return absence.runsOn(today);
     }
 
     private static List<String> names(Stream<Cage> cages) {

@@ -35,6 +35,11 @@ final class Reviewing {
     /** A chick that is missing from its nest is looked for among the dead. */
     private static final Set<String> LOST_CHICKS = Set.of("chick-died", "chick-missing");
 
+    /** After these a cage may be empty that was not. */
+    private static final Set<String> LOSSES = Set.of("bird-left", "bird-loose", "chick-died", "chick-missing");
+
+    private static final Set<String> ALARMS = Set.of("alarm-raised", "bird-loose");
+
     private final Room room;
     private final List<LogEntry> entries;
     private final LocalDate from;
@@ -53,7 +58,15 @@ final class Reviewing {
         this.from = from;
         this.to = to;
         this.thoseDays = asTold();
-        this.attendance = new Attendance(thoseDays, from, to, days().toList());
+        this.attendance = new Attendance(
+                thoseDays,
+                from,
+                to,
+                days().toList(),
+                entries.stream()
+                        .filter(entry ->
+                                LOSSES.contains(entry.deed()) && entry.strike().isEmpty())
+                        .toList());
     }
 
     Review review() {
@@ -75,9 +88,10 @@ final class Reviewing {
                 daysAway());
     }
 
-    /** Something different at a cage, or a room too hot or too cold. */
+    /** Something different at a cage, an alarm, a bird that got loose, or a room too hot or too cold. */
     private boolean isDifferent(LogEntry entry) {
-        return entry.answer().filter(it -> it == Answer.DIFFERENT).isPresent()
+        return ALARMS.contains(entry.deed())
+                || entry.answer().filter(it -> it == Answer.DIFFERENT).isPresent()
                 || Warmth.told(entry).danger(room.settings()).isPresent();
     }
 

@@ -23,7 +23,9 @@ public record Strip(List<LocalDate> days, List<Row> rows) {
         /** The owner wanted no hand in it, and nobody looked. */
         LEFT_ALONE,
         /** Nobody had to: the day is not over, the cage was not there yet, or the owner was at home. */
-        NOT_EXPECTED
+        NOT_EXPECTED,
+        /** No bird lived there, and nobody looked. */
+        EMPTY
     }
 
     /** One cage. */
@@ -31,6 +33,11 @@ public record Strip(List<LocalDate> days, List<Row> rows) {
 
         public Row {
             cells = List.copyOf(cells);
+        }
+
+        /** Whether no bird lived there on any of the days, so that there is nothing to tell of it. */
+        public boolean isEmpty() {
+            return !cells.isEmpty() && count(Seen.EMPTY) == cells.size();
         }
 
         /** On how many days it was seen so. */

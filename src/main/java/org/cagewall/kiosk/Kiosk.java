@@ -72,6 +72,9 @@ public final class Kiosk {
 
     private static final int PULSE_MILLIS = 1_000;
 
+    /** Every n pulses it is asked how much may still be written. */
+    private static final int PULSES_A_LOOK_AT_SPACE = 60;
+
     /** So often a next picture of the camera is asked for, if the one before has been looked at. */
     private static final int FRAME_MILLIS = 80;
 
@@ -92,6 +95,7 @@ public final class Kiosk {
     private List<NavBar.Entry<Destination>> shownPlaces = List.of();
     private Optional<String> holderBefore = Optional.empty();
     private Optional<LocalDate> reviewOpened = Optional.empty();
+    private Optional<Warned> warned = Optional.empty();
 
     private Kiosk(Desk desk, Stage stage, Words words, Cameras cameras, Supplier<LocalTime> time) {
         this.desk = desk;
@@ -397,8 +401,11 @@ public final class Kiosk {
         if (!shell.isOpen()) {
             return;
         }
-        if (beats++ == 0) {
+        if (beats == 0) {
             desk.readAnew();
+        }
+        if (beats++ % PULSES_A_LOOK_AT_SPACE == 0) {
+            lookAtSpace();
         }
         desk.turnTheDay();
         lookout.turn();
@@ -458,6 +465,22 @@ public final class Kiosk {
                     kept -> {});
         }
     }
+
+    /** Whoever records is told once a day that space runs low, when nothing else is being answered or filled in. */
+    void lookAtSpace() {
+        desk.space(space -> {
+            Optional<Warned> now = Optional.of(new Warned(desk.today(), pen.holder()));
+            if (space.isLow() && stage.isAtRest() && !warned.equals(now)) {
+                warned = now;
+                stage.tell(
+                        Message.of("kiosk.space-low"),
+                        isSitter() ? Message.of("kiosk.space-low-sitter", space.megabytes()) : space.warning());
+            }
+        });
+    }
+
+    /** Who was told that space runs low, and on what day. */
+    private record Warned(LocalDate day, Optional<Person> who) {}
 
     private static Light lightOf(Desk desk) {
         Optional<Quiet> quiet = desk.room().settings().quiet();

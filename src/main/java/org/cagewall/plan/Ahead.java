@@ -120,7 +120,7 @@ public record Ahead(
                 course,
                 question,
                 fosters,
-                away(room, question.clearBy()).flatMap(Absence::second));
+                away(room, question.clearBy()));
     }
 
     /** The days away that the question is about: those that run on its day, or begin after it. */

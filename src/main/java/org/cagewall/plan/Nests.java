@@ -8,15 +8,27 @@ import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.cagewall.almanac.Window;
+import org.cagewall.room.Absence;
 import org.cagewall.room.Cage;
 import org.cagewall.text.Message;
 
 /**
  * Holds one nest against the day asked about: when it is done, and what is in the way. Pure; any thread.
  *
- * @param second another keeper for the days away, where one was named
+ * @param away the days away that the question is about
  */
-record Nests(Cage cage, Course course, Question question, List<FosterMove> fosters, Optional<String> second) {
+record Nests(Cage cage, Course course, Question question, List<FosterMove> fosters, Optional<Absence> away) {
+
+    /** Another keeper, where one was named. */
+    Optional<String> second() {
+        return away.flatMap(Absence::second);
+    }
+
+    /** Whether the owner has left already. */
+    boolean isAway() {
+        return away.filter(running -> running.runsOn(LocalDate.ofEpochDay(course.today())))
+                .isPresent();
+    }
 
     NestAhead ahead(double chance) {
         Window clear = clear(course);

@@ -18,7 +18,7 @@ import org.cagewall.text.Message;
 /**
  * What can be done about a nest that will not be done in time, so that nothing that lives comes to harm: no box is taken off
  * with a chick in it, and no egg of which a chick may come is given up past half of its sitting. Whatever the nest holds, its
- * keeper can go later, have a keeper stand in, or leave it as it is with what that asks of the sitter. Pure; any thread.
+ * keeper can go later, if they have not gone, have a keeper stand in, or leave it as it is with what that asks of the sitter. Pure; any thread.
  *
  * @param clear when the nest is done as it stands
  */
@@ -30,7 +30,9 @@ record WaysOut(Nests nest, Window clear) {
                 .flatMap(Optional::stream)
                 .filter(way -> way.clear().expected().isBefore(clear.expected()))
                 .toList());
-        ways.add(later());
+        if (!nest.isAway()) {
+            ways.add(later());
+        }
         ways.add(standIn());
         ways.add(leftToTheSitter());
         return ways;

@@ -4,11 +4,9 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.Arrays;
 import java.util.EnumMap;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.IntStream;
 import org.cagewall.almanac.Origin;
 import org.cagewall.almanac.PartingOutlook;
@@ -43,8 +41,8 @@ public record WorkingBack(Timetable timetable, LocalDate clearBy, Policy policy,
             Timing.NEXT_ROUND);
 
     /** What a round before the last comes to as well: its box stays on, and nobody is parted. */
-    private static final Set<Steps.Step> OF_EACH_ROUND =
-            EnumSet.of(Steps.Step.FIRST_EGG, Steps.Step.LAST_EGG, Steps.Step.LAST_HATCH, Steps.Step.INDEPENDENT);
+    private static final List<Steps.Step> OF_EACH_ROUND =
+            List.of(Steps.Step.FIRST_EGG, Steps.Step.LAST_EGG, Steps.Step.LAST_HATCH, Steps.Step.INDEPENDENT);
 
     /**
      * A step of one round.

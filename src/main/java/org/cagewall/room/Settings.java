@@ -19,6 +19,7 @@ import org.cagewall.text.Message;
  * @param mostChicks the most chicks one pair feeds
  * @param mostRounds a pair is parted after n rounds
  * @param restMonths a hen rests n months before she is paired again
+ * @param leastSpace megabytes on the disk of the record below which the program warns; none at 0
  * @param timetable what the owner has set in place of a species' timetable: under {@code budgerigar.incubation} the days
  *     {@code 17 18 21}
  * @param rings of which year, whose and what colour the rings are that are bought
@@ -38,6 +39,7 @@ public record Settings(
         int mostChicks,
         int mostRounds,
         int restMonths,
+        int leastSpace,
         Map<String, String> timetable,
         RingCustom rings) {
 
@@ -60,7 +62,8 @@ public record Settings(
 
     /**
      * What holds until the owner says otherwise. Limits of heat and cold, eggs, chicks and rest: common practice, no source; for
-     * lovebirds 4 chicks are advised. Rounds: usual club advice, from memory.
+     * lovebirds 4 chicks are advised. Rounds: usual club advice, from memory. Space: our own
+     * choice.
      */
     public static Settings initial(ZoneId zone) {
         return new Settings(
@@ -78,6 +81,7 @@ public record Settings(
                 5,
                 2,
                 3,
+                500,
                 Map.of(),
                 RingCustom.NONE);
     }

@@ -24,26 +24,25 @@ import org.cagewall.room.Permission;
 import org.cagewall.room.Place;
 import org.cagewall.room.PrintedCard;
 import org.cagewall.room.Routine;
-import org.jdbi.v3.core.Handle;
 
 /**
  * Reads cages from the live facts, all of them or one; of one that is known only what the touched kinds of fact tell is
- * read again. Bound to the handle's thread.
+ * read again. Bound to the session's thread.
  */
 final class CageReader {
 
     private static final Comparator<Row<Fact.NestLook>> IN_ORDER =
             Comparator.<Row<Fact.NestLook>, LocalDate>comparing(Row::day).thenComparing(Row::entry);
 
-    private final Handle handle;
+    private final Session session;
 
-    CageReader(Handle handle) {
-        this.handle = handle;
+    CageReader(Session session) {
+        this.session = session;
     }
 
     List<Cage> all() {
         Source every = new Every();
-        return FactTables.all(handle, Fact.Cage.class).stream()
+        return FactTables.all(session, Fact.Cage.class).stream()
                 .map(row -> cage(
                         row.entry(),
                         row.fact().number(),
@@ -65,7 +64,7 @@ final class CageReader {
             Cage known = before.get();
             return Optional.of(cage(id, known.number(), known.name(), new Parts(single, before, touched)));
         }
-        return FactTables.select(handle, Fact.Cage.class, "entry = ?", id).stream()
+        return FactTables.select(session, Fact.Cage.class, "entry = ?", id).stream()
                 .findFirst()
                 .map(row -> cage(
                         id, row.fact().number(), row.fact().name(), new Parts(single, Optional.empty(), Set.of())));
@@ -229,12 +228,12 @@ final class CageReader {
 
         @Override
         public <F extends Fact.OfCage> List<Row<F>> rows(Class<F> kind, long cage) {
-            return FactTables.select(handle, kind, "cage = ?", cage);
+            return FactTables.select(session, kind, "cage = ?", cage);
         }
 
         @Override
         public <F extends Fact.OfCage> Optional<Row<F>> newest(Class<F> kind, long cage) {
-            return FactTables.newest(handle, kind, "cage = ?", cage).stream().findFirst();
+            return FactTables.newest(session, kind, "cage = ?", cage).stream().findFirst();
         }
 
         @Override
@@ -247,12 +246,12 @@ final class CageReader {
         }
 
         private List<Row<Fact.NestLook>> lastTwo(String which, long cage) {
-            List<Row<Fact.NestLook>> last = FactTables.newest(handle, Fact.NestLook.class, which, cage);
+            List<Row<Fact.NestLook>> last = FactTables.newest(session, Fact.NestLook.class, which, cage);
             return Stream.concat(
                             last.stream(),
                             last.stream()
                                     .flatMap(look -> FactTables.newest(
-                                            handle, Fact.NestLook.class, which + " AND day < ?", cage, look.day())
+                                            session, Fact.NestLook.class, which + " AND day < ?", cage, look.day())
                                             .stream()))
                     .toList();
         }
@@ -272,7 +271,7 @@ final class CageReader {
         }
 
         private <F extends Fact.OfCage> Map<Long, List<Row<? extends Fact>>> grouped(Class<F> kind) {
-            return FactTables.all(handle, kind).stream()
+            return FactTables.all(session, kind).stream()
                     .collect(Collectors.groupingBy(row -> row.fact().cage(), Collectors.toList()));
         }
     }

@@ -8,10 +8,17 @@ import java.sql.SQLException;
 import java.sql.Types;
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.time.format.DateTimeFormatter;
 import java.util.Optional;
 
-/** How each type that a fact is made of stands in a column of Derby. Pure; any thread. */
+/**
+ * How each type that a fact is made of stands in a column of Derby, which knows nothing of {@code java.time}. Days and
+ * times go as text: a date by way of {@code java.sql} is a moment in the machine's own zone, and there are zones that have
+ * left a day out. Pure; any thread.
+ */
 final class Columns {
+
+    private static final DateTimeFormatter SECONDS = DateTimeFormatter.ofPattern("HH:mm:ss");
 
     private Columns() {}
 
@@ -29,7 +36,7 @@ final class Columns {
         } else if (given instanceof LocalDate date) {
             statement.setString(place, date.toString());
         } else if (given instanceof LocalTime time) {
-            statement.setString(place, JavaTime.SECONDS.format(time));
+            statement.setString(place, SECONDS.format(time));
         } else {
             statement.setObject(place, given);
         }

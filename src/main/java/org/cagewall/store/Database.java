@@ -16,9 +16,6 @@ import java.util.stream.Stream;
 import org.cagewall.text.Message;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
-import org.jdbi.v3.core.Handle;
-import org.jdbi.v3.core.Jdbi;
-import org.jdbi.v3.core.JdbiException;
 
 /**
  * Makes, opens and shuts the Derby database. A new one is made and given its schema beside its final place and then
@@ -42,6 +39,9 @@ final class Database {
     /** What Linux, macOS and Windows say when there is no room; Java tells it by no kind of exception. From memory. */
     private static final List<String> FULL =
             List.of("No space left", "Disk quota exceeded", "not enough space on the disk");
+
+    /** Bytes without which Derby opens nothing that can be written to: its lock and a page. */
+    private static final long LEAST_TO_OPEN = 64 * 1024;
 
     private Database() {}
 
@@ -93,17 +93,17 @@ final class Database {
             fill(url, code, zone);
             shutDown(url);
             Files.move(unfinished, place);
-        } catch (IOException | JdbiException | SQLException e) {
+        } catch (IOException | SqlProblem | SQLException e) {
             throw problem(place, e);
         }
     }
 
     private static void fill(String url, String code, String zone) {
-        jdbi(url).useHandle(handle -> insertHead(handle, code, zone));
+        Session.use(url, session -> insertHead(session, code, zone));
     }
 
-    static void insertHead(Handle handle, String code, String zone) {
-        handle.execute(
+    static void insertHead(Session session, String code, String zone) {
+        session.write(
                 "INSERT INTO head (id, number, digest, code, zone) VALUES (1, 0, ?, ?, ?)", Chain.START, code, zone);
     }
 
@@ -124,16 +124,9 @@ final class Database {
                 beforeUpdate.run();
                 migrate(url);
             }
-        } catch (SQLException | JdbiException e) {
+        } catch (SQLException | SqlProblem e) {
             throw problem(place, e);
         }
-    }
-
-    static Jdbi jdbi(String url) {
-        Jdbi jdbi = Jdbi.create(() -> connect(url));
-        JavaTime.install(jdbi);
-        jdbi.setStatementBuilderFactory(connection -> new KeptStatements());
-        return jdbi;
     }
 
     private static void migrate(String url) throws SQLException {
@@ -155,8 +148,9 @@ final class Database {
                 var rows = statement.executeQuery(
                         "SELECT MAX(CAST(\"version\" AS INTEGER)) FROM \"schema_history\" WHERE \"success\" = TRUE")) {
             if (connection.isReadOnly()) {
-                throw new StoreProblem(Message.of(
-                        "store.read-only", place.toAbsolutePath().getParent().toString()));
+                Path folder = place.toAbsolutePath().getParent();
+                throw new StoreProblem(
+                        isFull(folder) ? Message.of("store.full") : Message.of("store.read-only", folder.toString()));
             }
             rows.next();
             return rows.getInt(1);
@@ -213,10 +207,19 @@ final class Database {
                 .anyMatch(said::contains));
     }
 
+    /** Whether the disk takes nothing more, which Derby tells in as many ways as there are things to write. */
+    private static boolean isFull(Path folder) {
+        try {
+            return Files.getFileStore(folder).getUsableSpace() < LEAST_TO_OPEN;
+        } catch (IOException e) {
+            return false;
+        }
+    }
+
     static StoreProblem problem(Path place, Throwable cause) {
         Path folder = place.toAbsolutePath().getParent();
-        if (isFull(cause)) {
-            return unwritten(cause);
+        if (isFull(cause) || isFull(folder)) {
+            return new StoreProblem(Message.of("store.full"), cause);
         }
         if (chainHolds(cause, "XSDB6")) {
             return new StoreProblem(Message.of("store.open-elsewhere", folder.toString()), cause);

@@ -17,7 +17,6 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.cagewall.deed.Fact;
-import org.jdbi.v3.core.Handle;
 
 /**
  * The one writer and the one reader of live facts: a fact's table has the name of its record and its components as
@@ -81,6 +80,7 @@ final class FactTables {
             Fact.SplitRing.class,
             Fact.Outcome.class,
             Fact.PhoneCall.class,
+            Fact.AgreementEnd.class,
             Fact.Absence.class,
             Fact.AbsencePlan.class,
             Fact.LeaveAlone.class,
@@ -102,42 +102,42 @@ final class FactTables {
 
     private FactTables() {}
 
-    static void insert(Handle handle, long entry, LocalDate day, List<Fact> facts) {
+    static void insert(Session session, long entry, LocalDate day, List<Fact> facts) {
         for (int n = 0; n < facts.size(); n++) {
             Fact fact = facts.get(n);
-            TABLES.get(fact.getClass()).insert(handle, entry, n, day, fact);
+            TABLES.get(fact.getClass()).insert(session, entry, n, day, fact);
         }
     }
 
     /** The rows for which the condition holds, in the order of their days, then of their entries. */
-    static <F extends Fact> List<Row<F>> select(Handle handle, Class<F> kind, String where, Object... args) {
-        return table(kind).read(handle, " WHERE " + where + " ORDER BY day, entry, n", args);
+    static <F extends Fact> List<Row<F>> select(Session session, Class<F> kind, String where, Object... args) {
+        return table(kind).read(session, " WHERE " + where + " ORDER BY day, entry, n", args);
     }
 
     /** The rows of one entry, in their order; all are of its day, so that Derby need not sort them by days. */
-    static <F extends Fact> List<Row<F>> of(Handle handle, Class<F> kind, long entry) {
-        return table(kind).read(handle, " WHERE entry = ? ORDER BY entry, n", entry);
+    static <F extends Fact> List<Row<F>> of(Session session, Class<F> kind, long entry) {
+        return table(kind).read(session, " WHERE entry = ? ORDER BY entry, n", entry);
     }
 
-    static <F extends Fact> List<Row<F>> all(Handle handle, Class<F> kind) {
-        return select(handle, kind, "1 = 1");
+    static <F extends Fact> List<Row<F>> all(Session session, Class<F> kind) {
+        return select(session, kind, "1 = 1");
     }
 
     /** The newest row for which the condition holds. */
-    static <F extends Fact> List<Row<F>> newest(Handle handle, Class<F> kind, String where, Object... args) {
+    static <F extends Fact> List<Row<F>> newest(Session session, Class<F> kind, String where, Object... args) {
         String newestFirst = " ORDER BY day DESC, entry DESC, n DESC FETCH FIRST 1 ROWS ONLY";
-        return table(kind).read(handle, " WHERE " + where + newestFirst, args);
+        return table(kind).read(session, " WHERE " + where + newestFirst, args);
     }
 
     /** Takes away all rows of an entry and hands them back. */
-    static List<Row<? extends Fact>> delete(Handle handle, long entry) {
+    static List<Row<? extends Fact>> delete(Session session, long entry) {
         List<Row<? extends Fact>> gone = new ArrayList<>();
         for (int i = KINDS.size() - 1; i >= 0; i--) {
             Class<? extends Fact> kind = KINDS.get(i);
-            List<? extends Row<? extends Fact>> rows = select(handle, kind, "entry = ?", entry);
+            List<? extends Row<? extends Fact>> rows = select(session, kind, "entry = ?", entry);
             if (!rows.isEmpty()) {
                 gone.addAll(rows);
-                KeptStatements.write(handle, "DELETE FROM " + tableName(kind) + " WHERE entry = ?", entry);
+                session.write("DELETE FROM " + tableName(kind) + " WHERE entry = ?", entry);
             }
         }
         return gone;
@@ -155,7 +155,7 @@ final class FactTables {
 
     /** The columns that hold the number of the entry which added what the fact is about. */
     static Stream<String> leaningColumns(Class<? extends Fact> kind) {
-        if (kind == Fact.Seen.class) {
+        if (kind == Fact.Seen.class || kind == Fact.AgreementEnd.class) {
             return Stream.empty();
         }
         return Arrays.stream(kind.getRecordComponents())
@@ -216,7 +216,7 @@ final class FactTables {
             select = "SELECT " + String.join(", ", all) + " FROM " + tableName(kind);
         }
 
-        void insert(Handle handle, long entry, int n, LocalDate day, Fact fact) {
+        void insert(Session session, long entry, int n, LocalDate day, Fact fact) {
             Object[] values = new Object[3 + components.length];
             values[0] = entry;
             values[1] = n;
@@ -224,12 +224,12 @@ final class FactTables {
             for (int i = 0; i < components.length; i++) {
                 values[3 + i] = value(fact, components[i]);
             }
-            KeptStatements.write(handle, insert, values);
+            session.write(insert, values);
         }
 
-        List<Row<F>> read(Handle handle, String which, Object... args) {
-            return KeptStatements.lend(handle, select + which, statement -> {
-                KeptStatements.fill(statement, args);
+        List<Row<F>> read(Session session, String which, Object... args) {
+            return session.lend(select + which, statement -> {
+                Session.fill(statement, args);
                 List<Row<F>> all = new ArrayList<>();
                 try (ResultSet rows = statement.executeQuery()) {
                     while (rows.next()) {

@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.Set;
 import org.cagewall.deed.Fact;
 import org.cagewall.room.Pair;
-import org.jdbi.v3.core.Handle;
 
 /**
  * Keeps the pairs that were read, of years gone by as well, and of those read last their facts: a rule that asks for a pair
@@ -25,15 +24,15 @@ final class KeptPairs {
     private final Map<Long, Facts> facts = new HashMap<>();
 
     /** A pair by the number of the entry that put it together. */
-    Optional<Pair> pair(Handle handle, long id) {
+    Optional<Pair> pair(Session session, long id) {
         Optional<Pair> known = Optional.ofNullable(pairs.get(id));
-        return known.isPresent() ? known : read(handle, id);
+        return known.isPresent() ? known : read(session, id);
     }
 
-    private Optional<Pair> read(Handle handle, long id) {
+    private Optional<Pair> read(Session session, long id) {
         makeRoom(pairs, MOST_PAIRS);
         makeRoom(facts, MOST_WITH_FACTS);
-        Optional<Pair> read = PairReader.pair(facts.computeIfAbsent(id, it -> new Facts(handle, it)));
+        Optional<Pair> read = PairReader.pair(facts.computeIfAbsent(id, it -> new Facts(session, it)));
         read.ifPresent(pair -> pairs.put(id, pair));
         return read;
     }
@@ -61,12 +60,12 @@ final class KeptPairs {
     /** The facts about one pair, each kind read when it is first asked for. */
     static final class Facts {
 
-        private final Handle handle;
+        private final Session session;
         private final long pair;
         private final Map<Class<? extends Fact>, List<? extends Row<? extends Fact>>> read = new HashMap<>();
 
-        private Facts(Handle handle, long pair) {
-            this.handle = handle;
+        private Facts(Session session, long pair) {
+            this.session = session;
             this.pair = pair;
         }
 
@@ -81,7 +80,7 @@ final class KeptPairs {
 
         @SuppressWarnings("unchecked") // under each kind stand the rows of that kind
         private <F extends Fact> List<Row<F>> rows(Class<F> kind, String which) {
-            return (List<Row<F>>) read.computeIfAbsent(kind, missing -> FactTables.select(handle, kind, which, pair));
+            return (List<Row<F>>) read.computeIfAbsent(kind, missing -> FactTables.select(session, kind, which, pair));
         }
 
         private void forget(Set<Class<? extends Fact>> kinds) {

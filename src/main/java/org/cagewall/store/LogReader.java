@@ -1,5 +1,7 @@
 package org.cagewall.store;
 
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -17,10 +19,8 @@ import org.cagewall.room.How;
 import org.cagewall.room.LogEntry;
 import org.cagewall.room.LogQuery;
 import org.cagewall.text.Message;
-import org.jdbi.v3.core.Handle;
-import org.jdbi.v3.core.statement.Query;
 
-/** Reads entries of the record for people. Bound to the handle's thread. */
+/** Reads entries of the record for people. Bound to the session's thread. */
 final class LogReader {
 
     private static final String SELECT = "SELECT e.number, e.touch, e.recorded, e.person, e.day, e.line,"
@@ -28,10 +28,10 @@ final class LogReader {
             + " CASE WHEN EXISTS (SELECT 1 FROM seen r WHERE r.seen = e.number) THEN 1 ELSE 0 END"
             + " FROM entry e LEFT JOIN strike s ON s.struck = e.number";
 
-    private final Handle handle;
+    private final Session session;
 
-    LogReader(Handle handle) {
-        this.handle = handle;
+    LogReader(Session session) {
+        this.session = session;
     }
 
     Optional<LogEntry> entry(long number) {
@@ -72,40 +72,35 @@ final class LogReader {
 
     private List<LogEntry> entries(String sql, List<Object> args, int most) {
         String bounded = most == Integer.MAX_VALUE ? sql : sql + " FETCH FIRST " + most + " ROWS ONLY";
-        try (Query query = handle.createQuery(bounded)) {
-            for (int i = 0; i < args.size(); i++) {
-                query.bind(i, args.get(i));
-            }
-            return query.map((rows, context) -> {
-                        LocalDate day = LocalDate.parse(rows.getString(5));
-                        String text = rows.getString(6);
-                        Line line = understood(text, day);
-                        Said said = said(line.deed());
-                        long struckBy = rows.getLong(7);
-                        return new LogEntry(
-                                rows.getLong(1),
-                                rows.getLong(2),
-                                Instant.parse(rows.getString(3)),
-                                day,
-                                line.told().at(),
-                                rows.getString(4),
-                                line.deed().deed(),
-                                List.of(),
-                                line.deed().words(),
-                                said.answer(),
-                                said.how(),
-                                said.part(),
-                                said.task(),
-                                line.told().note(),
-                                struckBy == 0
-                                        ? Optional.empty()
-                                        : Optional.of(
-                                                new LogEntry.Strike(struckBy, rows.getString(9), rows.getString(8))),
-                                rows.getInt(10) == 1,
-                                text);
-                    })
-                    .list();
-        }
+        return session.select(bounded, LogReader::entry, args.toArray());
+    }
+
+    private static LogEntry entry(ResultSet rows) throws SQLException {
+        LocalDate day = LocalDate.parse(rows.getString(5));
+        String text = rows.getString(6);
+        Line line = understood(text, day);
+        Said said = said(line.deed());
+        long struckBy = rows.getLong(7);
+        return new LogEntry(
+                rows.getLong(1),
+                rows.getLong(2),
+                Instant.parse(rows.getString(3)),
+                day,
+                line.told().at(),
+                rows.getString(4),
+                line.deed().deed(),
+                List.of(),
+                line.deed().words(),
+                said.answer(),
+                said.how(),
+                said.part(),
+                said.task(),
+                line.told().note(),
+                struckBy == 0
+                        ? Optional.empty()
+                        : Optional.of(new LogEntry.Strike(struckBy, rows.getString(9), rows.getString(8))),
+                rows.getInt(10) == 1,
+                text);
     }
 
     /** What a deed of the daily round says of itself. */
@@ -143,11 +138,13 @@ final class LogReader {
         }
         long lowest = entries.stream().mapToLong(LogEntry::number).min().orElseThrow();
         long highest = entries.stream().mapToLong(LogEntry::number).max().orElseThrow();
-        Map<Long, List<Long>> cages = handle.select(
+        Map<Long, List<Long>> cages = session
+                .select(
                         "SELECT entry, id FROM mention WHERE kind = 'CAGE' AND entry BETWEEN ? AND ? ORDER BY entry, id",
+                        rows -> new long[] {rows.getLong(1), rows.getLong(2)},
                         lowest,
                         highest)
-                .map((rows, context) -> new long[] {rows.getLong(1), rows.getLong(2)})
+                .stream()
                 .collect(Collectors.groupingBy(row -> row[0], Collectors.mapping(row -> row[1], Collectors.toList())));
         return entries.stream()
                 .map(entry -> entry.at(cages.getOrDefault(entry.number(), List.of())))

@@ -10,9 +10,8 @@ import java.util.Optional;
 import java.util.Set;
 import org.cagewall.room.PastEgg;
 import org.cagewall.room.ToldDay;
-import org.jdbi.v3.core.Handle;
 
-/** Reads the eggs of pairs that the room no longer holds, of all or of one in one question. Bound to the handle's thread. */
+/** Reads the eggs of pairs that the room no longer holds, of all or of one in one question. Bound to the session's thread. */
 final class PastReader {
 
     /** By pair, round and mark. */
@@ -44,15 +43,15 @@ final class PastReader {
 
     private static final String EGGS_OF_PAIR = EGGS + " WHERE e.pair = ?";
 
-    private final Handle handle;
+    private final Session session;
 
-    PastReader(Handle handle) {
-        this.handle = handle;
+    PastReader(Session session) {
+        this.session = session;
     }
 
     /** The eggs of all pairs but these. */
     List<PastEgg> eggsBut(Set<Long> held) {
-        return KeptStatements.lend(handle, EGGS, statement -> {
+        return session.lend(EGGS, statement -> {
             List<PastEgg> eggs = new ArrayList<>();
             try (ResultSet rows = statement.executeQuery()) {
                 while (rows.next()) {
@@ -68,8 +67,8 @@ final class PastReader {
 
     /** The eggs of one pair, in no order. */
     List<PastEgg> eggsOf(long pair) {
-        return KeptStatements.lend(handle, EGGS_OF_PAIR, statement -> {
-            KeptStatements.fill(statement, pair);
+        return session.lend(EGGS_OF_PAIR, statement -> {
+            Session.fill(statement, pair);
             List<PastEgg> eggs = new ArrayList<>();
             try (ResultSet rows = statement.executeQuery()) {
                 while (rows.next()) {

@@ -14,17 +14,16 @@ import org.cagewall.deed.Register;
 import org.cagewall.room.Bird;
 import org.cagewall.room.Pair;
 import org.cagewall.room.Room;
-import org.jdbi.v3.core.Handle;
 
-/** Answers what rules ask about the past. Bound to the handle's thread. */
+/** Answers what rules ask about the past. Bound to the session's thread. */
 final class PastRegister implements Register {
 
-    private final Handle handle;
+    private final Session session;
     private final RoomReader reader;
     private final Supplier<Optional<Room>> room;
 
-    PastRegister(Handle handle) {
-        this(handle, new RoomReader(handle), Optional::empty);
+    PastRegister(Session session) {
+        this(session, new RoomReader(session), Optional::empty);
     }
 
     /**
@@ -32,8 +31,8 @@ final class PastRegister implements Register {
      *
      * @param room the room as it stands whenever it is asked
      */
-    PastRegister(Handle handle, RoomReader reader, Supplier<Optional<Room>> room) {
-        this.handle = handle;
+    PastRegister(Session session, RoomReader reader, Supplier<Optional<Room>> room) {
+        this.session = session;
         this.reader = reader;
         this.room = room;
     }
@@ -41,15 +40,13 @@ final class PastRegister implements Register {
     @Override
     public List<Bird> birds(String name) {
         String folded = name.toUpperCase(Locale.ROOT);
-        Set<Long> candidates = new LinkedHashSet<>(handle.select(
-                        "SELECT entry FROM bird WHERE UPPER(ring) = ?"
-                                + " UNION SELECT bird FROM ring WHERE UPPER(ring) = ?"
-                                + " UNION SELECT bird FROM naming WHERE UPPER(name) = ?",
-                        folded,
-                        folded,
-                        folded)
-                .mapTo(Long.class)
-                .list());
+        Set<Long> candidates = new LinkedHashSet<>(session.numbers(
+                "SELECT entry FROM bird WHERE UPPER(ring) = ?"
+                        + " UNION SELECT bird FROM ring WHERE UPPER(ring) = ?"
+                        + " UNION SELECT bird FROM naming WHERE UPPER(name) = ?",
+                folded,
+                folded,
+                folded));
         return candidates.stream()
                 .flatMap(id -> bird(id).stream())
                 .filter(bird -> bird.answersTo(name))
@@ -64,13 +61,11 @@ final class PastRegister implements Register {
 
     @Override
     public Optional<Pair> pairAt(long cage, LocalDate day) {
-        return handle
-                .select(
+        return session
+                .numbers(
                         "SELECT entry FROM pairing WHERE cage = ? AND day <= ? ORDER BY day DESC, entry DESC",
                         cage,
                         day)
-                .mapTo(Long.class)
-                .list()
                 .stream()
                 .flatMap(id -> reader.pair(id).stream())
                 .filter(pair -> isThere(pair.cock(), pair, day) || isThere(pair.hen(), pair, day))
@@ -86,8 +81,7 @@ final class PastRegister implements Register {
 
     @Override
     public List<Long> pairsWithEggsIn(long cage) {
-        return KeptStatements.numbers(
-                handle,
+        return session.numbers(
                 "SELECT pair FROM egg WHERE cage = ? UNION SELECT pair FROM nest_move WHERE cage = ? ORDER BY 1",
                 cage,
                 cage);
@@ -100,17 +94,19 @@ final class PastRegister implements Register {
 
     @Override
     public Optional<Recorded> entry(long number) {
-        return handle.select(
+        return session
+                .select(
                         "SELECT e.person, e.deed, s.entry FROM entry e LEFT JOIN strike s ON s.struck = e.number"
                                 + " WHERE e.number = ?",
+                        rows -> new Recorded(
+                                number,
+                                rows.getString(1),
+                                rows.getString(2),
+                                Optional.ofNullable(rows.getObject(3)).map(Long.class::cast),
+                                leaning(number)),
                         number)
-                .map((rows, context) -> new Recorded(
-                        number,
-                        rows.getString(1),
-                        rows.getString(2),
-                        Optional.ofNullable(rows.getObject(3)).map(Long.class::cast),
-                        leaning(number)))
-                .findOne();
+                .stream()
+                .findFirst();
     }
 
     @Override
@@ -120,7 +116,7 @@ final class PastRegister implements Register {
 
     @Override
     public int highestPairLabel() {
-        return handle.select("SELECT label FROM pairing").mapTo(String.class).stream()
+        return session.texts("SELECT label FROM pairing").stream()
                 .filter(label -> label.matches("\\d{1,6}"))
                 .mapToInt(Integer::parseInt)
                 .max()
@@ -133,7 +129,7 @@ final class PastRegister implements Register {
     }
 
     private int highest(String query, Object... args) {
-        return handle.select(query, args).map((rows, context) -> rows.getInt(1)).one();
+        return session.numbers(query, args).get(0).intValue();
     }
 
     /** The first entry after this one whose facts lean on what this one added. */
@@ -146,9 +142,7 @@ final class PastRegister implements Register {
                 .flatMap(kind -> FactTables.leaningColumns(kind)
                         .map(column -> "SELECT MIN(entry) FROM " + FactTables.tableName(kind) + " WHERE " + column
                                 + " = ? AND entry > ?"))
-                .map(query -> handle.select(query, number, number)
-                        .map((rows, context) -> rows.getLong(1))
-                        .one())
+                .map(query -> session.numbers(query, number, number).get(0))
                 .filter(entry -> entry > 0);
     }
 
@@ -161,9 +155,7 @@ final class PastRegister implements Register {
                         .map(kind -> "SELECT MIN(f.entry) FROM " + FactTables.tableName(kind) + " f JOIN "
                                 + FactTables.tableName(ground)
                                 + " g ON g.round = f.round AND g.mark = f.mark WHERE g.entry = ? AND f.entry <> ?"))
-                .map(query -> handle.select(query, number, number)
-                        .map((rows, context) -> rows.getLong(1))
-                        .one())
+                .map(query -> session.numbers(query, number, number).get(0))
                 .filter(entry -> entry > 0);
     }
 }

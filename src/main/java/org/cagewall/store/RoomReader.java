@@ -51,11 +51,10 @@ import org.cagewall.room.TaskOutcome;
 import org.cagewall.room.Visit;
 import org.cagewall.room.Wall;
 import org.cagewall.room.Whither;
-import org.jdbi.v3.core.Handle;
 
 /**
  * Reads the room from the live facts: all of it at the start, and after each deed only what the deed touched, with the
- * same queries. Bound to the handle's thread.
+ * same queries. Bound to the session's thread.
  */
 final class RoomReader {
 
@@ -77,16 +76,16 @@ final class RoomReader {
 
     private static final String UNREAD = "answer = ? AND NOT EXISTS (SELECT 1 FROM seen s WHERE s.seen = visit.entry)";
 
-    private final Handle handle;
+    private final Session session;
     private final KeptPairs keptPairs;
 
-    RoomReader(Handle handle) {
-        this(handle, new KeptPairs());
+    RoomReader(Session session) {
+        this(session, new KeptPairs());
     }
 
     /** Reads only those pairs that are not kept. */
-    RoomReader(Handle handle, KeptPairs keptPairs) {
-        this.handle = handle;
+    RoomReader(Session session, KeptPairs keptPairs) {
+        this.session = session;
         this.keptPairs = keptPairs;
     }
 
@@ -99,7 +98,7 @@ final class RoomReader {
     record Head(long number, String digest, String code, String zone) {}
 
     Head head() {
-        return KeptStatements.lend(handle, HEAD, statement -> {
+        return session.lend(HEAD, statement -> {
             try (ResultSet rows = statement.executeQuery()) {
                 return head(rows);
             }
@@ -115,7 +114,7 @@ final class RoomReader {
     Room read(LocalDate today) {
         Parts parts = new Parts(head(), today);
         parts.readRoom();
-        parts.cages = byId(new CageReader(handle).all(), Cage::id);
+        parts.cages = byId(new CageReader(session).all(), Cage::id);
         parts.birds = byId(readBirds(Scope.ALL), Bird::id);
         parts.readPairs(candidatePairs(today));
         parts.settle();
@@ -123,7 +122,7 @@ final class RoomReader {
         parts.readUnread();
         parts.readPlans();
         parts.readWorn();
-        parts.past = new PastReader(handle).eggsBut(parts.pairs.keySet());
+        parts.past = new PastReader(session).eggsBut(parts.pairs.keySet());
         return parts.room();
     }
 
@@ -134,9 +133,9 @@ final class RoomReader {
         parts.since = BEFORE_ALL;
         parts.outcomes = parts.readOutcomes();
         parts.calls = parts.readCalls();
-        parts.cages = byId(new CageReader(handle).all(), Cage::id);
+        parts.cages = byId(new CageReader(session).all(), Cage::id);
         parts.birds = byId(readBirds(Scope.EVER), Bird::id);
-        parts.readPairs(new HashSet<>(KeptStatements.numbers(handle, "SELECT entry FROM pairing")));
+        parts.readPairs(new HashSet<>(session.numbers("SELECT entry FROM pairing")));
         parts.readSince();
         parts.readUnread();
         parts.readPlans();
@@ -165,7 +164,7 @@ final class RoomReader {
         touched.cages().forEach((id, kinds) -> {
             Optional<Cage> known = Optional.ofNullable(parts.cages.get(id));
             Optional<Cage> read = known.flatMap(cage -> visitedAgain(cage, kinds, told.values()))
-                    .or(() -> new CageReader(handle).one(id, known, kinds));
+                    .or(() -> new CageReader(session).one(id, known, kinds));
             replace(parts.cages, id, read.stream().toList(), Cage::id);
         });
         Set<Long> pairs = new HashSet<>(touched.pairs());
@@ -204,7 +203,7 @@ final class RoomReader {
         Map<Long, List<Visit>> told = new TreeMap<>();
         entries.forEach(entry -> told.put(
                 entry,
-                FactTables.of(handle, Fact.Visit.class, entry).stream()
+                FactTables.of(session, Fact.Visit.class, entry).stream()
                         .map(RoomReader::visit)
                         .toList()));
         return told;
@@ -264,17 +263,17 @@ final class RoomReader {
 
     private <F extends Fact.OfBird> Map<Long, List<Row<F>>> ofBirds(Class<F> kind, Scope scope) {
         List<Row<F>> rows = scope.id()
-                .map(id -> FactTables.select(handle, kind, "bird = ?", id))
+                .map(id -> FactTables.select(session, kind, "bird = ?", id))
                 .orElseGet(() ->
-                        FactTables.select(handle, kind, scope.birds().apply(FactTables.tableName(kind) + ".bird")));
+                        FactTables.select(session, kind, scope.birds().apply(FactTables.tableName(kind) + ".bird")));
         return rows.stream().collect(Collectors.groupingBy(row -> row.fact().bird()));
     }
 
     private List<Bird> readBirds(Scope scope) {
         List<Row<Fact.Bird>> added = scope.id()
-                .map(id -> FactTables.select(handle, Fact.Bird.class, "entry = ?", id))
-                .orElseGet(() ->
-                        FactTables.select(handle, Fact.Bird.class, scope.birds().apply("bird.entry")));
+                .map(id -> FactTables.select(session, Fact.Bird.class, "entry = ?", id))
+                .orElseGet(() -> FactTables.select(
+                        session, Fact.Bird.class, scope.birds().apply("bird.entry")));
         if (added.isEmpty()) {
             return List.of();
         }
@@ -362,8 +361,7 @@ final class RoomReader {
     /** All pairs that may have to be held: those with a bird that is present or has not been gone for long. */
     private Set<Long> candidatePairs(LocalDate today) {
         LocalDate bound = today.minusDays(Room.PAIR_HELD_DAYS);
-        return new HashSet<>(KeptStatements.numbers(
-                handle,
+        return new HashSet<>(session.numbers(
                 "SELECT p.entry FROM pairing p WHERE"
                         + " NOT EXISTS (SELECT 1 FROM departure d WHERE d.bird = p.cock AND d.day < ?)"
                         + " OR NOT EXISTS (SELECT 1 FROM departure d WHERE d.bird = p.hen AND d.day < ?)"
@@ -374,12 +372,12 @@ final class RoomReader {
     }
 
     private List<Long> pairsOf(long bird) {
-        return KeptStatements.numbers(handle, "SELECT entry FROM pairing WHERE cock = ? OR hen = ?", bird, bird);
+        return session.numbers("SELECT entry FROM pairing WHERE cock = ? OR hen = ?", bird, bird);
     }
 
     /** A pair by its number, held by the room or not. */
     Optional<Pair> pair(long id) {
-        return keptPairs.pair(handle, id);
+        return keptPairs.pair(session, id);
     }
 
     // ------------------------------------------------------------------ shared
@@ -490,21 +488,23 @@ final class RoomReader {
             } else if (kinds.contains(Fact.Outcome.class)) {
                 outcomes = entries.isEmpty() ? readOutcomes() : readOutcomes(entries);
             }
-            if (kinds.contains(Fact.PhoneCall.class) || !since.equals(sinceBefore)) {
+            if (kinds.contains(Fact.PhoneCall.class)
+                    || kinds.contains(Fact.AgreementEnd.class)
+                    || !since.equals(sinceBefore)) {
                 calls = readCalls();
             }
             if (kinds.contains(Fact.RingStock.class)) {
                 rings = readRings();
             }
             if (kinds.contains(Fact.RingSpoilt.class)) {
-                spoilt = FactTables.all(handle, Fact.RingSpoilt.class).stream()
+                spoilt = FactTables.all(session, Fact.RingSpoilt.class).stream()
                         .map(row -> row.fact().ring())
                         .toList();
             }
         }
 
         private List<Wall> readWalls() {
-            return FactTables.all(handle, Fact.Wall.class).stream()
+            return FactTables.all(session, Fact.Wall.class).stream()
                     .map(row -> new Wall(
                             row.entry(),
                             row.fact().name(),
@@ -515,7 +515,7 @@ final class RoomReader {
         }
 
         private List<RingStock> readRings() {
-            return FactTables.all(handle, Fact.RingStock.class).stream()
+            return FactTables.all(session, Fact.RingStock.class).stream()
                     .map(Row::fact)
                     .map(stock -> new RingStock(
                             stock.season(),
@@ -527,7 +527,7 @@ final class RoomReader {
         }
 
         private List<TaskOutcome> readOutcomes() {
-            return held(FactTables.select(handle, Fact.Outcome.class, "day >= ?", Later.outcomesFrom(since, today)))
+            return held(FactTables.select(session, Fact.Outcome.class, "day >= ?", Later.outcomesFrom(since, today)))
                     .toList();
         }
 
@@ -535,7 +535,7 @@ final class RoomReader {
         private List<TaskOutcome> readOutcomes(Set<Long> entries) {
             return Stream.concat(
                             outcomes.stream().filter(outcome -> !entries.contains(outcome.entry())),
-                            entries.stream().flatMap(entry -> held(FactTables.of(handle, Fact.Outcome.class, entry))))
+                            entries.stream().flatMap(entry -> held(FactTables.of(session, Fact.Outcome.class, entry))))
                     .sorted(Comparator.comparing(TaskOutcome::day).thenComparing(TaskOutcome::entry))
                     .toList();
         }
@@ -554,8 +554,14 @@ final class RoomReader {
                     .filter(outcome -> Later.isHeld(outcome, since, today));
         }
 
+        /** An agreement that is over held until the day before it was said to be. */
         private List<Call> readCalls() {
-            return FactTables.select(handle, Fact.PhoneCall.class, "day >= ? OR last_day >= ?", since, today).stream()
+            Map<Long, LocalDate> over = FactTables.all(session, Fact.AgreementEnd.class).stream()
+                    .collect(Collectors.toMap(
+                            row -> row.fact().callEntry(),
+                            row -> row.day().minusDays(1),
+                            (one, other) -> one.isBefore(other) ? one : other));
+            return FactTables.select(session, Fact.PhoneCall.class, "day >= ? OR last_day >= ?", since, today).stream()
                     .map(row -> new Call(
                             row.entry(),
                             row.fact().cage(),
@@ -563,7 +569,7 @@ final class RoomReader {
                             row.fact().matter(),
                             row.fact().reached(),
                             row.fact().agreed(),
-                            row.fact().lastDay(),
+                            row.fact().lastDay().map(last -> over.getOrDefault(row.entry(), last)),
                             row.fact().person(),
                             row.day(),
                             row.fact().clock(),
@@ -573,7 +579,7 @@ final class RoomReader {
 
         private Settings readSettings() {
             Map<String, String> set = new HashMap<>();
-            FactTables.all(handle, Fact.Setting.class)
+            FactTables.all(session, Fact.Setting.class)
                     .forEach(row -> set.put(row.fact().name(), row.fact().words()));
             Settings initial = Settings.initial(ZoneId.of(head().zone()));
             return new Settings(
@@ -595,6 +601,7 @@ final class RoomReader {
                     number(set, "most-chicks").orElse(initial.mostChicks()),
                     number(set, "most-rounds").orElse(initial.mostRounds()),
                     number(set, "rest-months").orElse(initial.restMonths()),
+                    number(set, "least-space").orElse(initial.leastSpace()),
                     timetable(set),
                     rings(set));
         }
@@ -628,9 +635,9 @@ final class RoomReader {
         }
 
         private List<Person> readPeople() {
-            Map<Long, List<Row<Fact.Duty>>> duties = FactTables.all(handle, Fact.Duty.class).stream()
+            Map<Long, List<Row<Fact.Duty>>> duties = FactTables.all(session, Fact.Duty.class).stream()
                     .collect(Collectors.groupingBy(row -> row.fact().person()));
-            return FactTables.all(handle, Fact.Person.class).stream()
+            return FactTables.all(session, Fact.Person.class).stream()
                     .sorted(Comparator.comparing(Row::entry))
                     .map(row -> {
                         Fact.Duty duty = last(duties, row.entry()).orElseThrow().fact();
@@ -640,14 +647,14 @@ final class RoomReader {
         }
 
         private List<Absence> readAbsences() {
-            Map<Long, List<Row<Fact.AbsencePlan>>> planned = FactTables.all(handle, Fact.AbsencePlan.class).stream()
+            Map<Long, List<Row<Fact.AbsencePlan>>> planned = FactTables.all(session, Fact.AbsencePlan.class).stream()
                     .collect(Collectors.groupingBy(row -> row.fact().absence()));
-            Map<Long, List<Long>> alone = FactTables.all(handle, Fact.LeaveAlone.class).stream()
+            Map<Long, List<Long>> alone = FactTables.all(session, Fact.LeaveAlone.class).stream()
                     .collect(Collectors.groupingBy(
                             Row::entry, Collectors.mapping(row -> row.fact().cage(), Collectors.toList())));
-            Map<Long, LocalDate> ended = FactTables.all(handle, Fact.AbsenceEnd.class).stream()
+            Map<Long, LocalDate> ended = FactTables.all(session, Fact.AbsenceEnd.class).stream()
                     .collect(Collectors.toMap(row -> row.fact().absence(), Row::day, (one, other) -> other));
-            return FactTables.all(handle, Fact.Absence.class).stream()
+            return FactTables.all(session, Fact.Absence.class).stream()
                     .map(row -> {
                         List<Row<Fact.AbsencePlan>> plans = rows(planned, row.entry());
                         Row<Fact.AbsencePlan> latest = plans.stream()
@@ -694,7 +701,7 @@ final class RoomReader {
         }
 
         void readSince() {
-            visits = inOrder(FactTables.select(handle, Fact.Visit.class, "day >= ?", since).stream()
+            visits = inOrder(FactTables.select(session, Fact.Visit.class, "day >= ?", since).stream()
                     .map(RoomReader::visit));
         }
 
@@ -722,7 +729,7 @@ final class RoomReader {
         }
 
         void readUnread() {
-            unread = inOrder(FactTables.select(handle, Fact.Visit.class, UNREAD, Answer.DIFFERENT).stream()
+            unread = inOrder(FactTables.select(session, Fact.Visit.class, UNREAD, Answer.DIFFERENT).stream()
                     .map(RoomReader::visit));
         }
 
@@ -731,7 +738,7 @@ final class RoomReader {
         }
 
         private boolean isRead(long visit) {
-            return !KeptStatements.numbers(handle, "SELECT entry FROM seen WHERE seen = ?", visit)
+            return !session.numbers("SELECT entry FROM seen WHERE seen = ?", visit)
                     .isEmpty();
         }
 
@@ -742,8 +749,8 @@ final class RoomReader {
                 return;
             }
             Set<String> ever = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
-            ever.addAll(KeptStatements.texts(
-                    handle, "SELECT ring FROM bird UNION SELECT ring FROM ring UNION SELECT ring FROM ringing"));
+            ever.addAll(
+                    session.texts("SELECT ring FROM bird UNION SELECT ring FROM ring UNION SELECT ring FROM ringing"));
             worn = rings.stream()
                     .flatMap(stock -> stock.rings().stream())
                     .filter(ever::contains)
@@ -755,8 +762,7 @@ final class RoomReader {
         /** Those of the rings bought that this entry tells of, beside those that are known. */
         void readWorn(long entry) {
             Set<String> told = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
-            told.addAll(KeptStatements.texts(
-                    handle,
+            told.addAll(session.texts(
                     "SELECT ring FROM bird WHERE entry = ? UNION SELECT ring FROM ring WHERE entry = ?"
                             + " UNION SELECT ring FROM ringing WHERE entry = ?",
                     entry,
@@ -781,7 +787,7 @@ final class RoomReader {
             heldBefore.stream().filter(id -> !pairs.containsKey(id)).forEach(changed::add);
             pairs.keySet().stream().filter(id -> !heldBefore.contains(id)).forEach(changed::add);
             if (!changed.isEmpty()) {
-                PastReader reader = new PastReader(handle);
+                PastReader reader = new PastReader(session);
                 past = Stream.concat(
                                 past.stream().filter(egg -> !changed.contains(egg.pair())),
                                 changed.stream()
@@ -794,7 +800,7 @@ final class RoomReader {
 
         void readPlans() {
             plans = FactTables.select(
-                            handle,
+                            session,
                             Fact.Plan.class,
                             "NOT EXISTS (SELECT 1 FROM pairing p"
                                     + " WHERE p.cock = plan.cock AND p.hen = plan.hen AND p.day >= plan.day)"

@@ -29,9 +29,6 @@ import org.cagewall.room.LogEntry;
 import org.cagewall.room.LogQuery;
 import org.cagewall.room.Room;
 import org.cagewall.text.Message;
-import org.jdbi.v3.core.Handle;
-import org.jdbi.v3.core.Jdbi;
-import org.jdbi.v3.core.JdbiException;
 
 /**
  * The record on embedded Derby: entries that are only ever inserted, and the live facts that follow from them. Recording
@@ -42,8 +39,7 @@ public final class Store implements AutoCloseable {
     private final String url;
     private final Optional<Glance> glance;
     private final List<SameFile> files;
-    private Optional<Jdbi> jdbi = Optional.empty();
-    private Optional<Handle> recording = Optional.empty();
+    private Optional<Session> recording = Optional.empty();
     private Optional<End> last = Optional.empty();
     private final KeptPairs keptPairs = new KeptPairs();
 
@@ -65,6 +61,18 @@ public final class Store implements AutoCloseable {
     /** Whether it can be told if there is one: not in a folder that one may not look into. */
     public static boolean canBeTold(Path place) {
         return Database.exists(place) || Database.isMissing(place);
+    }
+
+    /**
+     * Whether Derby can open what it made there: what stands before a colon in a path it takes for a kind of place, save
+     * for the letter of a disk.
+     */
+    public static boolean canLieAt(Path place) {
+        try {
+            return place.toFile().getCanonicalPath().indexOf(':', 2) < 0;
+        } catch (IOException e) {
+            return true;
+        }
     }
 
     /** The number of the schema that this version writes. */
@@ -109,8 +117,12 @@ public final class Store implements AutoCloseable {
      * @throws StoreProblem when it cannot be opened, with the reason as a sentence
      */
     public static Store open(Path place, Consumer<Reading> beforeUpdate) {
-        Database.open(place, () -> Database.jdbi(Database.url(place))
-                .useTransaction(handle -> beforeUpdate.accept(new Reading(handle))));
+        Database.open(
+                place,
+                () -> reading(Database.url(place), reading -> {
+                    beforeUpdate.accept(reading);
+                    return reading;
+                }));
         return new Store(Database.url(place), Optional.of(place));
     }
 
@@ -121,7 +133,7 @@ public final class Store implements AutoCloseable {
 
     /** What was fixed when the room was made, and how far its record goes. */
     public Origin origin() {
-        return recording().inTransaction(handle -> new Reading(handle).origin());
+        return recording().inTransaction(session -> new Reading(session).origin());
     }
 
     /**
@@ -162,7 +174,7 @@ public final class Store implements AutoCloseable {
 
     /** The room as it stands, read anew. */
     public Room room(LocalDate today) {
-        return recording().inTransaction(handle -> new RoomReader(handle).read(today));
+        return recording().inTransaction(session -> new RoomReader(session).read(today));
     }
 
     /**
@@ -176,8 +188,8 @@ public final class Store implements AutoCloseable {
     public Recording record(Room known, List<Line> lines, LocalDate today, Instant now) {
         requireInPlace();
         try {
-            Touch touch = recording().inTransaction(handle -> {
-                Touch made = new Touch(handle, keptPairs, known, today, now);
+            Touch touch = recording().inTransaction(session -> {
+                Touch made = new Touch(session, keptPairs, known, today, now);
                 made.record(lines, last);
                 requireInPlace();
                 return made;
@@ -188,7 +200,7 @@ public final class Store implements AutoCloseable {
         } catch (RolledBack e) {
             keptPairs.clear();
             return e.answer;
-        } catch (JdbiException e) {
+        } catch (SqlProblem e) {
             keptPairs.clear();
             return violated(e)
                     .map(reason -> (Recording) new Recording.Refused(lines.size() - 1, reason))
@@ -212,8 +224,8 @@ public final class Store implements AutoCloseable {
      */
     public <T> T read(Function<Reading, T> use) {
         try {
-            return jdbi().inTransaction(handle -> use.apply(new Reading(handle)));
-        } catch (JdbiException e) {
+            return reading(url, use);
+        } catch (SqlProblem e) {
             throw Database.isDamaged(e) ? new StoreProblem(Message.of("store.damaged"), e) : e;
         }
     }
@@ -222,21 +234,13 @@ public final class Store implements AutoCloseable {
      * Puts a record that was exported back, entry by entry, each with its number, instant and digest. The store must be
      * new.
      *
-     * @return how many entries were put back
-     * @throws StoreProblem when a line is not understood or its digest does not fit
-     */
-    public long restore(Iterable<SealedLine> lines, LocalDate today) {
-        return restore(lines, today, entries -> {});
-    }
-
-    /**
-     * The same, saying after each entry how many are back.
-     *
+     * @param progress hears after each entry how many are back
      * @return how many entries were put back
      * @throws StoreProblem when a line is not understood or its digest does not fit
      */
     public long restore(Iterable<SealedLine> lines, LocalDate today, LongConsumer progress) {
-        return recording().inTransaction(handle -> new Touch(handle, keptPairs, room(today), today, Instant.EPOCH)
+        Room empty = room(today);
+        return recording().inTransaction(session -> new Touch(session, keptPairs, empty, today, Instant.EPOCH)
                 .restore(lines, progress));
     }
 
@@ -254,22 +258,21 @@ public final class Store implements AutoCloseable {
     @Override
     public synchronized void close() {
         requireInPlace();
-        Optional<Handle> opened = recording;
+        Optional<Session> opened = recording;
         recording = Optional.empty();
-        jdbi = Optional.empty();
         last = Optional.empty();
-        Endings.all(() -> opened.ifPresent(Handle::close), () -> Database.shutDown(url));
+        Endings.all(() -> opened.ifPresent(Session::close), () -> Database.shutDown(url));
     }
 
-    /** Made when it is first needed: a glance needs none. */
-    private synchronized Jdbi jdbi() {
-        Jdbi made = jdbi.orElseGet(() -> Database.jdbi(url));
-        jdbi = Optional.of(made);
-        return made;
+    private static <T> T reading(String url, Function<Reading, T> use) {
+        try (Session session = Session.open(url)) {
+            return session.inTransaction(within -> use.apply(new Reading(within)));
+        }
     }
 
-    private Handle recording() {
-        Handle opened = recording.orElseGet(() -> jdbi().open());
+    /** Opened when it is first needed: a glance needs none. */
+    private Session recording() {
+        Session opened = recording.orElseGet(() -> Session.open(url));
         recording = Optional.of(opened);
         return opened;
     }
@@ -289,43 +292,43 @@ public final class Store implements AutoCloseable {
     /** A reading of the record, of its lines as far as they went when it began. Valid only while it is lent. */
     public static final class Reading {
 
-        private final Handle handle;
+        private final Session session;
         private final RoomReader.Head head;
 
-        Reading(Handle handle) {
-            this.handle = handle;
-            this.head = new RoomReader(handle).head();
+        Reading(Session session) {
+            this.session = session;
+            this.head = new RoomReader(session).head();
         }
 
         public List<LogEntry> log(LogQuery query) {
-            return new LogReader(handle).read(query);
+            return new LogReader(session).read(query);
         }
 
         /** The entries recorded by one touch. */
         public List<LogEntry> touch(long first) {
-            return new LogReader(handle).touch(first);
+            return new LogReader(session).touch(first);
         }
 
         public Optional<LogEntry> entry(long number) {
-            return new LogReader(handle).entry(number);
+            return new LogReader(session).entry(number);
         }
 
         public Optional<Bird> bird(String name) {
-            return new PastRegister(handle).bird(name);
+            return new PastRegister(session).bird(name);
         }
 
         /** The room with every bird, pair, check and outcome there ever was, as of that day. */
         public Room everything(LocalDate today) {
-            return new RoomReader(handle).readEverything(today);
+            return new RoomReader(session).readEverything(today);
         }
 
         /** Hands out every entry in the order of the numbers, as it was written. */
         public void lines(Consumer<SealedLine> consumer) {
-            handle.createQuery("SELECT number, recorded, digest, line FROM entry WHERE number <= ? ORDER BY number")
-                    .bind(0, head.number())
-                    .map((rows, context) ->
-                            new SealedLine(rows.getLong(1), rows.getString(2), rows.getString(3), rows.getString(4)))
-                    .useIterator(all -> all.forEachRemaining(consumer));
+            session.each(
+                    "SELECT number, recorded, digest, line FROM entry WHERE number <= ? ORDER BY number",
+                    rows -> consumer.accept(
+                            new SealedLine(rows.getLong(1), rows.getString(2), rows.getString(3), rows.getString(4))),
+                    head.number());
         }
 
         /** The three characters of this birdroom and its time zone, as they were fixed when it was made. */
@@ -356,9 +359,9 @@ public final class Store implements AutoCloseable {
 
         /** Whether there are entries that the head, as it stands now, knows nothing of. */
         private boolean runsOn() {
-            return handle.select("SELECT MAX(e.number) FROM entry e, head h WHERE e.number > h.number")
-                    .map((rows, context) -> rows.getLong(1) > 0)
-                    .one();
+            return session.numbers("SELECT MAX(e.number) FROM entry e, head h WHERE e.number > h.number")
+                            .get(0)
+                    > 0;
         }
     }
 
@@ -384,7 +387,7 @@ public final class Store implements AutoCloseable {
     /** One transaction in the making. */
     private static final class Touch {
 
-        private final Handle handle;
+        private final Session session;
         private final KeptPairs keptPairs;
         private final LocalDate today;
         private final Instant now;
@@ -394,14 +397,14 @@ public final class Store implements AutoCloseable {
         private Room room;
         private String digest = Chain.START;
 
-        Touch(Handle handle, KeptPairs keptPairs, Room known, LocalDate today, Instant now) {
-            this.handle = handle;
+        Touch(Session session, KeptPairs keptPairs, Room known, LocalDate today, Instant now) {
+            this.session = session;
             this.keptPairs = keptPairs;
             this.room = known;
             this.today = today;
             this.now = now.truncatedTo(ChronoUnit.MILLIS);
-            this.reader = new RoomReader(handle, keptPairs);
-            this.register = new PastRegister(handle, reader, () -> Optional.of(room));
+            this.reader = new RoomReader(session, keptPairs);
+            this.register = new PastRegister(session, reader, () -> Optional.of(room));
         }
 
         void record(List<Line> lines, Optional<End> last) {
@@ -427,9 +430,7 @@ public final class Store implements AutoCloseable {
         private void lockHead(Optional<End> last) {
             boolean follows = last.filter(end -> end.number() == room.head()).isPresent()
                     && room.day().equals(today)
-                    && KeptStatements.write(
-                                    handle, "UPDATE head SET number = number WHERE id = 1 AND number = ?", room.head())
-                            == 1;
+                    && session.write("UPDATE head SET number = number WHERE id = 1 AND number = ?", room.head()) == 1;
             if (follows) {
                 digest = last.orElseThrow().digest();
             } else {
@@ -438,7 +439,7 @@ public final class Store implements AutoCloseable {
         }
 
         private void readHead() {
-            KeptStatements.write(handle, "UPDATE head SET number = number WHERE id = 1");
+            session.write("UPDATE head SET number = number WHERE id = 1");
             RoomReader.Head head = reader.head();
             digest = head.digest();
             if (head.number() != room.head() || !room.day().equals(today)) {
@@ -448,7 +449,7 @@ public final class Store implements AutoCloseable {
         }
 
         private void keepHead() {
-            KeptStatements.write(handle, "UPDATE head SET number = ?, digest = ? WHERE id = 1", room.head(), digest);
+            session.write("UPDATE head SET number = ?, digest = ? WHERE id = 1", room.head(), digest);
         }
 
         private void record(int index, Line line) {
@@ -475,8 +476,7 @@ public final class Store implements AutoCloseable {
             long entry = scene.entry();
             entries.add(entry);
             digest = Chain.next(digest, text);
-            KeptStatements.write(
-                    handle,
+            session.write(
                     "INSERT INTO entry (number, touch, recorded, person, deed, day, line, digest)"
                             + " VALUES (?, ?, ?, ?, ?, ?, ?, ?)",
                     entry,
@@ -489,7 +489,7 @@ public final class Store implements AutoCloseable {
                     digest);
             Touched touched = new Touched();
             List<Fact> facts = deed.facts(scene);
-            FactTables.insert(handle, entry, scene.on(), facts);
+            FactTables.insert(session, entry, scene.on(), facts);
             facts.forEach(fact -> touched.add(fact, entry));
             if (deed instanceof CardDeed.StruckOut strike) {
                 strike(entry, strike).forEach(row -> touched.add(row.fact(), row.entry()));
@@ -499,13 +499,9 @@ public final class Store implements AutoCloseable {
         }
 
         private List<Row<? extends Fact>> strike(long entry, CardDeed.StruckOut strike) {
-            KeptStatements.write(
-                    handle,
-                    "INSERT INTO strike (entry, struck, why) VALUES (?, ?, ?)",
-                    entry,
-                    strike.entry(),
-                    strike.why());
-            return FactTables.delete(handle, strike.entry());
+            session.write(
+                    "INSERT INTO strike (entry, struck, why) VALUES (?, ?, ?)", entry, strike.entry(), strike.why());
+            return FactTables.delete(session, strike.entry());
         }
 
         /** The cages and birds with which the entry is to be shown. */
@@ -524,7 +520,7 @@ public final class Store implements AutoCloseable {
         }
 
         private void mention(long entry, String kind, long id) {
-            KeptStatements.write(handle, "INSERT INTO mention (entry, kind, id) VALUES (?, ?, ?)", entry, kind, id);
+            session.write("INSERT INTO mention (entry, kind, id) VALUES (?, ?, ?)", entry, kind, id);
         }
 
         long restore(Iterable<SealedLine> lines, LongConsumer progress) {

@@ -39,6 +39,9 @@ public enum Danger {
     /** That nobody brings heat of their own, whose fumes kill birds, nor changes the owner's. */
     public static final Message OWN_HEAT = Message.of("danger.do-own-heat");
 
+    /** What to do when somebody does not answer the phone, or nobody does, whatever it is about. */
+    public static final Message NO_ANSWER = Message.of("danger.next");
+
     /** What stands together on one card of a panel. */
     public enum Group {
         BIRD,
@@ -122,6 +125,11 @@ public enum Danger {
     /** Whether a bird's health is at stake, so that whom the owner named for an ill bird is phoned first. */
     public boolean isIllness() {
         return this == ILL || this == BREATH || this == STRAINING || this == STUCK;
+    }
+
+    /** What to do when nobody answers the phone: any vet can help a bird, but not with a broken pipe. */
+    public Message noAnswer() {
+        return isIllness() ? NO_ANSWER : Message.of("danger.next-else");
     }
 
     /** "A bird is loose". */

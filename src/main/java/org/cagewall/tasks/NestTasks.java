@@ -113,7 +113,7 @@ final class NestTasks {
         }
     }
 
-    private static Kind kind(What what) {
+    static Kind kind(What what) {
         return switch (what) {
             case NEXT_EGG -> Kind.EGG_GAP;
             case LEAVE_BOX -> Kind.OUT_OF_BOX;

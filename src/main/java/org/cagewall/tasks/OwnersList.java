@@ -109,6 +109,7 @@ final class OwnersList {
 
     private Optional<Task> away() {
         return room.absenceAfter(date)
+                .filter(absence -> room.absenceOn(date).isEmpty())
                 .filter(absence -> ChronoUnit.DAYS.between(date, absence.from()) <= AWAY_AHEAD_DAYS)
                 .flatMap(absence -> firstCage().map(cage -> away(absence, cage)));
     }

@@ -40,27 +40,30 @@ final class SittersList {
     }
 
     List<Task> tasks() {
-        List<Task> tasks = new ArrayList<>();
-        room.walk()
+        List<Cage> walked = room.walk()
                 .filter(cage -> room.isLivedIn(cage))
                 .sorted(Comparator.comparingInt(this::turn))
-                .map(this::morning)
-                .forEach(tasks::add);
+                .toList();
+        List<Task> tasks = new ArrayList<>();
+        walked.stream().filter(cage -> !isApart(cage)).map(this::morning).forEach(tasks::add);
         tasks.addAll(looks);
+        walked.stream().filter(SittersList::isApart).map(this::morning).forEach(tasks::add);
         tasks.addAll(evening());
         return tasks;
     }
 
-    /** The walls first, then the flights, then birds that are kept apart, and last those left in peace. */
+    /**
+     * The walls first, then the flights, then the birds left in peace, and last those that are new or sick: no hand comes
+     * from them to the healthy ones.
+     */
     private int turn(Cage cage) {
-        if (isAlone(cage)) {
+        if (isApart(cage)) {
             return 3;
         }
-        return switch (cage.use()) {
-            case QUARANTINE, HOSPITAL -> 2;
-            case FLIGHT -> 1;
-            case BREEDING, STOCK, NURSERY, SHOW -> 0;
-        };
+        if (isAlone(cage)) {
+            return 2;
+        }
+        return cage.use() == Use.FLIGHT ? 1 : 0;
     }
 
     private boolean isAlone(Cage cage) {
@@ -204,9 +207,10 @@ final class SittersList {
         return how;
     }
 
-    /** Whether this is a day on which chicks are due a look, and the sitter may. */
+    /** Whether chicks are due a look that the sitter may take and has not taken yet. */
     private boolean isLookedInto(Cage cage) {
         return looks.stream()
+                .filter(Task::isOpen)
                 .anyMatch(look -> look.cage().filter(cage.name()::equals).isPresent());
     }
 
@@ -260,7 +264,14 @@ final class SittersList {
             eveningFood(cage).ifPresent(tasks::add);
             tasks.add(eveningLook(cage));
         });
+        tasks.sort(Comparator.comparing(this::isAtTheNewOrSick));
         return tasks;
+    }
+
+    /** Where hands go last. A row is only walked past, whoever lives in it. */
+    private boolean isAtTheNewOrSick(Task task) {
+        return task.row().isEmpty()
+                && task.cage().flatMap(room::cage).filter(SittersList::isApart).isPresent();
     }
 
     private Optional<Task> eveningFood(Cage cage) {

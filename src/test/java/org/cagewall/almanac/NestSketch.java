@@ -545,6 +545,7 @@ public final class NestSketch {
                         mostChicks,
                         mostRounds,
                         initial.restMonths(),
+                        initial.leastSpace(),
                         timetable,
                         initial.rings()),
                 List.of(),

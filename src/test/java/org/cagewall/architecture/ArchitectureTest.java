@@ -66,7 +66,7 @@ class ArchitectureTest {
 
     private static final List<Library> LIBRARIES = List.of(
             library("SQL and Derby")
-                    .of("java.sql..", "javax.sql..", "org.apache.derby..", "org.jdbi..", "org.flywaydb..")
+                    .of("java.sql..", "javax.sql..", "org.apache.derby..", "org.flywaydb..")
                     .onlyIn("store")
                     .because("Derby is retired: on the day it is replaced one package changes"),
             library("Swing")

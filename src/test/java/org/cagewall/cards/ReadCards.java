@@ -5,7 +5,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
@@ -16,11 +18,14 @@ import org.cagewall.paper.Sheet;
  * Reads cards as strangers would: pages rendered by pdftoppm (Poppler), each card cut out where the sheet says, its
  * symbol read by zbarimg (ZBar). Neither program knows anything of this one.
  */
-final class ReadCards {
+public final class ReadCards {
 
     private final Path folder;
     private final Sheet sheet;
     private final int dpi;
+
+    /** The page that was read last, by its number: reading one takes longer than all its cards. */
+    private final Map<Integer, BufferedImage> last = new HashMap<>();
 
     private ReadCards(Path folder, Sheet sheet, int dpi) {
         this.folder = folder;
@@ -29,7 +34,8 @@ final class ReadCards {
     }
 
     /** The pages of this PDF, rendered into the folder. */
-    static ReadCards rendered(Path folder, byte[] pdf, Sheet sheet, int dpi) throws IOException, InterruptedException {
+    public static ReadCards rendered(Path folder, byte[] pdf, Sheet sheet, int dpi)
+            throws IOException, InterruptedException {
         OutsidePrograms.need("pdftoppm", "zbarimg");
         Files.write(folder.resolve("cards.pdf"), pdf);
         OutsidePrograms.run(folder, List.of("pdftoppm", "-r", "" + dpi, "-png", "cards.pdf", "page"));
@@ -37,7 +43,7 @@ final class ReadCards {
     }
 
     /** What stands in the upper right symbol of each card, in the order in which cards are laid on sheets. */
-    List<String> texts(int count) throws IOException, InterruptedException {
+    public List<String> texts(int count) throws IOException, InterruptedException {
         return textsAt(IntStream.range(0, count).boxed().toList());
     }
 
@@ -53,6 +59,35 @@ final class ReadCards {
         return OutsidePrograms.symbols(folder, files);
     }
 
+    /** A picture of the whole card in this place, counted through all sheets. */
+    public Path card(int place) throws IOException {
+        Box card = sheet.place(place % sheet.cards());
+        return picture("whole-%03d".formatted(place), part(page(place / sheet.cards() + 1), card, dpi));
+    }
+
+    /** The words on the card in this place as pdftotext (Poppler) finds them, in lines. */
+    public String words(int place) throws IOException, InterruptedException {
+        OutsidePrograms.need("pdftotext");
+        Box card = sheet.place(place % sheet.cards());
+        List<String> command = new ArrayList<>(List.of("pdftotext", "-layout", "-enc", "UTF-8", "-r", "" + dpi));
+        option(command, "-f", place / sheet.cards() + 1);
+        option(command, "-l", place / sheet.cards() + 1);
+        option(command, "-x", dots(card.left()));
+        option(command, "-y", dots(card.top()));
+        option(command, "-W", dots(card.width()));
+        option(command, "-H", dots(card.height()));
+        command.addAll(List.of("cards.pdf", "-"));
+        return String.join("\n", OutsidePrograms.run(folder, command));
+    }
+
+    private static void option(List<String> command, String name, int value) {
+        command.addAll(List.of(name, "" + value));
+    }
+
+    private int dots(double mm) {
+        return (int) (mm * dpi / 25.4);
+    }
+
     /** Writes a picture into the folder. */
     Path picture(String name, BufferedImage picture) throws IOException {
         Path file = folder.resolve(name + ".png");
@@ -60,8 +95,17 @@ final class ReadCards {
         return file;
     }
 
-    /** A rendered page, the first is 1; Poppler writes as many figures as the last page's number has. */
+    /** A rendered page, the first is 1. */
     BufferedImage page(int number) throws IOException {
+        if (!last.containsKey(number)) {
+            last.clear();
+            last.put(number, read(number));
+        }
+        return last.get(number);
+    }
+
+    /** Poppler writes as many figures as the last page's number has. */
+    private BufferedImage read(int number) throws IOException {
         Path file = Stream.of("page-%d.png", "page-%02d.png", "page-%03d.png")
                 .map(name -> folder.resolve(name.formatted(number)))
                 .filter(Files::exists)

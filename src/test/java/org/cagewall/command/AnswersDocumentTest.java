@@ -31,7 +31,7 @@ class AnswersDocumentTest {
         Cli cli = new Cli(folder.resolve("birds"));
         cli.run("demo");
         Map<String, Collection<String>> fields = new TreeMap<>();
-        for (String name : List.of("A1", "A2", "B6")) {
+        for (String name : List.of("A1", "A2", "A4", "B6")) {
             collect("show", json(cli.run("show", name, "--json")), fields);
         }
         collect("tasks", json(cli.run("tasks", "--json")), fields);

@@ -11,11 +11,23 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Optional;
 import java.util.Properties;
 import org.cagewall.command.Cli.Ran;
+import org.cagewall.deed.Line;
 import org.cagewall.deed.Lines;
+import org.cagewall.deed.Told;
+import org.cagewall.deed.VisitDeed;
+import org.cagewall.desk.DataFolder;
+import org.cagewall.desk.Desk;
+import org.cagewall.desk.Lanes;
+import org.cagewall.desk.Outcome;
+import org.cagewall.desk.TestDesk;
+import org.cagewall.room.Answer;
+import org.cagewall.room.How;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -51,6 +63,31 @@ class BackupCommandTest {
         assertThat(restored.run("show", "A1", "--json")).isEqualTo(cli.run("show", "A1", "--json"));
         restored.run("export", folder.resolve("again").toString());
         assertThat(folder.resolve("again/record.jsonl")).hasSameTextualContentAs(lines);
+    }
+
+    @Test
+    void aLongRestoreSaysHowFarItIsAfterEveryThousandEntries() {
+        recordChecks(1_000);
+        cli.run("backup", backup.toString());
+        Cli restored = new Cli(folder.resolve("restored"));
+
+        Ran ran = restored.run("restore", backup.toString());
+
+        assertThat(ran.code()).isZero();
+        assertThat(ran.err()).isEqualTo("cagewall: 1000 of 1013 entries are back.\n");
+        assertThat(ran.out()).isEqualTo("1013 entries restored to " + restored.data() + ".\n");
+    }
+
+    /** In one touch, which takes less long. */
+    private void recordChecks(int count) {
+        LocalDate day = LocalDate.parse(Cli.TODAY).minusDays(12);
+        Line check = new Line(
+                new VisitDeed.Check("A1", Answer.WELL, How.HAND, Optional.empty(), Optional.empty()),
+                Told.on(day, "Ines"));
+        try (Desk desk = Desk.open(DataFolder.open(cli.data()), Lanes.inline(), TestDesk.clocks())) {
+            desk.record(Collections.nCopies(count, check), outcome -> assertThat(outcome)
+                    .isInstanceOf(Outcome.Done.class));
+        }
     }
 
     @Test

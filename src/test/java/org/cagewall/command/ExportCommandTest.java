@@ -114,7 +114,7 @@ class ExportCommandTest {
 
     private Room everything(String name) {
         try (Desk desk = desk(name, TODAY)) {
-            return new AtDesk(desk).read(book -> book.everything(TODAY));
+            return new AtDesk(desk, why -> {}).read(book -> book.everything(TODAY));
         }
     }
 

@@ -62,7 +62,9 @@ class FullDiskIT {
         }
         assertThat(process.waitFor(60, TimeUnit.SECONDS)).isTrue();
         assertThat(process.exitValue()).isEqualTo(Main.FAILED);
-        assertThat(Files.readString(errors)).doesNotContain("Exception").doesNotContain("\tat ");
+        assertThat(Files.readString(errors))
+                .contains("MB are left on the disk that holds the record")
+                .hasLineCount(1);
     }
 
     @Test
@@ -75,6 +77,24 @@ class FullDiskIT {
 
         assertThat(process.waitFor()).isEqualTo(Main.REFUSED);
         assertThat(Files.readString(errors)).contains("the disk is full").hasLineCount(1);
+    }
+
+    @Test
+    void aBirdroomThatIsBegunOnAFullDiskSaysThatItIsFull() throws Exception {
+        Process process = inAShell("mount -t tmpfs -o size=1m tmpfs disk && " + java() + " record < /dev/null");
+
+        assertThat(process.waitFor()).isEqualTo(Main.REFUSED);
+        assertThat(Files.readString(errors)).contains("the disk is full").hasLineCount(1);
+    }
+
+    @Test
+    void aBirdroomThatIsOpenedOnAFullDiskIsNeverSaidToBeDamaged() throws Exception {
+        Process process = inAShell("mount -t tmpfs -o size=24m tmpfs disk && cp -r birds disk/"
+                + " && { cat /dev/zero > disk/filler 2>/dev/null; " + java() + " verify; }");
+
+        assertThat(process.waitFor()).isIn(Main.DONE, Main.REFUSED);
+        String said = Files.readString(errors);
+        assertThat(said.isEmpty() || said.contains("the disk is full")).as(said).isTrue();
     }
 
     private static String answer(Writer in, BufferedReader out, int line) throws IOException {
@@ -101,10 +121,18 @@ class FullDiskIT {
     }
 
     private Process onASmallDisk(int megabytes, String... command) throws IOException {
-        String java = Jar.java() + " -Xmx256m -XX:+UseSerialGC -cp '" + Jar.classPath() + "' " + Main.class.getName();
         String copy = command[0].equals("restore") ? "" : "cp -r birds disk/ && ";
-        String script = "mount -t tmpfs -o size=" + megabytes + "m tmpfs disk && " + copy + "exec " + java
-                + " --data disk/birds --today " + Cli.TODAY + " " + String.join(" ", command);
+        String script = "mount -t tmpfs -o size=" + megabytes + "m tmpfs disk && " + copy + "exec " + java() + " "
+                + String.join(" ", command);
+        return inAShell(script);
+    }
+
+    private static String java() {
+        return Jar.java() + " -Xmx256m -XX:+UseSerialGC -cp '" + Jar.classPath() + "' " + Main.class.getName()
+                + " --data disk/birds --today " + Cli.TODAY;
+    }
+
+    private Process inAShell(String script) throws IOException {
         return new ProcessBuilder(List.of("unshare", "-m", "sh", "-c", script))
                 .directory(home.toFile())
                 .redirectError(errors.toFile())

@@ -65,6 +65,19 @@ class LogTest {
     }
 
     @Test
+    void aLogThatCannotBeReadIsSaidAndTheReportIsMadeWithoutIt() throws IOException {
+        Cli cli = Cli.furnished(folder.resolve("birds"));
+        Path log = cli.data().resolve("log/cagewall.3.log");
+        Files.createSymbolicLink(log, folder.resolve("gone"));
+
+        Ran ran = cli.run("report", folder.resolve("report").toString());
+
+        assertThat(ran.code()).isZero();
+        assertThat(ran.err()).isEqualTo("cagewall: the log " + log + " cannot be read. The report is without it.\n");
+        assertThat(folder.resolve("report/cagewall.0.log")).exists();
+    }
+
+    @Test
     void aReportHoldsTheLogTheVersionsAndTheHeadAndNoContent() throws IOException {
         Cli cli = Cli.furnished(folder.resolve("birds"));
 

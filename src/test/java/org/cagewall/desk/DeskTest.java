@@ -155,7 +155,7 @@ class DeskTest {
 
         desk.close();
         DataFolder other = DataFolder.open(folder.resolve("other"));
-        Archive.restore(backup, other, clocks());
+        Archive.restore(backup, other, clocks(), (entries, ofAll) -> {});
         desk = Desk.open(other, Lanes.inline(), clocks());
 
         assertThat(desk.room()).isEqualTo(room);

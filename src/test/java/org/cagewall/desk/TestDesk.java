@@ -14,7 +14,9 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.cagewall.deed.Line;
 import org.cagewall.deed.Lines;
@@ -41,6 +43,12 @@ public final class TestDesk {
 
     private static Desk open(Path folder) {
         return Desk.open(DataFolder.open(folder), Lanes.inline(), clocks());
+    }
+
+    /** The furnished birdroom on a disk that has so many bytes left. */
+    public static Desk furnishedOnADiskWith(Path folder, Supplier<OptionalLong> free) {
+        FURNISHED.copyTo(folder);
+        return Desk.open(DataFolder.open(folder), Lanes.inline(), clocks(), free);
     }
 
     /** A small birdroom: two walls, a few pairs, a flight, an owner and a sitter. */

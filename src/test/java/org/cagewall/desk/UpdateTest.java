@@ -31,7 +31,8 @@ class UpdateTest {
         }
 
         DataFolder other = DataFolder.open(home.resolve("other"));
-        assertThat(Archive.restore(backup(folder), other, TestDesk.clocks()).entries())
+        assertThat(Archive.restore(backup(folder), other, TestDesk.clocks(), (entries, ofAll) -> {})
+                        .entries())
                 .isEqualTo(head.entries());
         try (Desk desk = Desk.open(other, Lanes.inline(), TestDesk.clocks())) {
             assertThat(head(desk)).isEqualTo(head);

@@ -220,6 +220,8 @@ class PackTest {
                                 Message.of("pack.watch-different", "B3"),
                                 Message.of("pack.left", 60),
                                 Message.of("pack.watch-chicks", "B3"),
+                                Message.of("pack.watch-chicks-look-in", "B3"),
+                                Message.of("pack.watch-eggs-look-in", "B3"),
                                 Message.of("pack.watch-eggs", "B3"),
                                 Message.of("pack.watch-young", "B3"),
                                 Message.of("pack.watch-none")))
@@ -280,6 +282,7 @@ class PackTest {
         Files.write(pictures.resolve(name + ".pdf"), pdf);
         OutsidePrograms.need("pdftoppm");
         Files.write(folder.resolve(name + ".pdf"), pdf);
+        OutsidePrograms.requireSound(folder, folder.resolve(name + ".pdf"));
         OutsidePrograms.run(folder, List.of("pdftoppm", "-r", "60", "-png", name + ".pdf", name));
         try (PDDocument document = Loader.loadPDF(pdf);
                 Stream<Path> all = Files.list(folder)) {

@@ -197,6 +197,38 @@ class ReadyTest {
     }
 
     @Test
+    void whileSheIsAwayNothingSpeaksOfGoingOrAsksToShowAnything() {
+        planned();
+        chickHatched("2026-04-13");
+        book = book.on(LocalDate.of(2026, 4, 22));
+        book.tell("{\"deed\":\"bird-moved\",\"bird\":\"HB 24-006\",\"to\":\"B2\",\"by\":\"Ines\"}");
+
+        assertThat(ready().lines().stream().map(line -> WORDS.say(line.text()))).allSatisfy(text -> assertThat(text)
+                .doesNotContainIgnoringCase("you go")
+                .doesNotContain("Show ", "too late", "look on", "Look whether"));
+        assertThat(said(Matter.FLIGHT)).startsWith("In B2, for less than 3 days. Ask Tomas");
+        assertThat(said(Matter.NESTS)).startsWith("Not clear: A1.");
+        assertThat(state(Matter.ROUND)).isEqualTo(State.NOT_NEEDED);
+        assertThat(WORDS.say("handover.ready-away", 2L, 17)).isEqualTo("2 of 17 still to see to");
+    }
+
+    @Test
+    void whileSheIsAwayTheNextDaysAwayAreNotRemindedOf() {
+        planned();
+        book.tell("{\"deed\":\"away-planned\",\"from\":\"2026-04-30\",\"to\":\"2026-05-03\",\"sitter\":\"Tomas\","
+                + "\"by\":\"Ines\"}");
+
+        assertThat(reminded(LocalDate.of(2026, 4, 27))).isEmpty();
+        assertThat(reminded(LocalDate.of(2026, 4, 29))).hasSize(1);
+    }
+
+    private List<Task> reminded(LocalDate day) {
+        return DailyList.of(book.desk().room(), day, Audience.OWNER).stream()
+                .filter(task -> task.kind() == Kind.AWAY)
+                .toList();
+    }
+
+    @Test
     void whatTheCagesAreGivenIsSetForEachOrNamed() {
         planned();
         assertThat(said(Matter.ROUTINES)).isEqualTo("Not set for A1, A3, B1, B2, B3: seed and water only.");
@@ -256,6 +288,27 @@ class ReadyTest {
                         LocalDate.of(2026, 4, 26),
                         LocalDate.of(2026, 4, 28));
         assertThat(rehearsed(LocalDate.of(2026, 4, 24))).noneMatch(Task::late);
+    }
+
+    @Test
+    void whereTheSitterMayLookInThePackNeverSaysThatTheBoxStaysShutAllTheTime() {
+        planned();
+        chickHatched("2026-04-13");
+        book.tell("{\"deed\":\"routine-set\",\"cage\":\"A1\",\"feed\":[],\"allowed\":[],\"by\":\"Ines\"}");
+        assertThat(packSaysOf("A1")).contains("A1: chicks. Leave the box shut. Do both old birds eat?");
+
+        book.tell("{\"deed\":\"routine-set\",\"cage\":\"A1\",\"feed\":[],\"allowed\":[\"look-in\"],\"by\":\"Ines\"}");
+
+        assertThat(packSaysOf("A1"))
+                .contains("A1: chicks. Look in the box on the days that say so. Do both old birds eat?");
+    }
+
+    private List<String> packSaysOf(String cage) {
+        Room room = book.desk().room();
+        return Pack.of(room, book.desk().today(), room.absences().get(0)).door().watch().stream()
+                .map(WORDS::say)
+                .filter(said -> said.startsWith(cage))
+                .toList();
     }
 
     private List<Task> rehearsed(LocalDate day) {

@@ -54,7 +54,19 @@ class StripTest {
                 {"deed":"bird-moved","bird":"HB 24-006","to":"A3","sure":true,"on":"2026-04-09","by":"Ines"}
                 """).on(BACK);
 
-        assertThat(drawn(strip())).contains("B1 ... | B2 ---");
+        assertThat(drawn(strip())).contains("B1 eee | B2 ---");
+        assertThat(strip().rows().stream().filter(Strip.Row::isEmpty))
+                .extracting(Strip.Row::cage)
+                .contains("B1");
+    }
+
+    @Test
+    void aCageWhoseBirdDiedMeanwhileIsMissedUntilThenAndKeepsItsRow() {
+        book = book.on(BACK).tell("""
+                {"deed":"bird-left","bird":"HB 24-006","how":"died","on":"2026-04-11","by":"Tomas"}
+                """);
+
+        assertThat(drawn(strip())).contains("B1 --e");
     }
 
     @Test
@@ -105,7 +117,7 @@ class StripTest {
                 {"deed":"cage-added","cage":"E2","wall":"East wall","row":1,"column":2,"use":"hospital","by":"Ines"}
                 """);
 
-        assertThat(drawn(strip())).endsWith("E1 .-- | E2 ...");
+        assertThat(drawn(strip())).endsWith("E1 .-- | E2 eee");
         assertThat(review().unvisited()).noneMatch(each -> each.cage().equals("E2"));
     }
 
@@ -140,6 +152,7 @@ class StripTest {
             case NOBODY -> "-";
             case LEFT_ALONE -> "a";
             case NOT_EXPECTED -> ".";
+            case EMPTY -> "e";
         };
     }
 }

@@ -80,6 +80,18 @@ class WaysOutTest {
                         .endsWith(WayOut.Way.LATER, WayOut.Way.KEEPER, WayOut.Way.SITTER));
     }
 
+    @Test
+    void whoeverHasGoneIsNotToldToGoLater() {
+        NestSketch sketch = new NestSketch();
+        sketch.home("A1", day(0)).box(BoxStep.ON, day(2)).round().egg(day(28));
+        sketch.away(day(29), day(45));
+
+        assertThat(ahead(sketch.room(), day(40), Policy.WEANED).nests().get(0).waysOut())
+                .extracting(WayOut::way)
+                .doesNotContain(WayOut.Way.LATER)
+                .endsWith(WayOut.Way.KEEPER, WayOut.Way.SITTER);
+    }
+
     private static List<String> named(WayOut way) {
         return way.words().args().size() < 2
                 ? List.of()

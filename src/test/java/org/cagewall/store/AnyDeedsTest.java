@@ -17,7 +17,6 @@ import org.cagewall.deed.Standing;
 import org.cagewall.deed.Subject;
 import org.cagewall.deed.Told;
 import org.cagewall.room.Room;
-import org.jdbi.v3.core.Jdbi;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -40,7 +39,7 @@ class AnyDeedsTest extends InMemory {
         runOfDeeds(
                 seed,
                 line -> useDatabase(
-                        handle -> assertThat(Standing.problems(room(), new PastRegister(handle), everything(room())))
+                        session -> assertThat(Standing.problems(room(), new PastRegister(session), everything(room())))
                                 .as(Lines.write(line))
                                 .isEmpty()));
     }
@@ -87,7 +86,7 @@ class AnyDeedsTest extends InMemory {
         });
         String other = newRecord();
         try (Store restored = Store.at(other)) {
-            restored.restore(lines, TODAY.plusYears(1));
+            restored.restore(lines, TODAY.plusYears(1), entries -> {});
 
             assertThat(restored.room(TODAY)).isEqualTo(room());
             assertThat(origin(restored)).isEqualTo(origin(store()));
@@ -165,8 +164,7 @@ class AnyDeedsTest extends InMemory {
 
     private static List<Row<? extends Fact>> facts(String url) {
         List<Row<? extends Fact>> all = new ArrayList<>();
-        Jdbi jdbi = Database.jdbi(url);
-        jdbi.useHandle(handle -> FactTables.KINDS.forEach(kind -> all.addAll(FactTables.all(handle, kind))));
+        Session.use(url, session -> FactTables.KINDS.forEach(kind -> all.addAll(FactTables.all(session, kind))));
         return all;
     }
 }

@@ -14,8 +14,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.jdbi.v3.core.Handle;
-import org.jdbi.v3.core.JdbiException;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
@@ -29,7 +27,7 @@ class ConstraintsTest extends InMemory {
 
     @Test
     void everyConstraintHasANameOfOurs() {
-        useDatabase(handle -> assertThat(constraints(handle))
+        useDatabase(session -> assertThat(constraints(session))
                 .hasSizeGreaterThan(100)
                 .extracting(Constraint::name)
                 .allMatch(name -> name.matches("(PK|UQ|FK|CK)_[A-Z_]+")));
@@ -37,7 +35,7 @@ class ConstraintsTest extends InMemory {
 
     @Test
     void everyConstraintHasASentence() {
-        useDatabase(handle -> constraints(handle)
+        useDatabase(session -> constraints(session)
                 .forEach(constraint -> assertThat(WORDS.knows("store." + Constraints.key(constraint.name())))
                         .as("store." + Constraints.key(constraint.name()))
                         .isTrue()));
@@ -46,20 +44,19 @@ class ConstraintsTest extends InMemory {
     @TestFactory
     Stream<DynamicTest> whoBreaksAConstraintHearsItsSentence() {
         List<Constraint> all = new ArrayList<>();
-        useDatabase(handle -> all.addAll(constraints(handle)));
+        useDatabase(session -> all.addAll(constraints(session)));
         Samples samples = new Samples(all);
         return all.stream()
                 .map(constraint -> dynamicTest(
                         constraint.name(),
-                        () -> useDatabase(handle -> handle.useTransaction(breaking -> {
+                        () -> tryInDatabase(breaking -> {
                             layGround(breaking, samples, constraint.table());
                             assertThatItsSentenceIsHeard(breaking, constraint, samples);
-                            breaking.rollback();
-                        }))));
+                        })));
     }
 
-    private static void assertThatItsSentenceIsHeard(Handle handle, Constraint constraint, Samples samples) {
-        JdbiException broken = catchThrowableOfType(JdbiException.class, () -> constraint.breakIn(handle, samples));
+    private static void assertThatItsSentenceIsHeard(Session session, Constraint constraint, Samples samples) {
+        SqlProblem broken = catchThrowableOfType(SqlProblem.class, () -> constraint.breakIn(session, samples));
         assertThat(broken).as("nothing stopped it").isNotNull();
         assertThat(broken.getCause()).isInstanceOf(SQLIntegrityConstraintViolationException.class);
         String said = broken.getCause().getMessage();
@@ -68,30 +65,30 @@ class ConstraintsTest extends InMemory {
     }
 
     /** Entries 1 to 4, and with the number 1 one of everything that others lean on. */
-    private static void layGround(Handle handle, Samples samples, String broken) {
+    private static void layGround(Session session, Samples samples, String broken) {
         for (int entry = 1; entry <= 4; entry++) {
-            handle.execute(
+            session.write(
                     "INSERT INTO entry (number, touch, recorded, person, deed, day, line, digest)"
                             + " VALUES (?, 1, '2026-04-14T08:00:00Z', 'Ines', 'noted', '2026-04-14', '{}', '0')",
                     entry);
         }
         for (String table : List.of("wall", "person", "cage", "bird", "pairing", "round", "absence")) {
-            insert(handle, table, samples.row(handle, table, 1));
+            insert(session, table, samples.row(session, table, 1));
         }
         for (int egg = 1; egg <= 4; egg++) {
             for (String table : List.of("egg", "hatching", "ringing")) {
                 if (table.equals(broken)) {
                     break;
                 }
-                Map<String, String> row = samples.row(handle, table, egg);
+                Map<String, String> row = samples.row(session, table, egg);
                 row.put("mark", Samples.groundEgg(egg));
-                insert(handle, table, row);
+                insert(session, table, row);
             }
         }
     }
 
-    private static void insert(Handle handle, String table, Map<String, String> row) {
-        handle.execute("INSERT INTO " + table + " (" + String.join(", ", row.keySet()) + ") VALUES ("
+    private static void insert(Session session, String table, Map<String, String> row) {
+        session.write("INSERT INTO " + table + " (" + String.join(", ", row.keySet()) + ") VALUES ("
                 + String.join(", ", row.values()) + ")");
     }
 
@@ -102,25 +99,25 @@ class ConstraintsTest extends InMemory {
      */
     private record Constraint(String name, String type, String table, List<String> columns) {
 
-        void breakIn(Handle handle, Samples samples) {
+        void breakIn(Session session, Samples samples) {
             if (type.equals("C")) {
-                handle.execute(Optional.ofNullable(BROKEN_CHECKS.get(name)).orElseThrow());
+                session.write(Optional.ofNullable(BROKEN_CHECKS.get(name)).orElseThrow());
             } else if (type.equals("F")) {
-                Map<String, String> row = samples.row(handle, table, 3);
+                Map<String, String> row = samples.row(session, table, 3);
                 if (columns.contains("mark")) {
                     row.put("mark", "'none'");
                 } else {
                     columns.forEach(column -> row.put(column, "999"));
                 }
-                insert(handle, table, row);
+                insert(session, table, row);
             } else if (table.equals("head")) {
-                handle.execute("INSERT INTO head SELECT * FROM head");
+                session.write("INSERT INTO head SELECT * FROM head");
             } else {
-                Map<String, String> first = samples.row(handle, table, 3);
-                Map<String, String> second = samples.row(handle, table, 4);
+                Map<String, String> first = samples.row(session, table, 3);
+                Map<String, String> second = samples.row(session, table, 4);
                 columns.forEach(column -> second.put(column, first.get(column)));
-                insert(handle, table, first);
-                insert(handle, table, second);
+                insert(session, table, first);
+                insert(session, table, second);
             }
         }
     }
@@ -128,13 +125,13 @@ class ConstraintsTest extends InMemory {
     /** Rows of a table that keep every rule and differ in everything but what they lean on. */
     private record Samples(List<Constraint> constraints) {
 
-        Map<String, String> row(Handle handle, String table, int which) {
+        Map<String, String> row(Session session, String table, int which) {
             Map<String, String> row = new LinkedHashMap<>();
             List<String> foreign = constraints.stream()
                     .filter(each -> each.table().equals(table) && each.type().equals("F"))
                     .flatMap(each -> each.columns().stream())
                     .toList();
-            columnsOf(handle, table)
+            columnsOf(session, table)
                     .forEach((column, type) ->
                             row.put(column, value(table, column, type, foreign.contains(column), which)));
             return row;
@@ -167,22 +164,22 @@ class ConstraintsTest extends InMemory {
         }
     }
 
-    private static List<Constraint> constraints(Handle handle) {
-        return handle
-                .select("SELECT c.constraintname, c.type, t.tablename, CAST(g.descriptor AS VARCHAR(200))"
-                        + " FROM sys.sysconstraints c JOIN sys.systables t ON t.tableid = c.tableid"
-                        + " LEFT JOIN sys.syskeys k ON k.constraintid = c.constraintid"
-                        + " LEFT JOIN sys.sysforeignkeys f ON f.constraintid = c.constraintid"
-                        + " LEFT JOIN sys.sysconglomerates g ON g.tableid = c.tableid"
-                        + " AND g.conglomerateid = COALESCE(k.conglomerateid, f.conglomerateid)"
-                        + " WHERE t.tablename <> 'schema_history' ORDER BY c.constraintname")
-                .map((rows, context) -> constraint(
-                        handle,
-                        rows.getString(1),
-                        rows.getString(2),
-                        lower(rows.getString(3)),
-                        Optional.ofNullable(rows.getString(4))))
-                .list()
+    private static List<Constraint> constraints(Session session) {
+        return session
+                .select(
+                        "SELECT c.constraintname, c.type, t.tablename, CAST(g.descriptor AS VARCHAR(200))"
+                                + " FROM sys.sysconstraints c JOIN sys.systables t ON t.tableid = c.tableid"
+                                + " LEFT JOIN sys.syskeys k ON k.constraintid = c.constraintid"
+                                + " LEFT JOIN sys.sysforeignkeys f ON f.constraintid = c.constraintid"
+                                + " LEFT JOIN sys.sysconglomerates g ON g.tableid = c.tableid"
+                                + " AND g.conglomerateid = COALESCE(k.conglomerateid, f.conglomerateid)"
+                                + " WHERE t.tablename <> 'schema_history' ORDER BY c.constraintname",
+                        rows -> constraint(
+                                session,
+                                rows.getString(1),
+                                rows.getString(2),
+                                lower(rows.getString(3)),
+                                Optional.ofNullable(rows.getString(4))))
                 .stream()
                 .collect(Collectors.toMap(Constraint::name, each -> each, (one, same) -> one, LinkedHashMap::new))
                 .values()
@@ -191,28 +188,28 @@ class ConstraintsTest extends InMemory {
     }
 
     private static Constraint constraint(
-            Handle handle, String name, String type, String table, Optional<String> index) {
-        List<String> columns = index.map(it -> named(handle, table, it)).orElse(List.of());
+            Session session, String name, String type, String table, Optional<String> index) {
+        List<String> columns = index.map(it -> named(session, table, it)).orElse(List.of());
         return new Constraint(name, type, table, columns);
     }
 
     /** The columns that an index is on, from what the catalogue says of it: {@code UNIQUE BTREE (1, 2)}. */
-    private static List<String> named(Handle handle, String table, String index) {
-        List<String> columns = List.copyOf(columnsOf(handle, table).keySet());
+    private static List<String> named(Session session, String table, String index) {
+        List<String> columns = List.copyOf(columnsOf(session, table).keySet());
         String numbers = index.substring(index.lastIndexOf('(') + 1, index.lastIndexOf(')'));
         return Arrays.stream(numbers.split(","))
                 .map(number -> columns.get(Integer.parseInt(number.strip()) - 1))
                 .toList();
     }
 
-    private static Map<String, String> columnsOf(Handle handle, String table) {
+    private static Map<String, String> columnsOf(Session session, String table) {
         Map<String, String> columns = new LinkedHashMap<>();
-        handle.select(
+        session.select(
                         "SELECT c.columnname, CAST(c.columndatatype AS VARCHAR(100)) FROM sys.syscolumns c"
                                 + " JOIN sys.systables t ON t.tableid = c.referenceid"
                                 + " WHERE t.tablename = ? ORDER BY c.columnnumber",
+                        rows -> List.of(lower(rows.getString(1)), rows.getString(2)),
                         table.toUpperCase(Locale.ROOT))
-                .map((rows, context) -> List.of(lower(rows.getString(1)), rows.getString(2)))
                 .forEach(column -> columns.put(column.get(0), column.get(1)));
         return columns;
     }

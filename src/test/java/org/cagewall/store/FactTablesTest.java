@@ -20,7 +20,6 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import org.cagewall.deed.Fact;
 import org.cagewall.room.EggPlace;
-import org.jdbi.v3.core.Handle;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
@@ -42,23 +41,23 @@ class FactTablesTest extends InMemory {
         return FactTables.KINDS.stream()
                 .map(kind -> dynamicTest(
                         kind.getSimpleName(),
-                        () -> useDatabase(handle -> assertThat(columns(handle, FactTables.tableName(kind)))
+                        () -> useDatabase(session -> assertThat(columns(session, FactTables.tableName(kind)))
                                 .isEqualTo(expected(kind)))));
     }
 
     @Test
     void kindsStandAfterThoseThatTheyLeanOn() {
-        useDatabase(handle -> {
+        useDatabase(session -> {
             List<String> tables =
                     FactTables.KINDS.stream().map(FactTables::tableName).toList();
-            handle
-                    .select("SELECT t.tablename, r.tablename FROM sys.sysconstraints c"
-                            + " JOIN sys.sysforeignkeys f ON f.constraintid = c.constraintid"
-                            + " JOIN sys.systables t ON t.tableid = c.tableid"
-                            + " JOIN sys.sysconstraints k ON k.constraintid = f.keyconstraintid"
-                            + " JOIN sys.systables r ON r.tableid = k.tableid")
-                    .map((rows, context) -> List.of(lower(rows.getString(1)), lower(rows.getString(2))))
-                    .list()
+            session
+                    .select(
+                            "SELECT t.tablename, r.tablename FROM sys.sysconstraints c"
+                                    + " JOIN sys.sysforeignkeys f ON f.constraintid = c.constraintid"
+                                    + " JOIN sys.systables t ON t.tableid = c.tableid"
+                                    + " JOIN sys.sysconstraints k ON k.constraintid = f.keyconstraintid"
+                                    + " JOIN sys.systables r ON r.tableid = k.tableid",
+                            rows -> List.of(lower(rows.getString(1)), lower(rows.getString(2))))
                     .stream()
                     .filter(pair -> tables.containsAll(pair))
                     .forEach(pair -> assertThat(tables.indexOf(pair.get(1)))
@@ -69,8 +68,8 @@ class FactTablesTest extends InMemory {
 
     @Test
     void everyColumnThatNamesAnEntryIsAForeignKey() {
-        useDatabase(handle -> FactTables.KINDS.forEach(kind -> FactTables.leaningColumns(kind)
-                .forEach(column -> assertThat(isForeign(handle, FactTables.tableName(kind), column))
+        useDatabase(session -> FactTables.KINDS.forEach(kind -> FactTables.leaningColumns(kind)
+                .forEach(column -> assertThat(isForeign(session, FactTables.tableName(kind), column))
                         .as("%s.%s", FactTables.tableName(kind), column)
                         .isTrue())));
     }
@@ -85,8 +84,8 @@ class FactTablesTest extends InMemory {
     }
 
     private <F extends Fact> void assertThatItReadsBack(Class<F> kind, boolean full) {
-        useDatabase(handle -> handle.useTransaction(writing -> {
-            writing.execute("INSERT INTO entry (number, touch, recorded, person, deed, day, line, digest)"
+        tryInDatabase(writing -> {
+            writing.write("INSERT INTO entry (number, touch, recorded, person, deed, day, line, digest)"
                     + " VALUES (1, 1, '2026-04-14T08:00:00Z', 'Ines', 'noted', '2026-04-14', '{}', '0'),"
                     + " (2, 2, '2026-04-14T08:00:00Z', 'Ines', 'noted', '2026-04-14', '{}', '0')");
             makeWhatItLeansOn(writing, kind);
@@ -94,12 +93,11 @@ class FactTablesTest extends InMemory {
             FactTables.insert(writing, 1, LocalDate.of(1969, 12, 31), List.of(fact));
             assertThat(FactTables.select(writing, kind, "n = 0 AND day = ?", LocalDate.of(1969, 12, 31)))
                     .containsExactly(new Row<>(1, LocalDate.of(1969, 12, 31), fact));
-            writing.rollback();
-        }));
+        });
     }
 
     /** Rows of entry 2 for all that a fact may lean on. */
-    private static void makeWhatItLeansOn(Handle handle, Class<? extends Fact> kind) {
+    private static void makeWhatItLeansOn(Session session, Class<? extends Fact> kind) {
         List<Fact> ground = List.of(
                 new Fact.Wall("West wall", 2, 2),
                 new Fact.Person("Mara"),
@@ -114,8 +112,8 @@ class FactTablesTest extends InMemory {
                 new Fact.Pairing(2, 2, 2, "900", false),
                 new Fact.Round(2, 900),
                 new Fact.Absence());
-        FactTables.insert(handle, 2, TODAY, ground);
-        FactTables.insert(handle, 2, TODAY, young(kind));
+        FactTables.insert(session, 2, TODAY, ground);
+        FactTables.insert(session, 2, TODAY, young(kind));
     }
 
     /** Eggs under the marks of the samples, each with a chick and its ring, but nothing of the kind itself. */
@@ -196,56 +194,50 @@ class FactTablesTest extends InMemory {
     }
 
     /** The table's columns in their order: name, type without its width, and whether it must be there. */
-    private static List<String> columns(Handle handle, String table) {
-        return handle.select(
-                        "SELECT c.columnname, CAST(c.columndatatype AS VARCHAR(100)) FROM sys.syscolumns c"
-                                + " JOIN sys.systables t ON t.tableid = c.referenceid"
-                                + " WHERE t.tablename = ? ORDER BY c.columnnumber",
-                        table.toUpperCase(Locale.ROOT))
-                .map((rows, context) ->
-                        lower(rows.getString(1)) + " " + rows.getString(2).replaceAll("\\(.*?\\)", ""))
-                .list();
+    private static List<String> columns(Session session, String table) {
+        return session.select(
+                "SELECT c.columnname, CAST(c.columndatatype AS VARCHAR(100)) FROM sys.syscolumns c"
+                        + " JOIN sys.systables t ON t.tableid = c.referenceid"
+                        + " WHERE t.tablename = ? ORDER BY c.columnnumber",
+                rows -> lower(rows.getString(1)) + " " + rows.getString(2).replaceAll("\\(.*?\\)", ""),
+                table.toUpperCase(Locale.ROOT));
     }
 
     @Test
     void everyColumnOfTextHoldsANameOfTheLongest() {
-        useDatabase(handle -> FactTables.KINDS.forEach(kind -> Arrays.stream(kind.getRecordComponents())
+        useDatabase(session -> FactTables.KINDS.forEach(kind -> Arrays.stream(kind.getRecordComponents())
                 .filter(component -> component.getGenericType().getTypeName().contains("java.lang.String"))
-                .forEach(component -> assertThat(width(handle, kind, component))
+                .forEach(component -> assertThat(width(session, kind, component))
                         .as("%s.%s", kind.getSimpleName(), component.getName())
                         .isGreaterThanOrEqualTo(NAME_WIDTH))));
     }
 
-    private static int width(Handle handle, Class<? extends Fact> kind, RecordComponent component) {
-        String type = handle.select(
+    private static int width(Session session, Class<? extends Fact> kind, RecordComponent component) {
+        String type = session.texts(
                         "SELECT CAST(c.columndatatype AS VARCHAR(100)) FROM sys.syscolumns c"
                                 + " JOIN sys.systables t ON t.tableid = c.referenceid"
                                 + " WHERE t.tablename = ? AND c.columnname = ?",
                         FactTables.tableName(kind).toUpperCase(Locale.ROOT),
                         snake(component.getName()).toUpperCase(Locale.ROOT))
-                .mapTo(String.class)
-                .one();
+                .get(0);
         return Integer.parseInt(type.replaceAll("\\D", ""));
     }
 
-    private static boolean isForeign(Handle handle, String table, String column) {
-        String descriptor = handle.select(
+    private static boolean isForeign(Session session, String table, String column) {
+        String descriptor = session.texts(
                         "SELECT c.columnnumber FROM sys.syscolumns c JOIN sys.systables t ON t.tableid = c.referenceid"
                                 + " WHERE t.tablename = ? AND c.columnname = ?",
                         table.toUpperCase(Locale.ROOT),
                         column.toUpperCase(Locale.ROOT))
-                .mapTo(String.class)
-                .one();
-        return handle
-                .select(
+                .get(0);
+        return session
+                .texts(
                         "SELECT CAST(g.descriptor AS VARCHAR(200)) FROM sys.sysforeignkeys f"
                                 + " JOIN sys.sysconstraints c ON c.constraintid = f.constraintid"
                                 + " JOIN sys.systables t ON t.tableid = c.tableid"
                                 + " JOIN sys.sysconglomerates g ON g.conglomerateid = f.conglomerateid"
                                 + " WHERE t.tablename = ?",
                         table.toUpperCase(Locale.ROOT))
-                .mapTo(String.class)
-                .list()
                 .stream()
                 .anyMatch(index -> index.matches(".*\\((.*, )?" + descriptor + "(, .*)?\\).*"));
     }

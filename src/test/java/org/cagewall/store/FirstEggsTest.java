@@ -83,11 +83,11 @@ class FirstEggsTest extends InMemory {
     @Test
     void whatWasToldBeforeGuessesWereKeptIsFoundInItsLine() {
         guessAtTheSecondPair();
-        useDatabase(handle -> {
-            handle.execute("UPDATE box SET about = FALSE");
-            handle.execute("UPDATE pairing SET about = FALSE");
+        useDatabase(session -> {
+            session.write("UPDATE box SET about = FALSE");
+            session.write("UPDATE pairing SET about = FALSE");
             assertThat(roomReadAnew()).isNotEqualTo(room());
-            updatesOf("V3__guesses.sql").forEach(handle::execute);
+            updatesOf("V3__guesses.sql").forEach(session::write);
         });
 
         assertThat(roomReadAnew()).isEqualTo(room());

@@ -42,7 +42,8 @@ class FirstSchemaTest {
             Fact.Dummies.class,
             Fact.NestLook.class,
             Fact.SplitRing.class,
-            Fact.PhoneCall.class);
+            Fact.PhoneCall.class,
+            Fact.AgreementEnd.class);
 
     @TempDir
     Path folder;
@@ -77,7 +78,7 @@ class FirstSchemaTest {
         });
         String other = InMemory.newRecord();
         try (Store told = Store.at(other)) {
-            told.restore(lines, FirstSchema.TODAY);
+            told.restore(lines, FirstSchema.TODAY, entries -> {});
 
             // Calls stand in the log alone: nothing could be agreed by touch then that would hold on.
             assertThat(store.room(FirstSchema.TODAY))
@@ -90,9 +91,9 @@ class FirstSchemaTest {
 
     @Test
     void itHoldsEveryKindOfFactThatTheFirstVersionTook() {
-        Database.jdbi(Database.url(folder.resolve("room"))).useHandle(handle -> FactTables.KINDS.stream()
+        Session.use(Database.url(folder.resolve("room")), session -> FactTables.KINDS.stream()
                 .filter(kind -> !SINCE.contains(kind))
-                .forEach(kind -> assertThat(FactTables.all(handle, kind))
+                .forEach(kind -> assertThat(FactTables.all(session, kind))
                         .as(kind.getSimpleName())
                         .isNotEmpty()));
     }

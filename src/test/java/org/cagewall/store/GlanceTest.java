@@ -99,7 +99,7 @@ class GlanceTest extends InMemory {
 
     private RoomReader.Head head() {
         RoomReader.Head[] head = new RoomReader.Head[1];
-        useDatabase(handle -> head[0] = new RoomReader(handle).head());
+        useDatabase(session -> head[0] = new RoomReader(session).head());
         return head[0];
     }
 

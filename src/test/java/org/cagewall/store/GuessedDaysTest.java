@@ -94,11 +94,11 @@ class GuessedDaysTest extends InMemory {
 
     @Test
     void whatWasToldBeforeGuessesWereKeptIsFoundInItsLine() {
-        useDatabase(handle -> {
+        useDatabase(session -> {
             Stream.of("sitting", "ringing", "box_trip", "weaning")
-                    .forEach(table -> handle.execute("UPDATE " + table + " SET about = FALSE"));
+                    .forEach(table -> session.write("UPDATE " + table + " SET about = FALSE"));
             assertThat(roomReadAnew()).isNotEqualTo(room());
-            updatesOf("V4__more_guesses.sql").forEach(handle::execute);
+            updatesOf("V4__more_guesses.sql").forEach(session::write);
         });
 
         assertThat(roomReadAnew()).isEqualTo(room());

@@ -1,6 +1,7 @@
 package org.cagewall.store;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -25,8 +26,6 @@ import org.cagewall.room.Cage;
 import org.cagewall.room.LogEntry;
 import org.cagewall.room.Room;
 import org.cagewall.text.Words;
-import org.jdbi.v3.core.Handle;
-import org.jdbi.v3.core.Jdbi;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 
@@ -133,9 +132,22 @@ public abstract class InMemory {
     }
 
     /** Opens the database beside the store, to see what stands in it or to break its rules. */
-    final void useDatabase(Consumer<Handle> use) {
-        Jdbi jdbi = Database.jdbi(url);
-        jdbi.useHandle(use::accept);
+    final void useDatabase(Consumer<Session> use) {
+        Session.use(url, use);
+    }
+
+    /** The same, and takes everything back in the end. */
+    final void tryInDatabase(Consumer<Session> use) {
+        useDatabase(session -> assertThatExceptionOfType(TakenBack.class)
+                .isThrownBy(() -> session.inTransaction(trying -> {
+                    use.accept(trying);
+                    throw new TakenBack();
+                })));
+    }
+
+    private static final class TakenBack extends RuntimeException {
+
+        private static final long serialVersionUID = 1;
     }
 
     /** What a step of the schema changes in the facts that stand already. */

@@ -55,9 +55,9 @@ class NestDeedsTest extends InMemory {
     @Test
     void aReasonForPartingThatAnEarlierVersionKeptIsFoundUnderItsNewName() {
         tell(line("parting-begun", "2026-04-10", "A1", "'reason':'hen-worn'"));
-        useDatabase(handle -> {
-            handle.execute("UPDATE parting SET reason = 'HEN_TIRED'");
-            updatesOf("V11__reasons_for_parting.sql").forEach(handle::execute);
+        useDatabase(session -> {
+            session.write("UPDATE parting SET reason = 'HEN_TIRED'");
+            updatesOf("V11__reasons_for_parting.sql").forEach(session::write);
         });
 
         assertThat(roomReadAnew()).isEqualTo(room());

@@ -95,7 +95,7 @@ class OutcomesTest extends InMemory {
 
     private RoomReader.Head head() {
         RoomReader.Head[] head = new RoomReader.Head[1];
-        useDatabase(handle -> head[0] = new RoomReader(handle).head());
+        useDatabase(session -> head[0] = new RoomReader(session).head());
         return head[0];
     }
 }

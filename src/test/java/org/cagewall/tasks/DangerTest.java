@@ -50,6 +50,18 @@ class DangerTest {
     }
 
     @ParameterizedTest
+    @EnumSource
+    void whereNobodyAtAllAnswersItIsSaidWhatToDo(Danger danger) {
+        String said = WORDS.say(danger.noAnswer());
+
+        assertThat(said).contains("Phone the next", danger.isIllness() ? "then any vet" : "then all again");
+        assertThat(ReadingGrade.words(said)).hasSizeLessThanOrEqualTo(LONGEST_SENTENCE);
+        assertThat(ReadingGrade.sentences(said)).allSatisfy(sentence -> assertThat(ReadingGrade.ofSentence(sentence))
+                .as(sentence)
+                .isLessThanOrEqualTo(6));
+    }
+
+    @ParameterizedTest
     @EnumSource(names = "WATCH", mode = EnumSource.Mode.EXCLUDE)
     void everyDangerStandsOnThePanel(Danger.Group group) {
         String rule = WORDS.say(group.rule(room));

@@ -100,6 +100,39 @@ class NestTasksTest {
         assertThat(kinds(SAT.plusDays(22))).contains(Kind.HATCH);
     }
 
+    /** Latest ring on day 10, asked for to day 15. */
+    @Test
+    void aReminderThatNobodyCanActOnAnyMoreIsKeptInThePast() {
+        LocalDate hatched = SAT.plusDays(18);
+        NestSketch.Clutch clutch = home.round().eggs(1, FIRST, 2);
+        clutch.egg(1).hatched(hatched);
+
+        assertThat(lapsed(hatched.plusDays(15))).noneMatch(each -> each.kind() == Kind.RING);
+        Lapsed ring = lapsed(hatched.plusDays(60)).stream()
+                .filter(each -> each.kind() == Kind.RING)
+                .findFirst()
+                .orElseThrow();
+        assertThat(ring.since()).isEqualTo(hatched.plusDays(16));
+        assertThat(WORDS.say(ring.words())).isEqualTo("Ring chick 1");
+        assertThat(ring.window().latest()).isEqualTo(hatched.plusDays(10));
+
+        clutch.egg(1).ringed(hatched.plusDays(8));
+        assertThat(lapsed(hatched.plusDays(60))).noneMatch(each -> each.kind() == Kind.RING);
+    }
+
+    @Test
+    void aLookAgainstTheLightThatWasMissedIsKeptInThePastThoughTheEggHatchedLater() {
+        NestSketch.Clutch clutch = home.round().eggs(1, FIRST, 2);
+        clutch.egg(1).hatched(SAT.plusDays(25));
+
+        assertThat(lapsed(SAT.plusDays(40)).stream().map(Lapsed::kind)).contains(Kind.CANDLE);
+    }
+
+    private List<Lapsed> lapsed(LocalDate today) {
+        Room room = sketch.room();
+        return Lapsed.of(room, room.cage("A1").orElseThrow(), today);
+    }
+
     @Test
     void aSecondLookAtFullEggsIsNeverLate() {
         NestSketch.Clutch clutch = home.round().eggs(2, FIRST, 2);
@@ -368,6 +401,13 @@ class NestTasksTest {
                 .as("done that day")
                 .singleElement()
                 .matches(task -> task.state() == Task.State.DONE && task.id().equals(look.id()));
+        assertThat(DailyList.of(sketch.room(), hatched.plusDays(3), Audience.SITTER).stream()
+                        .filter(task -> task.kind() == Kind.MORNING)
+                        .flatMap(task -> task.how().stream())
+                        .map(WORDS::say))
+                .as("once is enough")
+                .contains("Leave the nest box shut, a bird may be inside.")
+                .doesNotContain("You may look in the nest box once.");
         assertThat(sitters(hatched.plusDays(4))).isEmpty();
     }
 

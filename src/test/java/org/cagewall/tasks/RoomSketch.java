@@ -367,6 +367,7 @@ public final class RoomSketch {
                 initial.mostChicks(),
                 initial.mostRounds(),
                 initial.restMonths(),
+                initial.leastSpace(),
                 initial.timetable(),
                 initial.rings());
     }

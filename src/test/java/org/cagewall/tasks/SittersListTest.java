@@ -168,7 +168,7 @@ class SittersListTest {
     }
 
     @Test
-    void aCageLeftInPeaceComesLastAndIsOnlyLookedAt() {
+    void aCageLeftInPeaceIsOnlyLookedAtAndTheNewOrSickBirdsComeLastOfAll() {
         RoomSketch sketch = new RoomSketch().wall("North", 2, 2);
         CageSketch alone = sketch.cage("A1", 1, 1, Use.BREEDING).bird(Sex.HEN).box(BoxStep.ON);
         sketch.cage("A2", 1, 2, Use.QUARANTINE).flock(2);
@@ -178,10 +178,25 @@ class SittersListTest {
 
         List<Task> tasks = morning(sketch.room());
 
-        assertThat(tasks.stream().map(task -> task.cage().orElseThrow())).containsExactly("B2", "B1", "A2", "A1");
-        assertThat(said(tasks.get(3).how()))
+        assertThat(tasks.stream().map(task -> task.cage().orElseThrow())).containsExactly("B2", "B1", "A1", "A2");
+        assertThat(said(tasks.get(2).how()))
                 .containsExactly("Look from a step away.", "Do not put a hand in.", "Is a dish low? Phone now.");
-        assertThat(said(tasks.get(2).how())).contains("Wash your hands when you are done here.");
+        assertThat(said(tasks.get(3).how())).contains("Wash your hands when you are done here.");
+    }
+
+    @Test
+    void noHandGoesFromTheNewOrSickBirdsToAHealthyOne() {
+        RoomSketch sketch = new RoomSketch().wall("North", 2, 2);
+        FeedLine greens = new FeedLine("greens", "a leaf", DayPart.EVENING);
+        sketch.cage("A1", 1, 1, Use.HOSPITAL).flock(2).feed(greens);
+        sketch.cage("A2", 1, 2, Use.STOCK).flock(2).feed(greens);
+        sketch.cage("B1", 2, 1, Use.FLIGHT).flock(9).feed(greens);
+
+        assertThat(DailyList.of(sketch.room(), DAY, Audience.SITTER).stream()
+                        .filter(task -> task.kind() == Kind.MORNING || task.kind() == Kind.EVENING_FOOD)
+                        .map(task -> task.cage().orElseThrow()))
+                .as("morning and evening")
+                .containsExactly("A2", "B1", "A1", "A2", "B1", "A1");
     }
 
     @Test
@@ -390,16 +405,15 @@ class SittersListTest {
 
     private static int turn(Room room, String name) {
         Cage cage = room.cage(name).orElseThrow();
+        if (cage.use().isSickroom()) {
+            return 3;
+        }
         if (room.absenceOn(DAY)
                 .filter(absence -> absence.leaveAlone().contains(cage.id()))
                 .isPresent()) {
-            return 3;
+            return 2;
         }
-        return switch (cage.use()) {
-            case QUARANTINE, HOSPITAL -> 2;
-            case FLIGHT -> 1;
-            default -> 0;
-        };
+        return cage.use() == Use.FLIGHT ? 1 : 0;
     }
 
     private static Stream<Message> messages(Task task) {

@@ -59,6 +59,11 @@ public final class AlarmPresenter {
         return watch;
     }
 
+    /** Whether it was said where, and is not recorded yet. */
+    boolean isBegun() {
+        return halfway.kept().flatMap(AlarmHalf::at).isPresent();
+    }
+
     private void refresh() {
         shown.change(before -> state());
     }
@@ -76,6 +81,9 @@ public final class AlarmPresenter {
     private AlarmState.Open open(AlarmHalf half) {
         Room room = desk.room();
         Danger danger = half.danger();
+        List<AlarmState.Phone> phones = Alarms.of(room, desk.today()).phones(danger).stream()
+                .map(this::phone)
+                .toList();
         return new AlarmState.Open(
                 danger,
                 words.say(danger.title()),
@@ -83,9 +91,8 @@ public final class AlarmPresenter {
                 danger.steps(room).stream().map(words::say).toList(),
                 isAtACage(danger) ? cages(room) : List.of(),
                 half.at(),
-                Alarms.of(room, desk.today()).phones(danger).stream()
-                        .map(this::phone)
-                        .toList(),
+                phones,
+                words.say(phones.isEmpty() ? Message.of("today.no-phones") : danger.noAnswer()),
                 room.agreedOn(desk.today()).stream()
                         .map(Call::agreement)
                         .map(words::say)

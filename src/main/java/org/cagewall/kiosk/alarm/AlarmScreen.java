@@ -43,6 +43,11 @@ public final class AlarmScreen extends Page {
     }
 
     @Override
+    public boolean isBegun() {
+        return presenter.isBegun();
+    }
+
+    @Override
     protected Watch watch() {
         return presenter.watch();
     }
@@ -123,8 +128,7 @@ public final class AlarmScreen extends Page {
             card.add(new WrapLabel(phone.number(), Type.ACTION, Tone.INK).lines(1), "wmin 0, growx");
             stack.add(card);
         }
-        stack.add(new WrapLabel(
-                words.say(open.phones().isEmpty() ? "today.no-phones" : "danger.next"), Type.LINE, Tone.INK));
+        stack.add(new WrapLabel(open.noAnswer(), Type.LINE, Tone.INK));
         stack.add(new WrapLabel(words.say("alarm.until"), Type.SECOND, Tone.SOFT));
         open.agreed().forEach(agreed -> stack.add(new WrapLabel(agreed, Type.TAG, Tone.INK)));
         stack.add(TouchButton.of(ButtonKind.PLAIN, "another", words.say("alarm.another"), () -> presenter.another())

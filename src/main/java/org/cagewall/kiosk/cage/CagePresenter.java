@@ -41,6 +41,7 @@ import org.cagewall.room.Room;
 import org.cagewall.room.Use;
 import org.cagewall.tasks.Audience;
 import org.cagewall.tasks.DailyList;
+import org.cagewall.tasks.Lapsed;
 import org.cagewall.tasks.Task;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
@@ -69,6 +70,7 @@ final class CagePresenter {
     private final BirdActs birdActs;
     private final PartingActs partingActs;
     private Optional<List<LogEntry>> log = Optional.empty();
+    private List<Lapsed> lapsed = List.of();
 
     CagePresenter(
             Desk desk,
@@ -103,6 +105,7 @@ final class CagePresenter {
 
     private void refresh() {
         shown.change(state -> state(state.yesterday()));
+        lapsed = cage().map(cage -> Lapsed.of(desk.room(), cage, desk.today())).orElse(List.of());
         cage().ifPresent(cage -> desk.log(LogQuery.newest(ENTRIES).ofCage(cage.id()), pen.reading(entries -> {
             log = Optional.of(entries);
             shown.change(state -> state(state.yesterday()));
@@ -130,9 +133,11 @@ final class CagePresenter {
                 mayLook && role != Role.SITTER ? nest.parting() : Optional.empty(),
                 say.birds(cage),
                 say.flock(cage),
-                log.map(read -> say.entries(read.stream()
-                        .filter(entry -> mayLook || !NestEntries.holds(entry))
-                        .toList())),
+                log.map(read -> say.past(
+                        read.stream()
+                                .filter(entry -> mayLook || !NestEntries.holds(entry))
+                                .toList(),
+                        role == Role.SITTER ? List.of() : lapsed)),
                 actions(new Actions(room, cage, outlook, today), role),
                 below(new Actions(room, cage, outlook, today), role),
                 yesterday,
@@ -314,6 +319,8 @@ final class CagePresenter {
     private CageState.EntryFace entryOf(long number, CageState.LyingFace face) {
         return shown.now().entries().stream()
                 .flatMap(List::stream)
+                .filter(CageState.EntryFace.class::isInstance)
+                .map(CageState.EntryFace.class::cast)
                 .filter(entry -> entry.number() == number)
                 .findFirst()
                 .orElseGet(() -> new CageState.EntryFace(number, number, face.line(), face.said(), false));
@@ -356,8 +363,17 @@ final class CagePresenter {
                 .collect(Collectors.joining(" \u00b7 "));
     }
 
+    /** A line of the past was touched: nothing can be done about what lapsed. */
+    void past(CageState.PastFace face) {
+        if (face instanceof CageState.EntryFace entry) {
+            entry(entry);
+        } else {
+            picking.tell(Message.of("cage.lapsed-title"), Message.of("cage.lapsed-text", face.what()));
+        }
+    }
+
     /** An entry was touched: it may be struck out, with a reason. */
-    void entry(CageState.EntryFace entry) {
+    private void entry(CageState.EntryFace entry) {
         if (entry.struck()) {
             picking.tell(Message.of("cage.struck"), Message.of("cage.struck-text", entry.what()));
             return;

@@ -283,13 +283,13 @@ public final class CageScreen extends Page {
         return card;
     }
 
-    private Card entries(Optional<List<CageState.EntryFace>> read, int most) {
+    private Card entries(Optional<List<CageState.PastFace>> read, int most) {
         Card card = new Card(new MigLayout("insets 12 8 8 8, fill, wrap 1, gap 0 2", "[grow,fill]", "[][grow,fill]"));
         card.add(new WrapLabel(words.say("cage.last-entries"), Type.TAG, Tone.SOFT), "gapleft 12");
         if (read.isEmpty()) {
             return card;
         }
-        List<CageState.EntryFace> entries = read.get();
+        List<CageState.PastFace> entries = read.get();
         if (entries.isEmpty()) {
             card.add(new WrapLabel(words.say("cage.no-entries"), Type.SECOND, Tone.SOFT), "gapleft 12, aligny top");
             return card;
@@ -297,10 +297,11 @@ public final class CageScreen extends Page {
         Stack rows = new Stack(0);
         entries.stream()
                 .limit(most)
-                .forEach(entry -> rows.add(new LogLine(
-                        "entry." + entry.number(),
-                        new LogFace(entry.when(), entry.what(), entry.struck()),
-                        () -> presenter.entry(entry))));
+                .forEach(face -> rows.add(new LogLine(
+                        face instanceof CageState.EntryFace entry ? "entry." + entry.number() : "lapsed." + face.when(),
+                        new LogFace(
+                                face.when(), face.what(), face instanceof CageState.EntryFace entry && entry.struck()),
+                        () -> presenter.past(face))));
         card.add(
                 Math.min(most, entries.size()) > FEW_ENTRIES ? new TouchScroll(words, "entries", rows) : rows,
                 "hmin 0, wmin 0");

@@ -15,7 +15,7 @@ import org.cagewall.room.Stage;
  * @param parting the stages in which its pair is parted, once that has begun
  * @param birds the birds in it, a card each
  * @param flock birds in it that are not known one by one, as a sentence
- * @param entries the last entries, the newest first; empty until they have been read
+ * @param entries the last entries and what lapsed among them, the newest first; empty until they have been read
  * @param actions what can be recorded now, the likeliest first
  * @param below quieter things to do, below those
  * @param yesterday whether what is touched is recorded for yesterday
@@ -30,7 +30,7 @@ public record CageState(
         Optional<Parting> parting,
         List<BirdFace> birds,
         Optional<String> flock,
-        Optional<List<EntryFace>> entries,
+        Optional<List<PastFace>> entries,
         List<Action> actions,
         List<Action> below,
         boolean yesterday,
@@ -155,8 +155,18 @@ public record CageState(
     /** A bird in the cage. */
     public record BirdFace(long id, String sex, String ring, String line) {}
 
+    /** A line of the cage's past. */
+    public sealed interface PastFace permits EntryFace, LapsedFace {
+        String when();
+
+        String what();
+    }
+
+    /** A reminder that nobody answered while it could be acted on. */
+    public record LapsedFace(String when, String what) implements PastFace {}
+
     /** An entry of the log. */
-    public record EntryFace(long number, long touch, String when, String what, boolean struck) {}
+    public record EntryFace(long number, long touch, String when, String what, boolean struck) implements PastFace {}
 
     /** Something that can be recorded by one touch, or that begins with one; due when its time has come. */
     public record Action(String name, String text, boolean due) {}

@@ -17,6 +17,7 @@ import org.cagewall.room.Species;
 import org.cagewall.room.Visit;
 import org.cagewall.room.WhoSits;
 import org.cagewall.tasks.Kind;
+import org.cagewall.tasks.Lapsed;
 import org.cagewall.tasks.Reckoned;
 import org.cagewall.tasks.Sight;
 import org.cagewall.tasks.Task;
@@ -130,14 +131,37 @@ final class CageWords {
         return new CageState.BirdFace(bird.id(), sex, bird.ring(), String.join(DOT, parts));
     }
 
-    List<CageState.EntryFace> entries(List<LogEntry> log) {
-        return log.stream().map(this::entry).toList();
+    /** The entries, newest first, and before the first that is no younger what lapsed on a day. */
+    List<CageState.PastFace> past(List<LogEntry> log, List<Lapsed> lapsed) {
+        List<CageState.PastFace> past = new ArrayList<>();
+        List<Lapsed> left = new ArrayList<>(lapsed);
+        for (LogEntry entry : log) {
+            while (!left.isEmpty() && left.get(0).since().isAfter(entry.day())) {
+                past.add(lapsed(left.remove(0)));
+            }
+            past.add(entry(entry));
+        }
+        left.forEach(each -> past.add(lapsed(each)));
+        return past;
+    }
+
+    private CageState.LapsedFace lapsed(Lapsed lapsed) {
+        return new CageState.LapsedFace(
+                day(lapsed.since()),
+                words.say(
+                        "cage.lapsed",
+                        lapsed.words(),
+                        words.shortDay(lapsed.window().latest())));
+    }
+
+    private String day(LocalDate day) {
+        return day.equals(today)
+                ? words.say("cage.today")
+                : day.equals(today.minusDays(1)) ? words.say("cage.yesterday") : words.shortDay(day);
     }
 
     private CageState.EntryFace entry(LogEntry entry) {
-        String day = entry.day().equals(today)
-                ? words.say("cage.today")
-                : entry.day().equals(today.minusDays(1)) ? words.say("cage.yesterday") : words.shortDay(entry.day());
+        String day = day(entry.day());
         String when = entry.at().map(time -> day + " " + words.time(time)).orElse(day);
         String how = entry.how().map(each -> ", " + words.say("cage.how", each)).orElse("");
         String note = entry.note().map(text -> DOT + firstLine(text)).orElse("");

@@ -18,6 +18,7 @@ import org.cagewall.kiosk.shell.Navigator;
 import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.Shown;
 import org.cagewall.kiosk.shell.Watch;
+import org.cagewall.room.CallMatter;
 import org.cagewall.room.DayPart;
 import org.cagewall.room.LogEntry;
 import org.cagewall.room.LogQuery;
@@ -43,6 +44,7 @@ public final class ClosingPresenter {
     private final Words words;
     private final Shown<ClosingState> shown;
     private final Watch watch;
+    private List<LogEntry> log = List.of();
 
     public ClosingPresenter(
             Desk desk, Pen pen, Navigator navigator, Asking asking, Words words, Consumer<ClosingState> view) {
@@ -60,6 +62,16 @@ public final class ClosingPresenter {
     }
 
     private void refresh() {
+        showAnew();
+        desk.log(LogQuery.between(desk.today(), desk.today()), pen.reading(this::keepLog));
+    }
+
+    private void keepLog(List<LogEntry> read) {
+        log = read;
+        showAnew();
+    }
+
+    private void showAnew() {
         shown.change(state -> {
             ClosingState anew = state();
             boolean asking = state.step() == ClosingState.Step.WHY && anew.step() == ClosingState.Step.LEFT;
@@ -72,10 +84,12 @@ public final class ClosingPresenter {
         List<Task> open = tasks.stream().filter(Task::isOpen).toList();
         long evening = tasks.stream().filter(ClosingPresenter::isOfTheEvening).count();
         List<Visit> unphoned = Unphoned.at(desk.room(), desk.today());
+        List<Unphoned.Raised> alarms = Unphoned.alarms(desk.room(), log, desk.today());
+        int toPhone = unphoned.size() + alarms.size();
         long undone = tasks.stream()
                 .filter(task -> task.state() == Task.State.NOT_DONE)
                 .count();
-        boolean done = open.isEmpty() && unphoned.isEmpty();
+        boolean done = open.isEmpty() && toPhone == 0;
         String name = pen.holder().map(Person::name).orElse("");
         return new ClosingState(
                 words.say("closing.title"),
@@ -87,24 +101,44 @@ public final class ClosingPresenter {
                         tasks.size() - evening,
                         evening,
                         undone),
-                done ? words.say("closing.done", name) : words.say("closing.left", open.size() + unphoned.size()),
+                done ? words.say("closing.done", name) : words.say("closing.left", open.size() + toPhone),
                 words.say(
                         done
                                 ? undone > 0 ? "closing.done-but" : "closing.done-text"
-                                : unphoned.isEmpty() ? "closing.left-text" : "closing.left-phone",
-                        done ? undone : cages(unphoned)),
-                Stream.concat(
+                                : toPhone == 0 ? "closing.left-text" : "closing.left-phone",
+                        done ? undone : named(unphoned, alarms)),
+                Stream.of(
+                                alarms.stream().map(this::unphoned),
                                 unphoned.stream().map(this::unphoned),
                                 open.stream()
                                         .map(task ->
                                                 new ClosingState.Left(face(task), Destination.Today.at(task.id()))))
+                        .flatMap(left -> left)
                         .toList(),
                 done ? ClosingState.Step.DONE : ClosingState.Step.LEFT,
                 Optional.empty());
     }
 
-    private List<String> cages(List<Visit> visits) {
-        return visits.stream().map(visit -> desk.room().cageName(visit.cage())).toList();
+    /** The cages, and what went wrong in the room. */
+    private List<String> named(List<Visit> visits, List<Unphoned.Raised> alarms) {
+        return Stream.concat(
+                        alarms.stream()
+                                .map(Unphoned.Raised::matter)
+                                .map(matter -> words.say(CallMatter.told(matter.word()))),
+                        visits.stream().map(visit -> desk.room().cageName(visit.cage())))
+                .distinct()
+                .toList();
+    }
+
+    /** An alarm about which nobody has been spoken to leads to the phones. */
+    private ClosingState.Left unphoned(Unphoned.Raised raised) {
+        return new ClosingState.Left(
+                RowFace.of("", words.say(raised.entry().what()), words.say("closing.unphoned"))
+                        .tagged(TagKind.DIFFERENT, words.say("closing.phone"))
+                        .in(RowFace.State.DIFFERENT),
+                new Destination.Phone(Stream.of(Danger.values())
+                        .filter(danger -> danger.matter() == raised.matter())
+                        .findFirst()));
     }
 
     /** A report that cannot wait and about which nobody has been spoken to leads to the phones. */
@@ -198,6 +232,11 @@ public final class ClosingPresenter {
 
     private void cannotShow() {
         asking.tell(Message.of("closing.no-note"), Message.of("closing.no-note-text"));
+    }
+
+    /** Whether the messages are shown, on which nothing is filled in. */
+    boolean isSending() {
+        return shown.now().sending().isPresent();
     }
 
     void sendBy(int way) {

@@ -16,6 +16,7 @@ import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.kit.TouchScroll;
 import org.cagewall.kiosk.kit.WrapLabel;
 import org.cagewall.kiosk.shell.Asking;
+import org.cagewall.kiosk.shell.Begun;
 import org.cagewall.kiosk.shell.Navigator;
 import org.cagewall.kiosk.shell.Page;
 import org.cagewall.kiosk.shell.Pen;
@@ -43,6 +44,11 @@ public final class ClosingScreen extends Page {
                 "[grow,fill]"));
         this.words = words;
         presenter = new ClosingPresenter(desk, pen, navigator, asking, words, this::render);
+    }
+
+    @Override
+    public boolean isBegun() {
+        return !presenter.isSending() && Begun.in(view);
     }
 
     @Override

@@ -3,6 +3,7 @@ package org.cagewall.kiosk.handover;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
+import javax.swing.JComponent;
 import net.miginfocom.swing.MigLayout;
 import org.cagewall.kiosk.kit.ButtonKind;
 import org.cagewall.kiosk.kit.Chips;
@@ -132,6 +133,21 @@ final class GlancePage extends Pane {
         return (WIDTH * 100 / Measure.px(100) / columns - GAP - NAME) / NARROWEST;
     }
 
+    private JComponent row(HandoverState.StripEntry entry, int first, int last) {
+        if (entry instanceof HandoverState.StripLine line) {
+            return new StripRow(
+                    "strip." + line.cage(),
+                    line.cage(),
+                    line.said(),
+                    line.remark(),
+                    line.marks().subList(first, last),
+                    () -> acts.get().cage(line.cage()));
+        }
+        Pane pane = new Pane(new MigLayout("insets 10 8 10 8, fillx", "[grow,fill]"));
+        pane.add(new WrapLabel(((HandoverState.EmptyCages) entry).said(), Type.SECOND, Tone.SOFT), "wmin 0");
+        return pane;
+    }
+
     /** Down the first column, then down the next, as one walks. */
     private Pane columns(HandoverState.StripFace strip, int count, int first, int last) {
         Pane columns = new Pane(new MigLayout(
@@ -143,13 +159,7 @@ final class GlancePage extends Pane {
             strip.lines().stream()
                     .skip((long) column * each)
                     .limit(each)
-                    .forEach(line -> rows.add(new StripRow(
-                            "strip." + line.cage(),
-                            line.cage(),
-                            line.said(),
-                            line.remark(),
-                            line.marks().subList(first, last),
-                            () -> acts.get().cage(line.cage()))));
+                    .forEach(line -> rows.add(row(line, first, last)));
             columns.add(rows, "wmin 0, aligny top");
         }
         return columns;

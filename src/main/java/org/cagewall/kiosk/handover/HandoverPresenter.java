@@ -201,8 +201,14 @@ public final class HandoverPresenter {
     private HandoverState.Readiness readiness(Absence away) {
         Ready ready = Ready.of(desk.room(), desk.today(), away);
         return new HandoverState.Readiness(
-                words.say("handover.ready", ready.open(), ready.lines().size()),
-                words.say("handover.effort", away.sitter(), ready.effort().words()),
+                words.say(
+                        away.runsOn(desk.today()) ? "handover.ready-away" : "handover.ready",
+                        ready.open(),
+                        ready.lines().size()),
+                words.say(
+                        away.runsOn(desk.today()) ? "handover.effort-away" : "handover.effort",
+                        away.sitter(),
+                        ready.effort().words()),
                 ready.lines().stream()
                         .sorted(Comparator.comparing(Ready.Line::state))
                         .map(this::toDo)

@@ -278,7 +278,7 @@ public record HandoverState(String title, String subtitle, Tab tab, Page page) {
      * @param dates the same days with their months
      * @param key what each mark that is there means
      */
-    public record StripFace(List<String> days, List<String> dates, List<StripLine> lines, List<Key> key) {
+    public record StripFace(List<String> days, List<String> dates, List<StripEntry> lines, List<Key> key) {
 
         public StripFace {
             days = List.copyOf(days);
@@ -288,13 +288,19 @@ public record HandoverState(String title, String subtitle, Tab tab, Page page) {
         }
     }
 
+    /** One line of it. */
+    public sealed interface StripEntry permits StripLine, EmptyCages {}
+
+    /** Cages that follow one another and hold nothing, said once. */
+    public record EmptyCages(String said) implements StripEntry {}
+
     /**
      * One cage, a mark for each day.
      *
      * @param said the same in words
      * @param remark what of it is out of the ordinary
      */
-    public record StripLine(String cage, String said, String remark, List<DayMark> marks) {
+    public record StripLine(String cage, String said, String remark, List<DayMark> marks) implements StripEntry {
 
         public StripLine {
             marks = List.copyOf(marks);

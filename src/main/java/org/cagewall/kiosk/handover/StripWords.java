@@ -29,8 +29,32 @@ final class StripWords {
                         .map(day -> Integer.toString(day.getDayOfMonth()))
                         .toList(),
                 strip.days().stream().map(words::shortDay).toList(),
-                strip.rows().stream().map(this::line).toList(),
+                lines(strip.rows()),
                 key(strip));
+    }
+
+    private List<HandoverState.StripEntry> lines(List<Strip.Row> rows) {
+        List<HandoverState.StripEntry> lines = new ArrayList<>();
+        List<String> empty = new ArrayList<>();
+        for (Strip.Row row : rows) {
+            if (row.isEmpty()) {
+                empty.add(row.cage());
+            } else {
+                tell(empty, lines);
+                lines.add(line(row));
+            }
+        }
+        tell(empty, lines);
+        return lines;
+    }
+
+    /** Those that follow one another, once, and then others can follow. */
+    private void tell(List<String> empty, List<HandoverState.StripEntry> lines) {
+        if (!empty.isEmpty()) {
+            lines.add(new HandoverState.EmptyCages(
+                    words.say("handover.strip-empty", empty.size(), empty.get(0), empty.get(empty.size() - 1))));
+            empty.clear();
+        }
     }
 
     private HandoverState.StripLine line(Strip.Row row) {
@@ -53,7 +77,7 @@ final class StripWords {
             case BY_HAND -> Shape.RING;
             case NOBODY -> Shape.CROSS;
             case LEFT_ALONE -> Shape.LINE;
-            case NOT_EXPECTED -> Shape.DOT;
+            case NOT_EXPECTED, EMPTY -> Shape.DOT;
         };
     }
 
@@ -74,8 +98,13 @@ final class StripWords {
     /** Only of the marks that are there. */
     private List<HandoverState.Key> key(Strip strip) {
         List<HandoverState.Key> key = new ArrayList<>();
+        List<Shape> there = strip.rows().stream()
+                .filter(row -> !row.isEmpty())
+                .flatMap(row -> row.cells().stream())
+                .map(cell -> shape(cell.seen()))
+                .toList();
         for (Seen seen : Seen.values()) {
-            if (strip.count(seen) > 0) {
+            if (seen != Seen.EMPTY && there.contains(shape(seen))) {
                 key.add(new HandoverState.Key(new DayMark(shape(seen), Ground.PLAIN), word(seen)));
             }
         }

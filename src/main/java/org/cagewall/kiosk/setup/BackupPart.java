@@ -68,6 +68,7 @@ final class BackupPart extends Part {
             card.add(new WrapLabel(words.say("setup.none-kept"), Type.LINE, Tone.INK), "wmin 0");
         }
         state.kept().forEach(name -> card.add(new WrapLabel(name, Type.LINE, Tone.INK), "wmin 0"));
+        state.space().ifPresent(space -> card.add(new WrapLabel(space, Type.LINE, Tone.SOFT), "wmin 0, gaptop 8"));
         return card;
     }
 }

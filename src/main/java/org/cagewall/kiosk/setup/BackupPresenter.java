@@ -37,7 +37,12 @@ final class BackupPresenter {
         this.watch = new Watch(desk, this::look);
         this.shown = new Shown<>(
                 new BackupState(
-                        folder.toString(), List.of(), BackupState.Work.NONE, Optional.empty(), Optional.empty()),
+                        folder.toString(),
+                        List.of(),
+                        Optional.empty(),
+                        BackupState.Work.NONE,
+                        Optional.empty(),
+                        Optional.empty()),
                 view);
     }
 
@@ -81,6 +86,7 @@ final class BackupPresenter {
                 book -> kept(),
                 answer -> answer.then(
                         names -> shown.change(state -> state.having(names)), this::refused, notices::failed));
+        desk.space(space -> shown.change(state -> state.leaving(words.say("setup.space-left", space.megabytes()))));
     }
 
     private List<String> kept() {

@@ -9,9 +9,16 @@ import org.cagewall.kiosk.kit.Problem;
  *
  * @param folder where backups lie
  * @param kept the names of those that are there, the newest first
+ * @param space how much the disk still takes; empty until that is known
  * @param said what came of the last one
  */
-record BackupState(String folder, List<String> kept, Work work, Optional<String> said, Optional<Problem> problem) {
+record BackupState(
+        String folder,
+        List<String> kept,
+        Optional<String> space,
+        Work work,
+        Optional<String> said,
+        Optional<Problem> problem) {
 
     /** Whether a backup is being written. */
     enum Work {
@@ -24,22 +31,27 @@ record BackupState(String folder, List<String> kept, Work work, Optional<String>
     }
 
     BackupState writing() {
-        return new BackupState(folder, kept, Work.WRITING, Optional.empty(), Optional.empty());
+        return new BackupState(folder, kept, space, Work.WRITING, Optional.empty(), Optional.empty());
     }
 
     BackupState having(List<String> all) {
-        return new BackupState(folder, all, work, said, problem);
+        return new BackupState(folder, all, space, work, said, problem);
+    }
+
+    BackupState leaving(String words) {
+        return new BackupState(folder, kept, Optional.of(words), work, said, problem);
     }
 
     BackupState saying(String words) {
-        return new BackupState(folder, kept, Work.NONE, Optional.of(words), Optional.empty());
+        return new BackupState(folder, kept, space, Work.NONE, Optional.of(words), Optional.empty());
     }
 
     BackupState wrong(String words) {
-        return new BackupState(folder, kept, Work.NONE, Optional.empty(), Optional.of(new Problem("backup", words)));
+        return new BackupState(
+                folder, kept, space, Work.NONE, Optional.empty(), Optional.of(new Problem("backup", words)));
     }
 
     BackupState atRest() {
-        return new BackupState(folder, kept, Work.NONE, said, problem);
+        return new BackupState(folder, kept, space, Work.NONE, said, problem);
     }
 }

@@ -36,6 +36,7 @@ final class RoomPart extends Part {
     private static final int MOST_YOUNG = 12;
     private static final int MOST_ROUNDS = 6;
     private static final int LONGEST_REST = 12;
+    private static final List<Integer> LEAST_SPACES = List.of(0, 200, 500, 1000, 5000);
 
     private final Words words;
     private final Leaving leaving;
@@ -79,6 +80,7 @@ final class RoomPart extends Part {
                 state.mostChicks(),
                 state.mostRounds(),
                 state.restMonths(),
+                state.leastSpace(),
                 state.night(),
                 state.quietFrom(),
                 state.quietTo(),
@@ -103,6 +105,8 @@ final class RoomPart extends Part {
         Stepper chicks = stepper("most-chicks", "setup.most-chicks", 1, MOST_YOUNG, state.mostChicks());
         Stepper rounds = stepper("most-rounds", "setup.most-rounds", 1, MOST_ROUNDS, state.mostRounds());
         Stepper rest = stepper("rest-months", "setup.rest-months", 0, LONGEST_REST, state.restMonths());
+        Chips<Integer> space =
+                Chips.oneOf("least-space", spaces(), chosen -> {}).choose(List.of(state.leastSpace()));
         Stepper from = stepper("from", "setup.quiet-from", 0, 23, state.quietFrom());
         Stepper to = stepper("to", "setup.quiet-to", 0, 23, state.quietTo());
         Stepper day = stepper("day", "setup.rings-day", 1, 31, state.ringsDay());
@@ -123,6 +127,9 @@ final class RoomPart extends Part {
         right.add(card(Labelled.of(words.say("setup.ill-first"), first)));
         right.add(card(Labelled.of(words.say("setup.quiet"), quiet(state, row(from, to)))));
         right.add(card(Labelled.of(words.say("setup.rings"), row(day, month))));
+        right.add(card(
+                Labelled.of(words.say("setup.least-space"), space),
+                new WrapLabel(words.say("setup.least-space-text"), Type.SECOND, Tone.SOFT)));
         Pane columns = new Pane(new MigLayout(
                 "insets 0, fillx, gap 24 0", "[grow 1,fill,sizegroup half][grow 1,fill,sizegroup half]", "[top]"));
         columns.add(left, "wmin 0");
@@ -147,6 +154,7 @@ final class RoomPart extends Part {
                                 chicks.value(),
                                 rounds.value(),
                                 rest.value(),
+                                space.one().orElse(state.leastSpace()),
                                 night,
                                 from.value(),
                                 to.value(),
@@ -176,6 +184,13 @@ final class RoomPart extends Part {
         both.add(hours);
         both.add(new WrapLabel(words.say("setup.quiet-text"), Type.SECOND, Tone.SOFT));
         return both;
+    }
+
+    private List<Choice<Integer>> spaces() {
+        return LEAST_SPACES.stream()
+                .map(megabytes ->
+                        new Choice<>(megabytes.toString(), words.say("setup.least-space.of", megabytes), megabytes))
+                .toList();
     }
 
     private Stepper stepper(String name, String key, int least, int most, int value) {

@@ -83,7 +83,8 @@ final class RoomPresenter {
                 Optional.of(filled.mostEggs()).filter(eggs -> eggs != now.mostEggs()),
                 Optional.of(filled.mostChicks()).filter(chicks -> chicks != now.mostChicks()),
                 Optional.of(filled.mostRounds()).filter(rounds -> rounds != now.mostRounds()),
-                Optional.of(filled.restMonths()).filter(months -> months != now.restMonths()));
+                Optional.of(filled.restMonths()).filter(months -> months != now.restMonths()),
+                Optional.of(filled.leastSpace()).filter(space -> space != now.leastSpace()));
     }
 
     private Optional<Quiet> quiet(RoomState filled) {
@@ -102,6 +103,7 @@ final class RoomPresenter {
 
     private void record(RoomDeed.RoomSet changes) {
         boolean none = changes.equals(new RoomDeed.RoomSet(
+                Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
@@ -148,6 +150,7 @@ final class RoomPresenter {
                 now.mostChicks(),
                 now.mostRounds(),
                 now.restMonths(),
+                now.leastSpace(),
                 now.quiet().isPresent() ? RoomState.Night.DIM : RoomState.Night.BRIGHT,
                 now.quiet().map(quiet -> quiet.from().getHour()).orElse(EVENING),
                 now.quiet().map(quiet -> quiet.to().getHour()).orElse(MORNING),

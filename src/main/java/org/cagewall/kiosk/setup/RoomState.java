@@ -12,6 +12,7 @@ import org.cagewall.room.FirstCall;
  * @param mostChicks what one pair feeds
  * @param mostRounds after which a pair is parted
  * @param restMonths of a hen before she is paired again
+ * @param leastSpace megabytes on the disk below which the kiosk warns
  * @param quietFrom the hour from which the screen is dim, as it would be set
  * @param quietTo the hour until which it is dim
  */
@@ -26,6 +27,7 @@ record RoomState(
         int mostChicks,
         int mostRounds,
         int restMonths,
+        int leastSpace,
         Night night,
         int quietFrom,
         int quietTo,
@@ -51,6 +53,7 @@ record RoomState(
                 mostChicks,
                 mostRounds,
                 restMonths,
+                leastSpace,
                 night,
                 quietFrom,
                 quietTo,

@@ -108,6 +108,11 @@ public final class Stage extends JLayeredPane implements Navigator, Overlays, No
         return sheet.isEmpty() && failure.isEmpty();
     }
 
+    /** Whether nothing lies over the screen, and nothing on it is half filled in. */
+    public boolean isAtRest() {
+        return isClear() && screen.filter(Screen::isBegun).isEmpty();
+    }
+
     /** What is done whenever a finger comes down. */
     public void onTouch(Runnable then) {
         onTouch = then;

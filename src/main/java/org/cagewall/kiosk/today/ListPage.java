@@ -83,8 +83,7 @@ final class ListPage extends Pane {
     }
 
     private static TouchButton button(Words words, Act act, Runnable then) {
-        TouchButton button = TouchButton.of(
-                        act.kind(), "act." + act.word(), words.say("today.act." + act.word()), TodayScreen.once(then))
+        TouchButton button = TouchButton.of(act.kind(), "act." + act.word(), words.say("today.act." + act.word()), then)
                 .type(act == Act.NOT_DONE || act == Act.OPEN_CAGE ? Type.BUTTON : Type.LEAD)
                 .tall(64);
         Dimension natural = button.getPreferredSize();

@@ -48,7 +48,7 @@ final class StopPanel extends Card {
         stop.agreed().forEach(agreed -> all.add(new WrapLabel(agreed, Type.TAG, Tone.INK)));
         all.add(new AlarmButtons(words, onAlarm));
         stop.rules().forEach(rule -> all.add(new WrapLabel(rule, Type.SECOND, Tone.INK)));
-        all.add(new WrapLabel(words.say("danger.next"), Type.SECOND, Tone.SOFT));
+        all.add(new WrapLabel(words.say(Danger.NO_ANSWER), Type.SECOND, Tone.SOFT));
         return all;
     }
 

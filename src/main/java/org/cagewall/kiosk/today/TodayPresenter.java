@@ -118,7 +118,12 @@ public final class TodayPresenter {
 
     /** Keeps what was touched on a page, until it is recorded or left by a touch. */
     void keep(TodayState.Page page, Collection<Sign> signs, String note) {
-        halfway.keep(TodayDraft.of(page, signs, note, person()));
+        halfway.keep(new TodayDraft(page, List.copyOf(signs), note, Map.of(), person()));
+    }
+
+    /** Keeps which questions were answered, and how. */
+    void keep(TodayState.Asked page, Map<Vital, Reply> replies) {
+        halfway.keep(new TodayDraft(page, page.signs(), page.note(), replies, person()));
     }
 
     Optional<TodayDraft> draftOf(TodayState.Page page) {

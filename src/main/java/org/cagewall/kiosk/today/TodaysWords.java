@@ -29,7 +29,7 @@ import org.cagewall.text.Words;
 final class TodaysWords {
 
     private static final List<String> CAUTIONS =
-            List.of("dust", "lungs", "hands", "fumes", "sprays", "medicine", "hide", "dish", "night");
+            List.of("dust", "lungs", "hands", "fumes", "sprays", "medicine", "hide", "signs", "dish", "night");
 
     /** What is done at every cage; what else stands there is particular to the one. */
     private static final Set<String> EVERY_CAGE =

@@ -22,6 +22,8 @@ class AlarmScreenTest extends WithDaybook {
 
     private final Halfway<AlarmHalf> halfway = new Halfway<>();
 
+    private AlarmScreen screen;
+
     @BeforeEach
     void away() {
         inesIsAway();
@@ -43,6 +45,16 @@ class AlarmScreenTest extends WithDaybook {
         alarm.press("cage.unknown").press("record");
 
         assertThat(book.lines("bird-loose")).singleElement().asString().contains("\"count\":1", "\"by\":\"Tomas\"");
+    }
+
+    @Test
+    void aCardThatIsScannedInAnAlarmAsksOnceACageWasTouched() {
+        Painted alarm = alarm(TextSize.NORMAL, Optional.of(Danger.DEAD));
+        assertThat(screen.isBegun()).isFalse();
+
+        alarm.press("cage.A2");
+
+        assertThat(screen.isBegun()).isTrue();
     }
 
     @Test
@@ -69,12 +81,10 @@ class AlarmScreenTest extends WithDaybook {
     }
 
     private Painted alarm(TextSize size, Optional<Danger> danger) {
-        return Sat.at(
-                book,
-                size,
-                "Tomas",
-                new Destination.Alarm(danger),
-                (pen, stage) -> new AlarmScreen(book.desk(), pen, stage, WORDS, halfway, danger));
+        return Sat.at(book, size, "Tomas", new Destination.Alarm(danger), (pen, stage) -> {
+            screen = new AlarmScreen(book.desk(), pen, stage, WORDS, halfway, danger);
+            return screen;
+        });
     }
 
     private static String said(Painted painted) {

@@ -28,6 +28,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 /** The end of a sitter's day. */
 class ClosingScreenTest extends WithDaybook {
 
+    private ClosingScreen screen;
+
     @ParameterizedTest
     @EnumSource
     void whatIsLeftIsSaidAtEveryTextSize(TextSize size) {
@@ -59,6 +61,34 @@ class ClosingScreenTest extends WithDaybook {
                 {"deed":"phoned","cage":"A2","who":"Ines","about":"dead","by":"Tomas"}
                 """);
         assertThat(said(closing(TextSize.NORMAL))).doesNotContain("Nobody has phoned");
+    }
+
+    @Test
+    void anAlarmOfTheRoomAndALooseBirdOfNoCageAreNamedUntilSomebodyIsSpokenTo() {
+        book.tell("""
+                {"deed":"alarm-raised","alarm":"power","by":"Tomas"}
+                {"deed":"bird-loose","count":1,"by":"Tomas"}
+                """);
+        Painted closing = closing(TextSize.NORMAL).png("closing-alarm-unphoned").assertFit();
+        assertThat(said(closing)).contains("Nobody has phoned about power that is off, a loose bird. Phone now.");
+
+        book.tell("""
+                {"deed":"phoned","who":"Ines","about":"power","by":"Tomas"}
+                {"deed":"phoned","who":"Ines","about":"loose","by":"Tomas"}
+                """);
+        assertThat(said(closing(TextSize.NORMAL))).doesNotContain("Nobody has phoned");
+    }
+
+    @Test
+    void aCardThatIsScannedOverAHalfWrittenNoteAsksFirst() {
+        Painted closing = closing(TextSize.NORMAL);
+        assertThat(screen.isBegun()).isFalse();
+
+        closing.after(() -> closing.find("note", JTextComponent.class).setText("A1 sits low"));
+
+        assertThat(screen.isBegun()).isTrue();
+        closing.press("keep-note");
+        assertThat(screen.isBegun()).isFalse();
     }
 
     @Test
@@ -197,12 +227,9 @@ class ClosingScreenTest extends WithDaybook {
     }
 
     private Painted closing(Light light, TextSize size) {
-        return Sat.at(
-                book,
-                light,
-                size,
-                "Tomas",
-                new Destination.CloseTheDay(),
-                (pen, stage) -> new ClosingScreen(book.desk(), pen, stage, stage, WORDS));
+        return Sat.at(book, light, size, "Tomas", new Destination.CloseTheDay(), (pen, stage) -> {
+            screen = new ClosingScreen(book.desk(), pen, stage, stage, WORDS);
+            return screen;
+        });
     }
 }

@@ -8,6 +8,7 @@ import javax.swing.text.JTextComponent;
 import org.cagewall.kiosk.Painted;
 import org.cagewall.kiosk.Sat;
 import org.cagewall.kiosk.WithDaybook;
+import org.cagewall.kiosk.kit.WrapLabel;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.theme.TextSize;
 import org.cagewall.tasks.Danger;
@@ -20,6 +21,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 /** Whom to phone, and a call that is kept. */
 class PhoneScreenTest extends WithDaybook {
 
+    private PhoneScreen screen;
+
     @BeforeEach
     void away() {
         inesIsAway();
@@ -29,6 +32,18 @@ class PhoneScreenTest extends WithDaybook {
     @EnumSource
     void theNumbersAreLargeAtEveryTextSize(TextSize size) {
         phone(size).png("phone-" + size).assertFit();
+    }
+
+    @Test
+    void whereNobodyAtAllAnswersAnyVetIsPhonedForASickBirdAndTheSameAgainForAllElse() {
+        assertThat(subtitle(phone(TextSize.LARGEST, Optional.of(Danger.ILL)).assertFit()))
+                .endsWith("then any vet.");
+        assertThat(subtitle(phone(TextSize.LARGEST, Optional.of(Danger.POWER)).assertFit()))
+                .endsWith("then all again.");
+    }
+
+    private static String subtitle(Painted phone) {
+        return phone.find("subtitle", WrapLabel.class).getText();
     }
 
     @Test
@@ -56,6 +71,29 @@ class PhoneScreenTest extends WithDaybook {
                         "A1 sits low",
                         "\"by\":\"Tomas\"");
         phone.png("phone-kept").assertFit().press("phoned.Bird vet").press("back");
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void whatWasAgreedIsOverInOneTouchAndShowsNoMore(TextSize size) {
+        book.tell("""
+                {"deed":"phoned","cage":"A1","who":"Ines","about":"ill","agreed":"watch","until":"2026-04-17","by":"Tomas"}
+                """);
+        Painted phone = phone(size).png("phone-agreed-" + size).assertFit();
+        String over = phone.names().stream()
+                .filter(name -> name.startsWith("over."))
+                .findFirst()
+                .orElseThrow();
+        assertThat(book.desk().room().agreedOn(book.desk().today())).hasSize(1);
+
+        phone.press(over);
+
+        assertThat(book.desk().room().agreedOn(book.desk().today())).isEmpty();
+        assertThat(book.desk().room().agreedOn(book.desk().today().plusDays(1))).isEmpty();
+        assertThat(phone.names()).doesNotContain(over);
+        assertThat(book.desk().room().callsOn(book.desk().today()))
+                .as("the call was made all the same")
+                .hasSize(1);
     }
 
     @Test
@@ -92,16 +130,24 @@ class PhoneScreenTest extends WithDaybook {
         }
     }
 
+    @Test
+    void aCardThatIsScannedOverACallAsksFirst() {
+        Painted phone = phone(TextSize.NORMAL);
+        assertThat(screen.isBegun()).isFalse();
+
+        phone.press("phoned.Ines");
+
+        assertThat(screen.isBegun()).isTrue();
+    }
+
     private Painted phone(TextSize size) {
         return phone(size, Optional.empty());
     }
 
     private Painted phone(TextSize size, Optional<Danger> about) {
-        return Sat.at(
-                book,
-                size,
-                "Tomas",
-                new Destination.Phone(about),
-                (pen, stage) -> new PhoneScreen(book.desk(), pen, stage, stage, WORDS, new Destination.Phone(about)));
+        return Sat.at(book, size, "Tomas", new Destination.Phone(about), (pen, stage) -> {
+            screen = new PhoneScreen(book.desk(), pen, stage, stage, WORDS, new Destination.Phone(about));
+            return screen;
+        });
     }
 }

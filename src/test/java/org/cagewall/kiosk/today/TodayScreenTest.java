@@ -156,6 +156,25 @@ class TodayScreenTest extends WithDaybook {
     }
 
     @Test
+    void whatWasAnsweredHalfWayIsThereAgainWhenTheSitterComesBackFromThePhones() {
+        sitter(TextSize.NORMAL)
+                .press("act.different")
+                .press("signs.puffed-up")
+                .press("to-questions")
+                .press("eating.yes")
+                .press("hurt.no");
+
+        Painted back = sitter(TextSize.NORMAL);
+
+        assertThat(List.of("eating.yes", "hurt.no"))
+                .allMatch(answer -> back.find(answer, AbstractButton.class).isSelected());
+        assertThat(List.of("eating.no", "upright.yes", "upright.no", "hurt.yes"))
+                .noneMatch(answer -> back.find(answer, AbstractButton.class).isSelected());
+        back.press("upright.yes").press("record");
+        assertThat(book.lines("\"check\"")).first().asString().contains("\"eating\"", "\"upright\"", "\"not-hurt\"");
+    }
+
+    @Test
     void noAnswerIsTickedBeforehandAndWhatASignHasSaidIsNotAsked() {
         Painted today = sitter(TextSize.NORMAL)
                 .press("act.different")
