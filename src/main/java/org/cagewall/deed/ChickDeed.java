@@ -216,6 +216,7 @@ public sealed interface ChickDeed extends Deed, EggDeed.AboutEgg {
                     Optional.of(chick.hatched().toString()),
                     colour,
                     Optional.empty(),
+                    Optional.empty(),
                     Optional.empty()));
             sex.ifPresent(it -> facts.add(new Fact.Sexing(scene.entry(), it)));
             facts.add(new Fact.Parentage(

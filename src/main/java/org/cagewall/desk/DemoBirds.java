@@ -87,7 +87,8 @@ final class DemoBirds {
                         Optional.empty(),
                         Optional.empty(),
                         cage,
-                        origin));
+                        origin,
+                        Optional.empty()));
     }
 
     /** The next closed ring of the year for a chick that is ringed that day: to be asked in the order of the days. */

@@ -296,6 +296,7 @@ final class RoomReader {
                     return new Bird(
                             id,
                             last(rings, id).map(it -> it.fact().ring()).orElse(bird.ring()),
+                            last(rings, id).map(it -> it.fact().ringYear()).orElse(bird.ringYear()),
                             last(splits, id).flatMap(it -> it.fact().ring()),
                             last(namings, id).map(it -> it.fact().name()),
                             last(sexings, id).map(it -> it.fact().sex()).orElse(Sex.UNKNOWN),

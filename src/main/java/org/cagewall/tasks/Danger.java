@@ -86,6 +86,7 @@ public enum Danger {
             case FIGHTING -> Optional.of(FIGHT);
             case EGG_ON_FLOOR -> Optional.of(EGG_ON_FLOOR);
             case DISH_EMPTY -> Optional.of(EMPTY_DISH);
+            case FOOD_LOW -> Optional.of(UNFED);
             case OTHER, EATING, UPRIGHT, NOT_HURT -> Optional.empty();
         };
     }

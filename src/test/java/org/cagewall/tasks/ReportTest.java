@@ -111,7 +111,9 @@ class ReportTest {
         assertThat(answers)
                 .containsExactly(
                         Sign.EATING, Sign.NOT_EATING, Sign.UPRIGHT, Sign.NOT_UPRIGHT, Sign.HURT, Sign.NOT_HURT);
-        assertThat(Sign.values()).allMatch(sign -> Report.choices().contains(sign) || answers.contains(sign));
+        List<Sign> ofFood = List.of(Sign.FOOD_LOW);
+        assertThat(Sign.values())
+                .allMatch(sign -> Report.choices().contains(sign) || answers.contains(sign) || ofFood.contains(sign));
     }
 
     @Test

@@ -13,6 +13,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.cagewall.deed.BirdDeed;
@@ -52,7 +53,11 @@ public final class BirdsPresenter {
     private Optional<Bird> ofThePast = Optional.empty();
 
     /** What was filled in for a bird to be added. */
-    record Newcomer(String ring, Optional<Sex> sex, String colour, String hatched, Optional<String> cage) {}
+    /** A year as rings bear it. */
+    private static final Pattern YEAR = Pattern.compile("(19[5-9]|20[0-9]|21[0-9])[0-9]");
+
+    record Newcomer(
+            String ring, String ringYear, Optional<Sex> sex, String colour, String hatched, Optional<String> cage) {}
 
     public BirdsPresenter(Desk desk, Pen pen, Words words, Consumer<BirdsState> view) {
         this.desk = desk;
@@ -272,6 +277,9 @@ public final class BirdsPresenter {
             wrong("colour", "birds.too-long");
         } else if (!bird.hatched().isBlank() && hatched.isEmpty()) {
             wrong("hatched", "birds.write-hatched");
+        } else if (!bird.ringYear().isBlank()
+                && !YEAR.matcher(bird.ringYear().strip()).matches()) {
+            wrong("ring-year", "birds.write-ring-year");
         } else if (bird.cage().isEmpty()) {
             wrong("cage", "birds.choose-cage");
         } else {
@@ -284,7 +292,8 @@ public final class BirdsPresenter {
                     Optional.empty(),
                     Optional.empty(),
                     bird.cage(),
-                    Optional.empty());
+                    Optional.empty(),
+                    written(bird.ringYear()).map(Integer::valueOf));
             pen.record(
                     List.of(added),
                     desk.today(),

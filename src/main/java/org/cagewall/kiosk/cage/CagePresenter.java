@@ -323,7 +323,8 @@ final class CagePresenter {
                 .map(CageState.EntryFace.class::cast)
                 .filter(entry -> entry.number() == number)
                 .findFirst()
-                .orElseGet(() -> new CageState.EntryFace(number, number, face.line(), face.said(), false));
+                .orElseGet(() ->
+                        new CageState.EntryFace(number, number, face.line(), face.said(), false, 1, Optional.empty()));
     }
 
     /** A stage of parting was touched in its list. */
@@ -379,7 +380,7 @@ final class CagePresenter {
             return;
         }
         picking.ask(Question.of(
-                Message.of("cage.strike"),
+                Message.of("cage.strike", Math.max(1, entry.cages())),
                 Message.of("cage.strike-text", entry.what()),
                 strike(entry, Reason.WRONG_TOUCH),
                 strike(entry, Reason.WRONG_CAGE),
@@ -391,9 +392,7 @@ final class CagePresenter {
         return Answer.plain(
                 why.id(),
                 Message.of("cage.strike." + why.id()),
-                () -> pen.record(
-                        new CardDeed.StruckOut(Math.toIntExact(entry.number()), why.id()),
-                        Message.of("cage.done.struck")));
+                () -> pen.strikeOut(entry.number(), entry.line(), why, Message.of("cage.done.struck")));
     }
 
     void pencilled() {

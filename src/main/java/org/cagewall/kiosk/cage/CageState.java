@@ -165,8 +165,15 @@ public record CageState(
     /** A reminder that nobody answered while it could be acted on. */
     public record LapsedFace(String when, String what) implements PastFace {}
 
-    /** An entry of the log. */
-    public record EntryFace(long number, long touch, String when, String what, boolean struck) implements PastFace {}
+    /**
+     * An entry of the log.
+     *
+     * @param cages how many cages it speaks of
+     * @param line the recorded line; empty where the log is not read yet
+     */
+    public record EntryFace(
+            long number, long touch, String when, String what, boolean struck, int cages, Optional<String> line)
+            implements PastFace {}
 
     /** Something that can be recorded by one touch, or that begins with one; due when its time has come. */
     public record Action(String name, String text, boolean due) {}
