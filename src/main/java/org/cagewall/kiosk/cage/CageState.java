@@ -16,6 +16,7 @@ import org.cagewall.room.Stage;
  * @param birds the birds in it, a card each
  * @param flock birds in it that are not known one by one, as a sentence
  * @param entries the last entries and what lapsed among them, the newest first; empty until they have been read
+ * @param unread why the entries could not be read, where that failed
  * @param actions what can be recorded now, the likeliest first
  * @param below quieter things to do, below those
  * @param yesterday whether what is touched is recorded for yesterday
@@ -31,6 +32,7 @@ public record CageState(
         List<BirdFace> birds,
         Optional<String> flock,
         Optional<List<PastFace>> entries,
+        Optional<String> unread,
         List<Action> actions,
         List<Action> below,
         boolean yesterday,
@@ -85,6 +87,7 @@ public record CageState(
                 Optional.empty(),
                 Optional.empty(),
                 List.of(),
+                Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
                 List.of(),
