@@ -333,7 +333,8 @@ class PackTest {
         try (Desk desk = Desk.open(DataFolder.open(folder.resolve("demo")), Lanes.inline(), TestDesk.clocks())) {
             desk.record(DemoRoom.lines(desk.today()), outcome -> {});
             Room room = desk.room();
-            Pack pack = Pack.of(room, desk.today(), room.absenceOn(desk.today()).orElseThrow());
+            Pack pack =
+                    Pack.of(room, desk.today(), room.absenceAfter(desk.today()).orElseThrow());
             write("pack-demo", PackPdf.drawn(pack, Size.A4, WORDS));
             write("pack-letter", PackPdf.drawn(pack, Size.LETTER, WORDS));
         }
