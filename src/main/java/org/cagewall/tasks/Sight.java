@@ -70,7 +70,7 @@ public final class Sight {
 
     private Message words() {
         if (cage.box().isOn()) {
-            return Message.of("tasks.see-box-shut", besideTheBox());
+            return NestName.at(room, cage).say("tasks.see-box-shut", besideTheBox());
         }
         if (cage.box().isTurned()) {
             return Message.of("tasks.see-box-turned", counted());

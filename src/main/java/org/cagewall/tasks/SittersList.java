@@ -144,17 +144,18 @@ final class SittersList {
     private Task looksIn(Cage cage, LocalDate due) {
         String id = Task.id(due, cage.name(), Kind.NEST_LOOK);
         Closed.Verdict verdict = closed.byOutcome(id);
+        NestName nest = NestName.at(room, cage);
         return new Task(
                 id,
                 Optional.of(cage.name()),
                 Kind.NEST_LOOK,
                 due,
                 verdict.state() == Task.State.OPEN ? Task.lateBy(due.plusDays(1), date) : 0,
-                say("do-look-in"),
+                nest.say("tasks.do-look-in"),
                 Optional.empty(),
                 say("why-look-in"),
-                List.of(say("how-look-in-count"), say("how-look-in-shut"), say("how-look-in-phone")),
-                List.of(say("brief-look-in")),
+                List.of(say("how-look-in-count"), nest.say("tasks.how-look-in-shut"), say("how-look-in-phone")),
+                List.of(nest.say("tasks.brief-look-in")),
                 Optional.of(DayPart.MORNING),
                 Optional.empty(),
                 verdict.state(),
@@ -211,7 +212,8 @@ final class SittersList {
 
     private Optional<Message> box(Cage cage) {
         if (cage.box().isOn()) {
-            return Optional.of(say(isLookedInto(cage) ? "how-look-in" : "how-box-shut"));
+            NestName nest = NestName.at(room, cage);
+            return Optional.of(isLookedInto(cage) ? nest.say("tasks.how-look-in") : nest.say("tasks.how-box-shut"));
         }
         return cage.box().isTurned() ? Optional.of(say("how-box-faces-wall")) : Optional.empty();
     }
@@ -224,7 +226,7 @@ final class SittersList {
         brief.add(say("brief-water"));
         brief.addAll(food.given(DayPart.MORNING, Food.Form.BRIEF));
         if (cage.box().isOn() && !isLookedInto(cage)) {
-            brief.add(say("brief-box-shut"));
+            brief.add(NestName.at(room, cage).say("tasks.brief-box-shut"));
         }
         if (cage.use() == Use.NURSERY) {
             brief.add(say("brief-weaning"));

@@ -17,6 +17,7 @@ import org.cagewall.room.Cage;
 import org.cagewall.room.CardFaces;
 import org.cagewall.room.EggState;
 import org.cagewall.room.Keeps;
+import org.cagewall.room.Outing;
 import org.cagewall.room.Pair;
 import org.cagewall.room.Room;
 import org.cagewall.room.Round;
@@ -76,7 +77,7 @@ final class Tiles {
             return face(
                     cage,
                     Message.of("wall.empty"),
-                    cage.cleaned().map(day -> Message.of("wall.clean-since", words.shortDay(day))),
+                    out(cage).or(() -> cage.cleaned().map(day -> Message.of("wall.clean-since", words.shortDay(day)))),
                     TileFace.State.EMPTY);
         }
         return occupied(cage);
@@ -134,7 +135,15 @@ final class Tiles {
         Optional<Message> date = awaited(nest);
         return date.isEmpty() && CardFaces.isOutOfDate(room, cage)
                 ? face(cage, big, List.of(NEW_CARD, Message.of("wall.card-changed-only")), TileFace.State.DUE)
-                : face(cage, big, date.or(() -> lastSeen(cage)), TileFace.State.CALM);
+                : face(cage, big, date.or(() -> out(cage)).or(() -> lastSeen(cage)), TileFace.State.CALM);
+    }
+
+    /** Where the birds of a cage are that are out of the birdroom; of several, the one that went last. */
+    private Optional<Message> out(Cage cage) {
+        return room.birdsOf(cage).stream()
+                .flatMap(bird -> bird.out().stream())
+                .max(Comparator.comparing(Outing::since))
+                .map(Outing::words);
     }
 
     /** Nobody has to look in there while the owner is away, so that nobody came is no news. */

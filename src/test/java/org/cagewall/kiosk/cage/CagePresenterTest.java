@@ -199,6 +199,24 @@ class CagePresenterTest {
         assertThat(last()).contains("\"check\"").doesNotContain("\"when\"");
     }
 
+    @Test
+    void strikingOutARowWalkSaysOfHowManyCagesItIsStruckAndCanBeUndone() {
+        room.tell("{\"deed\":\"row-checked\",\"wall\":\"North wall\",\"row\":1,\"by\":\"Ines\"}");
+        String walked = last();
+        at("A1");
+        CageState.PastFace walk = shown.entries().orElseThrow().get(0);
+        hand.answers("wrong-touch");
+
+        page.past(walk);
+
+        assertThat(hand.asked.get(hand.asked.size() - 1))
+                .matches("This speaks of [2-9] cages\\. Strike it out for all\\?");
+        assertThat(last()).contains("struck-out");
+        hand.undo.orElseThrow().run();
+        assertThat(last()).contains("row-checked").contains("\"row\":1");
+        assertThat(walked).contains("row-checked");
+    }
+
     /** The database is shut and taken away under the page, so that no reading of it succeeds. */
     @Test
     void aLogThatCannotBeReadIsSaidOnThePageInPlaceOfItsEntries() throws IOException {
@@ -293,6 +311,8 @@ class CagePresenterTest {
         final List<String> said = new ArrayList<>();
         final List<String> due = new ArrayList<>();
         final List<Destination> went = new ArrayList<>();
+        final List<String> asked = new ArrayList<>();
+        Optional<Runnable> undo = Optional.empty();
         private final Deque<String> touches = new ArrayDeque<>();
         private final Deque<String> answers = new ArrayDeque<>();
 
@@ -308,6 +328,7 @@ class CagePresenterTest {
 
         @Override
         public void ask(Question question) {
+            asked.add(Birdroom.WORDS.say(question.title()));
             String name = answers.isEmpty() ? "" : answers.remove();
             question.answers().stream()
                     .filter(answer -> answer.name().equals(name))
@@ -409,7 +430,8 @@ class CagePresenterTest {
         }
 
         @Override
-        public void done(Message what, Runnable undo) {
+        public void done(Message what, Runnable takesBack) {
+            undo = Optional.of(takesBack);
             done(what);
         }
 

@@ -106,6 +106,15 @@ class WallPresenterTest extends WithDaybook {
         assertThat(tile("A2").small()).contains("new card");
     }
 
+    @Test
+    void aCageWhoseBirdIsAtAShowSaysAtWhichShow() {
+        book.tell("""
+                {"deed":"bird-out","bird":"HB 24-006","where":"show","place":"Valley Show","on":"2026-04-13","by":"Ines"}
+                """);
+
+        assertThat(tile("B1").foot()).isEqualTo("at a show: Valley Show");
+    }
+
     private void pairInA2() {
         book.tell("""
                 {"deed":"paired-up","cage":"A2","cock":"HB 24-006","hen":"HB 25-118","on":"2026-03-01","by":"Ines"}
