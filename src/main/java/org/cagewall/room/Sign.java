@@ -7,7 +7,7 @@ import org.cagewall.text.Message;
 
 /**
  * What somebody who never held a bird can see that is different, named so that the record holds no language: first what
- * is touched, the most pressing first, then the answers to the questions about a bird.
+ * is touched, the most pressing first, then the answers to the questions about a bird and its food, and what a count showed.
  */
 public enum Sign {
     ON_FLOOR,
@@ -29,7 +29,9 @@ public enum Sign {
     UPRIGHT,
     NOT_UPRIGHT,
     HURT,
-    NOT_HURT;
+    NOT_HURT,
+    FOOD_LOW,
+    MORE_BIRDS;
 
     /** Its name in the record and among the parts of a screen: {@code on-floor}. */
     public String id() {

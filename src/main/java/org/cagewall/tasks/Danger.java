@@ -80,12 +80,13 @@ public enum Danger {
             case GASPING, TAIL_BOBS -> Optional.of(BREATH);
             case STRAINING -> Optional.of(STRAINING);
             case DEAD -> Optional.of(DEAD);
-            case MISSING -> Optional.of(MISSING);
+            case MISSING, MORE_BIRDS -> Optional.of(MISSING);
             case LOOSE -> Optional.of(LOOSE);
             case STUCK -> Optional.of(STUCK);
             case FIGHTING -> Optional.of(FIGHT);
             case EGG_ON_FLOOR -> Optional.of(EGG_ON_FLOOR);
             case DISH_EMPTY -> Optional.of(EMPTY_DISH);
+            case FOOD_LOW -> Optional.of(UNFED);
             case OTHER, EATING, UPRIGHT, NOT_HURT -> Optional.empty();
         };
     }

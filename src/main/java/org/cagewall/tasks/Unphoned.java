@@ -71,15 +71,23 @@ public final class Unphoned {
     private static boolean isAbout(Call call, Visit visit) {
         return call.reachedSomebody()
                 && call.entry() > visit.entry()
-                && call.cage().filter(cage -> cage == visit.cage()).isPresent();
+                && (call.cage().filter(cage -> cage == visit.cage()).isPresent()
+                        || isAboutFoodAlone(visit) && Unfed.isAboutAllFood(call));
+    }
+
+    private static boolean isAboutFoodAlone(Visit visit) {
+        return dangers(visit).allMatch(danger -> danger.matter() == CallMatter.FOOD);
     }
 
     private static boolean cannotWait(Visit visit) {
+        return dangers(visit).anyMatch(danger -> danger.urgency() == Urgency.PHONE_NOW);
+    }
+
+    private static Stream<Danger> dangers(Visit visit) {
         return visit.signs().stream()
                 .flatMap(id -> Sign.of(id).stream())
                 .filter(sign -> sign != Sign.ON_FLOOR || !saysWell(visit))
-                .flatMap(sign -> Danger.of(sign).stream())
-                .anyMatch(danger -> danger.urgency() == Urgency.PHONE_NOW);
+                .flatMap(sign -> Danger.of(sign).stream());
     }
 
     /** A young bird on the floor that eats, stands and is not hurt is where it should be. */

@@ -21,12 +21,12 @@ import org.cagewall.deed.DateOrYear;
 import org.cagewall.deed.Deed;
 import org.cagewall.deed.VisitDeed;
 import org.cagewall.desk.Desk;
+import org.cagewall.kiosk.kit.LogFace;
 import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.Shown;
 import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.room.Bird;
 import org.cagewall.room.Condition;
-import org.cagewall.room.LogEntry;
 import org.cagewall.room.LogQuery;
 import org.cagewall.room.Role;
 import org.cagewall.room.Room;
@@ -180,12 +180,18 @@ public final class BirdsPresenter {
         }
     }
 
-    void out(Optional<Whither> where, String note, BirdsState.Day day) {
+    void out(Optional<Whither> where, String place, String note, BirdsState.Day day) {
         if (where.isEmpty()) {
             wrong("where", "birds.choose-where");
-            return;
+        } else if (isLong(place)) {
+            wrong("place", "birds.too-long");
+        } else {
+            record(
+                    new BirdDeed.BirdOut(ring(), where.get(), written(place), Optional.empty()),
+                    day,
+                    note,
+                    done(Act.OUT));
         }
-        record(new BirdDeed.BirdOut(ring(), where.get(), Optional.empty()), day, note, done(Act.OUT));
     }
 
     void back(String result, BirdsState.Day day) {
@@ -339,15 +345,22 @@ public final class BirdsPresenter {
     }
 
     private void readEntries(Bird bird) {
-        desk.log(LogQuery.newest(MOST_ENTRIES).ofBird(bird.id()), pen.reading(log -> takeEntries(bird, log)));
+        desk.log(
+                LogQuery.newest(MOST_ENTRIES).ofBird(bird.id()),
+                answer -> answer.then(
+                        log -> takeEntries(bird, log.stream().map(said()::entry).toList()),
+                        why -> takeEntries(bird, unread("birds.not-read-why", why)),
+                        code -> takeEntries(bird, unread("birds.not-read", code))));
     }
 
-    private void takeEntries(Bird bird, List<LogEntry> log) {
-        BirdWords said = said();
-        shown.change(state -> state.of(state.bird()
-                .map(sheet -> sheet.id() == bird.id()
-                        ? sheet.withEntries(log.stream().map(said::entry).toList())
-                        : sheet)));
+    /** Instead of the entries, why they could not be read. */
+    private List<LogFace> unread(String key, Object why) {
+        return List.of(new LogFace("", words.say(key, why), false));
+    }
+
+    private void takeEntries(Bird bird, List<LogFace> log) {
+        shown.change(
+                state -> state.of(state.bird().map(sheet -> sheet.id() == bird.id() ? sheet.withEntries(log) : sheet)));
     }
 
     private BirdsState first() {

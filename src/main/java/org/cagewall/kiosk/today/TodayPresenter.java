@@ -47,6 +47,7 @@ import org.cagewall.tasks.Kind;
 import org.cagewall.tasks.Reply;
 import org.cagewall.tasks.Report;
 import org.cagewall.tasks.Task;
+import org.cagewall.tasks.Unfed;
 import org.cagewall.tasks.Urgency;
 import org.cagewall.tasks.Vital;
 import org.cagewall.tasks.Warmth;
@@ -70,6 +71,7 @@ public final class TodayPresenter {
     private final Watch watch;
     private final Halfway<TodayDraft> halfway;
     private Optional<String> touched;
+    private Optional<LogEntry> reading = Optional.empty();
 
     /**
      * Begins with the list, or with what is different somewhere.
@@ -156,8 +158,24 @@ public final class TodayPresenter {
         return different.map(at -> list.showing(different(at))).orElse(list);
     }
 
-    /** The same page with what the room says now; a new day begins with its own list. */
     private void refresh() {
+        showAnew();
+        desk.log(LogQuery.between(desk.today(), desk.today()), pen.reading(this::keepReading));
+    }
+
+    /** The thermometer's last reading of the day, which the room as it stands does not hold. */
+    private void keepReading(List<LogEntry> log) {
+        Optional<LogEntry> last = log.stream()
+                .filter(entry -> entry.deed().equals("room-read") && !entry.isStruck())
+                .max(Comparator.comparing(LogEntry::number));
+        if (!last.equals(reading)) {
+            reading = last;
+            showAnew();
+        }
+    }
+
+    /** The same page with what the room says now; a new day begins with its own list. */
+    private void showAnew() {
         if (!desk.today().equals(listed)) {
             listed = desk.today();
             shown.change(state -> home(ownAudience(), partNow()));
@@ -201,9 +219,10 @@ public final class TodayPresenter {
                 .toList();
         TodayState.Lines page = new TodayState.Lines(
                 next.map(say::next),
+                tasks.stream().map(say::next).toList(),
                 lines,
                 next.isPresent() ? Optional.empty() : Optional.of(say.allDone(audience, part, person())),
-                audience == Audience.SITTER ? Optional.of(say.degrees()) : Optional.empty(),
+                audience == Audience.SITTER ? Optional.of(say.degrees(reading, partNow())) : Optional.empty(),
                 audience == Audience.SITTER ? say.foot(tasks) : "");
         return new TodayState(
                 words.say(part == DayPart.MORNING ? "today.good-morning" : "today.good-evening", person()),
@@ -222,6 +241,10 @@ public final class TodayPresenter {
         return DailyList.of(desk.room(), desk.today(), audience).stream()
                 .filter(task -> task.part().filter(its -> its != part).isEmpty())
                 .toList();
+    }
+
+    private String owner() {
+        return desk.room().owner().map(Person::name).orElse("-");
     }
 
     private String person() {
@@ -337,6 +360,8 @@ public final class TodayPresenter {
             case EVENING -> choose(DayPart.EVENING);
             case MORNING -> choose(DayPart.MORNING);
             case CLOSE_THE_DAY -> navigator.go(new Destination.CloseTheDay());
+            case PHONE ->
+                navigator.go(Destination.Phone.about(Danger.UNFED, Unfed.unphoned(desk.room(), desk.today())));
             default -> throw new IllegalArgumentException(act + " needs a task");
         }
     }
@@ -365,7 +390,7 @@ public final class TodayPresenter {
                         task.id(),
                         words.say("today.why-not", label(task)),
                         Optional.of(words.say("today.dishes")).filter(question -> feeds(task)))));
-            case EVENING, MORNING, CLOSE_THE_DAY -> act(act);
+            case EVENING, MORNING, CLOSE_THE_DAY, PHONE -> act(act);
         }
     }
 
@@ -480,7 +505,9 @@ public final class TodayPresenter {
         }
         List<Sign> seen = signs.stream().sorted().toList();
         List<Vital> questions = Report.questions(seen);
-        if (page.thenAsked() && !questions.isEmpty()) {
+        if (!page.thenAsked() && saysNothing(new Report(seen, Map.of()), note)) {
+            asking.tell(Message.of("today.nothing-told"), Message.of("today.other-told-text"));
+        } else if (page.thenAsked() && !questions.isEmpty()) {
             shown.change(state -> state.showing(new TodayState.Asked(
                     page.at(), words.say("today.how-is-it", page.at().cage()), seen, note, questions)));
             keep(shown.now().page(), seen, note);
@@ -491,7 +518,17 @@ public final class TodayPresenter {
 
     /** The questions are answered, as far as they can be. */
     void answer(TodayState.Asked asked, Map<Vital, Reply> replies) {
-        record(asked.at(), new Report(asked.signs(), replies), asked.note());
+        Report report = new Report(asked.signs(), replies);
+        if (saysNothing(report, asked.note())) {
+            asking.tell(Message.of("today.nothing-told"), Message.of("today.other-asked-text"));
+        } else {
+            record(asked.at(), report, asked.note());
+        }
+    }
+
+    /** "Something else" alone tells nobody whether to come. */
+    private static boolean saysNothing(Report report, String note) {
+        return note.isBlank() && report.told().equals(List.of(Sign.OTHER));
     }
 
     private void record(Destination.Different at, Report report, String note) {
@@ -518,7 +555,10 @@ public final class TodayPresenter {
         String seen = report.told().stream().map(Sign::words).map(words::say).collect(Collectors.joining(", "));
         TodayState.Page page = new TodayState.Recorded(
                 words.say(now ? "today.phone-now" : "today.in-the-book"),
-                words.say(now ? "today.phone-now-text" : "today.in-the-book-text", at.cage(), seen),
+                words.say(
+                        now
+                                ? Message.of("today.phone-now-text", at.cage(), seen)
+                                : Message.of("today.in-the-book-text", at.cage(), owner())),
                 danger,
                 now ? Urgency.PHONE_NOW : Urgency.PHONE_IF_UNSURE,
                 steps(danger),
@@ -602,8 +642,7 @@ public final class TodayPresenter {
         boolean low = asked.filter(seen -> seen == Dishes.LOW).isPresent();
         List<Deed> deeds = new ArrayList<>();
         if (low) {
-            deeds.add(
-                    VisitDeed.Check.different(label, How.HAND, Optional.of(DayPart.MORNING), List.of(Sign.DISH_EMPTY)));
+            deeds.add(VisitDeed.Check.different(label, How.HAND, Optional.of(DayPart.MORNING), List.of(Sign.FOOD_LOW)));
         }
         TouchedOrWritten why = given.get();
         deeds.add(new VisitDeed.TaskNotDone(of.task(), Optional.of(why.kept()), asked));

@@ -28,6 +28,10 @@ import org.junit.jupiter.params.provider.EnumSource;
 /** The end of a sitter's day. */
 class ClosingScreenTest extends WithDaybook {
 
+    private static final String FOOD_CALL = """
+            {"deed":"phoned","who":"Ines","about":"food","by":"Tomas"}
+            """;
+
     private ClosingScreen screen;
 
     @ParameterizedTest
@@ -38,12 +42,100 @@ class ClosingScreenTest extends WithDaybook {
 
     @Test
     void whyTheRestWasNotDoneIsToldOnceForAll() {
+        book = book.inTheEvening();
         Painted closing = closing(TextSize.NORMAL).press("say-why");
-        closing.png("closing-why").assertFit().press("why.no-time").press("record");
+        closing.png("closing-why")
+                .assertFit()
+                .press("why.no-time")
+                .press("dishes.filled")
+                .press("record");
 
         assertThat(book.lines("task-not-done")).hasSize(9).allMatch(line -> line.contains("\"why\":\"no-time\""));
-        closing.png("closing-done").assertFit();
-        assertThat(closing.maybe("say-why")).isEmpty();
+        assertThat(book.lines("\"dishes\":\"filled\"")).hasSize(6);
+    }
+
+    @Test
+    void nobodyWritesOffTheFeedingOfAllCagesWithoutBeingAskedAfterFoodAndWater() {
+        Painted closing = closing(TextSize.NORMAL).press("say-why").press("why.no-time");
+
+        assertThat(said(closing)).contains("Have they food and water?");
+        closing.press("record").png("closing-why-dishes").assertFit();
+        assertThat(book.lines("task-not-done")).isEmpty();
+        closing.press("answer.ok").press("dishes.unseen").press("record");
+
+        assertThat(said(closing.png("closing-hungry").assertFit()))
+                .contains("Stop. Phone now.", "Nobody has seen their food and water.");
+        closing.press("answer.leave");
+        assertThat(said(closing)).contains("6 cages were not fed", "Nobody has phoned about A1 to B3.");
+    }
+
+    @Test
+    void theEveningIsNotWrittenOffBeforeItHasBegun() {
+        Painted closing = closing(TextSize.NORMAL);
+
+        closing.press("say-why").press("why.no-time").press("dishes.filled").press("record");
+
+        assertThat(book.lines("task-not-done")).hasSize(6).allMatch(line -> line.contains("/morning"));
+        book.tell(FOOD_CALL);
+        assertThat(said(closing(TextSize.NORMAL).png("closing-evening-to-come").assertFit()))
+                .contains("The evening is still to come");
+        assertThat(said(closing(TextSize.NORMAL).press("say-why"))).contains("There is nothing to explain now");
+    }
+
+    @Test
+    void aDayWithoutFeedingIsNeverDoneAndSaysHowManyCagesWereNotFed() {
+        book = book.inTheEvening();
+        Painted closing = closing(TextSize.NORMAL)
+                .press("say-why")
+                .press("why.no-time")
+                .press("dishes.filled")
+                .press("record")
+                .press("answer.leave");
+
+        assertThat(said(closing.png("closing-unfed").assertFit()))
+                .contains("6 cages were not fed", "Nobody has phoned about A1 to B3. Phone now.")
+                .doesNotContain("The day is done");
+        book.tell(FOOD_CALL);
+        assertThat(said(closing(TextSize.NORMAL).png("closing-unfed-phoned").assertFit()))
+                .contains("6 cages were not fed", "You have phoned about it. Why is kept for Ines to read.")
+                .doesNotContain("The day is done");
+    }
+
+    @Test
+    void aCageThatCouldNotBeOpenedAndHasLittleFoodStaysOpenUntilSomebodyIsPhoned() {
+        book.tell("""
+                {"deed":"check","cage":"A2","answer":"different","how":"hand","when":"morning","signs":["food-low"],"by":"Tomas"}
+                {"deed":"task-not-done","task":"2026-04-14/A2/morning","why":"could-not-open","dishes":"low","by":"Tomas"}
+                """);
+
+        assertThat(said(closing(TextSize.NORMAL).png("closing-food-low").assertFit()))
+                .contains("Nobody has phoned about A2.");
+        book.tell("""
+                {"deed":"phoned","cage":"A2","who":"Ines","about":"food","by":"Tomas"}
+                """);
+        assertThat(said(closing(TextSize.NORMAL))).doesNotContain("Nobody has phoned");
+    }
+
+    @Test
+    void aCountThatIsOffStaysOpenUntilSomebodyIsPhoned() {
+        book.tell("""
+                {"deed":"check","cage":"B2","answer":"different","how":"hand","signs":["more-birds"],"by":"Tomas"}
+                """);
+
+        assertThat(said(closing(TextSize.NORMAL))).contains("Nobody has phoned about B2.");
+    }
+
+    @Test
+    void whereOnlyACallIsLeftSayWhyNotSaysSo() {
+        book.tell("{\"deed\":\"check\",\"cage\":\"A2\",\"answer\":\"different\",\"how\":\"hand\",\"signs\":[\"dead\"],"
+                + "\"by\":\"Tomas\"}");
+        for (String cage : List.of("A1", "A2", "A3", "B1", "B2", "B3")) {
+            book.tell("{\"deed\":\"task-done\",\"task\":\"2026-04-14/" + cage + "/morning\",\"by\":\"Tomas\"}");
+        }
+
+        Painted closing = closing(TextSize.NORMAL).press("say-why");
+
+        assertThat(said(closing)).contains("There is nothing to explain now", "What is left is a call. Phone now.");
     }
 
     @Test
@@ -93,12 +185,14 @@ class ClosingScreenTest extends WithDaybook {
 
     @Test
     void whatWasNotDoneIsNoPartOfWhatIsDone() {
+        book = book.inTheEvening();
         Painted closing = closing(TextSize.NORMAL)
                 .press("say-why")
                 .press("why.could-not-open")
+                .press("dishes.filled")
                 .press("record");
 
-        assertThat(said(closing)).contains("0 of 9 done", "9 not done", "9 lines were not done.");
+        assertThat(said(closing)).contains("0 of 9 done", "9 not done");
     }
 
     private static String said(Painted painted) {
@@ -193,6 +287,12 @@ class ClosingScreenTest extends WithDaybook {
     void everySentenceHereIsPlain() {
         for (String key : List.of(
                 "left-text",
+                "hungry",
+                "hungry-low",
+                "hungry-unseen",
+                "evening-to-come",
+                "nothing-to-say",
+                "only-phone",
                 "done-text",
                 "why",
                 "why-title",

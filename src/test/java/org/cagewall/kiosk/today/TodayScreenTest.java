@@ -174,6 +174,19 @@ class TodayScreenTest extends WithDaybook {
         assertThat(book.lines("\"check\"")).first().asString().contains("\"eating\"", "\"upright\"", "\"not-hurt\"");
     }
 
+    @ParameterizedTest
+    @EnumSource
+    void theAnswersStayUnderTheFingerFromLineToLine(TextSize size) {
+        Painted today = sitter(size);
+        Rectangle first = place(today, "act.all-well");
+
+        for (int line = 0; line < 3; line++) {
+            today.press("act.all-well");
+            assertThat(place(today, "act.all-well")).isEqualTo(first);
+        }
+        today.png("today-fourth-" + size).assertFit();
+    }
+
     @Test
     void noAnswerIsTickedBeforehandAndWhatASignHasSaidIsNotAsked() {
         Painted today = sitter(TextSize.NORMAL)
@@ -242,6 +255,20 @@ class TodayScreenTest extends WithDaybook {
         today.press("to-questions").png("today-nothing-told");
 
         assertThat(book.lines("\"check\"")).isEmpty();
+    }
+
+    @Test
+    void somethingElseIsKeptOnlyWithWordsOrAnAnswer() {
+        Painted today = sitter(TextSize.NORMAL)
+                .press("act.different")
+                .press("signs.other")
+                .press("to-questions")
+                .press("record");
+
+        assertThat(book.lines("\"check\"")).isEmpty();
+        assertThat(text(today)).contains("Answer one question. Or go back, and write a few words.");
+        today.press("answer.ok").press("hurt.no").press("record");
+        assertThat(book.lines("\"check\"")).singleElement().asString().contains("other", "not-hurt");
     }
 
     @Test
@@ -345,9 +372,69 @@ class TodayScreenTest extends WithDaybook {
                 .press("dishes.low")
                 .press("record");
 
-        assertThat(book.lines("\"check\"")).singleElement().asString().contains("\"A1\"", "dish-empty");
+        assertThat(book.lines("\"check\"")).singleElement().asString().contains("\"A1\"", "food-low");
         assertThat(text(today)).contains("Stop. Phone now.");
         assertThat(text(today.press("go-on"))).contains("0 of 6 done", "1 not done");
+    }
+
+    @Test
+    void aMorningInWhichBirdsWereNotFedIsNotDoneAndLeadsToThePhones() {
+        for (String cage : List.of("A1", "A2", "A3", "B1", "B2", "B3")) {
+            book.tell("{\"deed\":\"task-not-done\",\"task\":\"2026-04-14/" + cage
+                    + "/morning\",\"why\":\"no-time\",\"by\":\"Tomas\"}");
+        }
+
+        Painted today = sitter(TextSize.NORMAL).png("today-unfed").assertFit();
+
+        assertThat(text(today))
+                .contains("6 cages were not fed", "Nobody has phoned about it.")
+                .doesNotContain("The morning is done");
+        today.find("act.phone", AbstractButton.class);
+        book.tell("""
+                {"deed":"phoned","who":"Ines","about":"food","by":"Tomas"}
+                """);
+        assertThat(text(sitter(TextSize.NORMAL))).contains("You have phoned about it. It is kept for Ines to read.");
+    }
+
+    @Test
+    void aLineOfACageThatWasReportedTodayShowsWhatWasSaid() {
+        book.tell("""
+                {"deed":"check","cage":"A2","answer":"different","how":"hand","signs":["bleeding"],"at":"07:20","by":"Tomas"}
+                {"deed":"check","cage":"A3","answer":"different","how":"hand","signs":["fighting"],"at":"07:21","by":"Tomas"}
+                {"deed":"task-done","task":"2026-04-14/A3/morning","at":"07:22","by":"Tomas"}
+                """);
+
+        Painted today = sitter(TextSize.NORMAL).png("today-reported").assertFit();
+
+        assertThat(row(today, "A2/morning")).contains("different: bleeding");
+        assertThat(row(today, "A3/morning")).contains("fighting", "Different").doesNotContain("all well");
+        assertThat(row(today.press("part.evening").png("today-reported-evening").assertFit(), "A1/evening-row"))
+                .contains("A2 different: bleeding, A3 different: fighting");
+    }
+
+    private static String row(Painted today, String task) {
+        return today.find("row.2026-04-14/" + task, AbstractButton.class)
+                .getAccessibleContext()
+                .getAccessibleName();
+    }
+
+    @Test
+    void theDegreesThatWereReadStandInPlaceOfTheQuestion() {
+        book.tell("""
+                {"deed":"room-read","high":31,"low":31,"at":"07:40","by":"Tomas"}
+                """);
+
+        Painted today = sitter(TextSize.NORMAL).png("today-degrees-read").assertFit();
+
+        assertThat(degrees(today)).contains("31 \u00b0C at 7:40").doesNotContain("How warm");
+        book = book.inTheEvening();
+        assertThat(degrees(sitter(TextSize.NORMAL))).contains("31 \u00b0C at 7:40", "Read it once more tonight.");
+    }
+
+    private static String degrees(Painted today) {
+        return today.find("degrees", AbstractButton.class)
+                .getAccessibleContext()
+                .getAccessibleName();
     }
 
     @Test
