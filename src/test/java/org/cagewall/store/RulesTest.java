@@ -354,6 +354,11 @@ class RulesTest extends InMemory {
                     .given("bird-moved", "'bird':'HB 24-011','to':'B1','on':'2026-04-07'")
                     .refuses("bird-moved", "'bird':'HB 24-012','to':'B1','on':'2026-04-08'", "has not rested yet")
                     .takes("bird-moved", "'bird':'HB 24-012','to':'B1','on':'2026-04-14'"),
+            rule("a cock stays while chicks do not feed themselves (6 to 7 weeks: Clinical Avian Medicine)")
+                    .given("egg-laid", "'cage':'A1','on':'2026-03-14'")
+                    .given("chick-hatched", "'cage':'A1','mark':'1','on':'2026-04-02'")
+                    .refuses("bird-moved", "'bird':'HB 24-011','to':'B1'", "still feeds 1 chick in A1")
+                    .takes("bird-moved", "'bird':'HB 24-011','to':'B1','sure':true"),
             rule("parent and young are a pair only on purpose")
                     .given("bird-added", "'bird':'Y','sex':'hen','father':'HB 24-013'")
                     .refuses("paired-up", "'cage':'A2','cock':'HB 24-013','hen':'Y'", "parent and young")

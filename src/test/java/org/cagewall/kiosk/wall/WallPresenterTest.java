@@ -110,6 +110,19 @@ class WallPresenterTest extends WithDaybook {
         assertThat(tile("A2").foot()).isEqualTo("wean by 26 Apr");
     }
 
+    /** The hen rests a fortnight after the cock is out (species/budgerigar.txt), and goes on the morning her page says. */
+    @Test
+    void theWallSaysTheMorningOnWhichTheHenGoesToTheFlight() {
+        pairInA2();
+        book.tell("""
+                {"deed":"parting-begun","cage":"A2","reason":"no-eggs","on":"2026-04-06","by":"Ines"}
+                {"deed":"box-off","cage":"A2","on":"2026-04-08","by":"Ines"}
+                {"deed":"bird-moved","bird":"HB 24-006","to":"B1","on":"2026-04-10","by":"Ines"}
+                """);
+
+        assertThat(tile("A2").foot()).isEqualTo("flight 24 Apr");
+    }
+
     @Test
     void aNewCardHidesNoDate() {
         pairInA2();
