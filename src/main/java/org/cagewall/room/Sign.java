@@ -7,7 +7,7 @@ import org.cagewall.text.Message;
 
 /**
  * What somebody who never held a bird can see that is different, named so that the record holds no language: first what
- * is touched, the most pressing first, then the answers to the questions about a bird and its food.
+ * is touched, the most pressing first, then the answers to the questions about a bird and its food, and what a count showed.
  */
 public enum Sign {
     ON_FLOOR,
@@ -30,7 +30,8 @@ public enum Sign {
     NOT_UPRIGHT,
     HURT,
     NOT_HURT,
-    FOOD_LOW;
+    FOOD_LOW,
+    MORE_BIRDS;
 
     /** Its name in the record and among the parts of a screen: {@code on-floor}. */
     public String id() {

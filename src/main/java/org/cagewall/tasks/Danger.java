@@ -80,7 +80,7 @@ public enum Danger {
             case GASPING, TAIL_BOBS -> Optional.of(BREATH);
             case STRAINING -> Optional.of(STRAINING);
             case DEAD -> Optional.of(DEAD);
-            case MISSING -> Optional.of(MISSING);
+            case MISSING, MORE_BIRDS -> Optional.of(MISSING);
             case LOOSE -> Optional.of(LOOSE);
             case STUCK -> Optional.of(STUCK);
             case FIGHTING -> Optional.of(FIGHT);

@@ -111,9 +111,10 @@ class ReportTest {
         assertThat(answers)
                 .containsExactly(
                         Sign.EATING, Sign.NOT_EATING, Sign.UPRIGHT, Sign.NOT_UPRIGHT, Sign.HURT, Sign.NOT_HURT);
-        List<Sign> ofFood = List.of(Sign.FOOD_LOW);
+        List<Sign> saidElsewhere = List.of(Sign.FOOD_LOW, Sign.MORE_BIRDS);
         assertThat(Sign.values())
-                .allMatch(sign -> Report.choices().contains(sign) || answers.contains(sign) || ofFood.contains(sign));
+                .allMatch(sign ->
+                        Report.choices().contains(sign) || answers.contains(sign) || saidElsewhere.contains(sign));
     }
 
     @Test

@@ -22,10 +22,10 @@ import org.cagewall.room.Pair;
 import org.cagewall.room.Room;
 import org.cagewall.room.Round;
 import org.cagewall.room.Sex;
-import org.cagewall.room.Sign;
 import org.cagewall.room.Stay;
 import org.cagewall.room.Use;
 import org.cagewall.room.Visit;
+import org.cagewall.tasks.Gravest;
 import org.cagewall.tasks.Kind;
 import org.cagewall.tasks.Undone;
 import org.cagewall.text.Message;
@@ -60,9 +60,11 @@ final class Tiles {
     }
 
     TileFace of(Cage cage) {
-        Optional<Visit> different = room.unreadAt(cage);
+        Optional<Gravest> different = Gravest.of(room.unread().stream()
+                .filter(visit -> visit.cage() == cage.id())
+                .toList());
         if (different.isPresent()) {
-            return face(cage, Message.of("wall.different"), seen(different.get()), TileFace.State.DIFFERENT);
+            return different(cage, different.get());
         }
         if (cage.joinedTo().isPresent()) {
             return face(
@@ -322,17 +324,24 @@ final class Tiles {
                         : Message.of("wall.seen-yesterday"));
     }
 
-    private Optional<Message> seen(Visit visit) {
-        Message when = visit.day().equals(today)
-                ? visit.time().map(time -> Message.of("wall.at", time)).orElse(Message.of("wall.today"))
-                : Message.of("wall.on", words.shortDay(visit.day()));
-        return Optional.of(Sign.told(visit.signs()).stream()
-                .findFirst()
-                .map(words::say)
-                .map(sign -> sign.length() > SHORT_SIGN
-                        ? Message.of("wall.sign-alone", sign)
-                        : Message.of("wall.sign", sign, when))
-                .orElse(when));
+    /** What was reported today stands with its time; of any other day the day is said, however long the sign. */
+    private TileFace different(Cage cage, Gravest report) {
+        Visit visit = report.visit();
+        if (visit.day().equals(today)) {
+            Message when = visit.time().map(time -> Message.of("wall.at", time)).orElse(Message.of("wall.today"));
+            Message foot = report.sign()
+                    .map(words::say)
+                    .map(sign -> sign.length() > SHORT_SIGN
+                            ? Message.of("wall.sign-alone", sign)
+                            : Message.of("wall.sign", sign, when))
+                    .orElse(when);
+            return face(cage, Message.of("wall.different"), Optional.of(foot), TileFace.State.DIFFERENT);
+        }
+        return face(
+                cage,
+                Message.of("wall.different-on", words.shortDay(visit.day())),
+                report.sign().map(sign -> Message.of("wall.sign-alone", sign)),
+                TileFace.State.DIFFERENT);
     }
 
     private TileFace face(Cage cage, Message big, Optional<Message> foot, TileFace.State state) {
