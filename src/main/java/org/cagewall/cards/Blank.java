@@ -24,6 +24,9 @@ final class Blank {
     /** The least height of a capital of the cage's name. */
     static final double SMALLEST_NAME = 7;
 
+    /** The same where one word is whole only if it is smaller. */
+    private static final double SMALLEST_WORD = 4.5;
+
     private static final Type SMALL = Type.regular(1.6);
     private static final double NARROWEST_NAME = 0.66;
     private static final double NARROWEST = 0.8;
@@ -100,7 +103,7 @@ final class Blank {
         }
     }
 
-    /** The cage's name, in capitals up to this height; a long one is narrowed and set in two lines. */
+    /** The cage's name, in capitals up to this height; a long one is narrowed and set in two lines, a long word made smaller if that saves it. */
     void drawName(String name, double largest) {
         Span span = span(y, y + SMALLEST_NAME);
         double width = span.width();
@@ -114,6 +117,8 @@ final class Blank {
             for (String line : lines) {
                 type = page.narrowed(line, type, width, NARROWEST_NAME);
             }
+            Type whole = page.shrunk(lines.get(0), type, width, SMALLEST_WORD);
+            type = lines.size() == 1 && page.width(lines.get(0), whole) <= width * 1.001 ? whole : type;
         }
         double baseline = y + type.capitals();
         for (String line : lines) {
