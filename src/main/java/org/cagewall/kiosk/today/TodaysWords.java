@@ -278,7 +278,7 @@ final class TodaysWords {
     String cagesSeen() {
         List<Cage> cages = room.walk().filter(cage -> room.headsIn(cage) > 0).toList();
         long seen = cages.stream()
-                .filter(cage -> !room.visitsOf(cage, today).isEmpty())
+                .filter(cage -> room.lookedInto(cage, today).equals(Optional.of(today)))
                 .count();
         return words.say("today.cages-seen", seen, cages.size());
     }

@@ -9,6 +9,7 @@ import org.cagewall.kiosk.Painted;
 import org.cagewall.kiosk.shell.CardTaker;
 import org.cagewall.room.EggState;
 import org.cagewall.room.Lying;
+import org.cagewall.room.Use;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -188,6 +189,41 @@ class NestTouchesTest {
 
         assertThat(last()).contains("chick-weaned").contains("\"to\":\"Flight 1\"");
         assertThat(page.maybe("chick.1.1")).isEmpty();
+    }
+
+    @Test
+    void whereNoBirdIsThereToPairUpANewOneIsOneTouchAway() {
+        room.close();
+        room = Birdroom.empty(folder.resolve("new"));
+        room.tell("""
+                {"deed":"person-added","person":"Ines","role":"owner","phone":"0555 0142","by":"Ines"}
+                {"deed":"wall-added","wall":"North wall","rows":1,"columns":1,"by":"Ines"}
+                {"deed":"cage-added","cage":"A1","wall":"North wall","row":1,"column":1,"use":"breeding","by":"Ines"}
+                """.strip());
+
+        Painted page = touch("A1", "do.pair-up");
+
+        assertThat(page.maybe("answer.new-bird")).isPresent();
+    }
+
+    @Test
+    void weanedYoungGoToANurseryBeforeAnyOtherCage() {
+        Nests.twoRounds(room);
+
+        Painted page = touch("Z1", "do.wean", "choose.1");
+
+        assertThat(page.names().stream().filter(name -> name.startsWith("pick.")))
+                .first()
+                .isEqualTo("pick." + nursery());
+    }
+
+    private String nursery() {
+        return room.room()
+                .walk()
+                .filter(cage -> cage.use() == Use.NURSERY)
+                .findFirst()
+                .orElseThrow()
+                .name();
     }
 
     @Test
