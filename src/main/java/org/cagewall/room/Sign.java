@@ -7,7 +7,7 @@ import org.cagewall.text.Message;
 
 /**
  * What somebody who never held a bird can see that is different, named so that the record holds no language: first what
- * is touched, the most pressing first, then the answers to the questions about a bird.
+ * is touched, the most pressing first, then the answers to the questions about a bird, and last what an alarm says of a cage.
  */
 public enum Sign {
     ON_FLOOR,
@@ -22,14 +22,19 @@ public enum Sign {
     LOOSE,
     STUCK,
     FIGHTING,
+    CHICK_OUT,
     EGG_ON_FLOOR,
     DISH_EMPTY,
+    WRONG_FOOD,
     OTHER,
     EATING,
     UPRIGHT,
     NOT_UPRIGHT,
     HURT,
-    NOT_HURT;
+    NOT_HURT,
+    SICK,
+    HARD_BREATH,
+    UNFED;
 
     /** Its name in the record and among the parts of a screen: {@code on-floor}. */
     public String id() {

@@ -212,7 +212,8 @@ final class TodaysWords {
                 Stream.concat(room.settings().rules().stream(), Stream.of(words.say("safety.rules-text")))
                         .collect(Collectors.joining(" "))));
         CAUTIONS.forEach(about -> cautions.add(new TodayState.Caution(
-                words.say("safety." + about), words.say("safety." + about + "-text", Danger.OWN_HEAT))));
+                words.say("safety." + about),
+                words.say("safety." + about + "-text", Danger.OWN_HEAT, Danger.EMERGENCY))));
         Stream.of(Danger.values())
                 .forEach(danger ->
                         cautions.add(new TodayState.Caution(words.say(danger.title()), words.say(danger.rule(room)))));
