@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import org.cagewall.room.Bird;
 import org.cagewall.room.RingCustom;
+import org.cagewall.room.RingForm;
 import org.cagewall.room.RingIssue;
 import org.cagewall.room.RingStock;
 import org.cagewall.room.Room;
@@ -127,6 +129,20 @@ public record RingLedger(List<Line> lines) {
                 .filter(stock -> stock.holds(ring))
                 .findFirst()
                 .map(stock -> new Year(stock.year(), colour(room.settings().rings(), stock.year())));
+    }
+
+    /** The year that a bird's ring bears: as it was said of it, as it was bought here, or as it is printed in the usual form. */
+    public static Optional<Year> year(Room room, Bird bird) {
+        Optional<Year> bought = year(room, bird.ring());
+        return bird.ringYear()
+                .filter(said -> bought.filter(own -> own.year() == said).isEmpty())
+                .or(() -> RingForm.year(
+                                bird.ring(),
+                                bird.hatched().map(text -> Integer.parseInt(text.substring(0, 4))),
+                                room.day().getYear() + 1)
+                        .filter(read -> bought.isEmpty()))
+                .map(year -> new Year(year, Optional.empty()))
+                .or(() -> bought);
     }
 
     private static Set<String> folded(List<String> rings) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import org.cagewall.almanac.RingLedger;
 import org.cagewall.room.Bird;
 import org.cagewall.room.Cage;
 import org.cagewall.room.CardFaces;
@@ -178,6 +179,7 @@ record ShownCage(Room room, Cage cage, List<LogEntry> entries, Words words, Show
                 .filter(day -> !day.equals(LocalDate.MIN));
         return Json.object()
                 .with("bird", bird.ring())
+                .with("ringYear", RingLedger.year(room, bird).map(RingLedger.Year::year))
                 .with("name", bird.called())
                 .with("sex", bird.sex())
                 .with("colour", bird.colour())

@@ -44,7 +44,8 @@ public sealed interface BirdDeed extends Deed {
             Optional<String> father,
             Optional<String> mother,
             Optional<String> cage,
-            Optional<String> origin)
+            Optional<String> origin,
+            @Within(least = 1950, most = 2200) Optional<Integer> ringYear)
             implements BirdDeed, AboutBird {
 
         @Override
@@ -68,7 +69,8 @@ public sealed interface BirdDeed extends Deed {
                     hatched.map(DateOrYear::text),
                     colour,
                     cage.map(it -> scene.theCage(it).id()),
-                    origin));
+                    origin,
+                    ringYear));
             facts.add(new Fact.Sexing(scene.entry(), sex));
             if (father.isPresent() || mother.isPresent()) {
                 facts.add(parentage(scene, scene.entry(), father, mother));
@@ -209,7 +211,12 @@ public sealed interface BirdDeed extends Deed {
         }
     }
 
-    record RingCorrected(String bird, String ring, @Prose Optional<String> why) implements BirdDeed, AboutBird {
+    record RingCorrected(
+            String bird,
+            String ring,
+            @Prose Optional<String> why,
+            @Within(least = 1950, most = 2200) Optional<Integer> ringYear)
+            implements BirdDeed, AboutBird {
 
         @Override
         public List<Rule> judgedBy() {
@@ -218,7 +225,7 @@ public sealed interface BirdDeed extends Deed {
 
         @Override
         public List<Fact> facts(Scene scene) {
-            return List.of(new Fact.Ring(scene.theBird(bird).id(), ring));
+            return List.of(new Fact.Ring(scene.theBird(bird).id(), ring, ringYear));
         }
 
         @Override

@@ -215,6 +215,7 @@ public sealed interface ChickDeed extends Deed, EggDeed.AboutEgg {
                     Optional.of(chick.hatched().toString()),
                     Optional.empty(),
                     Optional.empty(),
+                    Optional.empty(),
                     Optional.empty()));
             sex.ifPresent(it -> facts.add(new Fact.Sexing(scene.entry(), it)));
             facts.add(new Fact.Parentage(

@@ -147,7 +147,8 @@ public sealed interface Fact {
             Optional<String> hatched,
             Optional<String> colour,
             Optional<Long> home,
-            Optional<String> origin)
+            Optional<String> origin,
+            Optional<Integer> ringYear)
             implements Fact {
         @Override
         public Subject subject(long entry) {
@@ -155,7 +156,7 @@ public sealed interface Fact {
         }
     }
 
-    record Ring(long bird, String ring) implements OfBird {}
+    record Ring(long bird, String ring, Optional<Integer> ringYear) implements OfBird {}
 
     /** A second ring that opens, or none any more. */
     record SplitRing(long bird, Optional<String> ring) implements OfBird {}
@@ -260,6 +261,13 @@ public sealed interface Fact {
             Optional<LocalTime> clock,
             Optional<String> note)
             implements OfRoom {}
+
+    /**
+     * What was agreed in a call is over.
+     *
+     * @param callEntry the entry of that call
+     */
+    record AgreementEnd(long callEntry) implements OfRoom {}
 
     record Absence() implements OfRoom {}
 

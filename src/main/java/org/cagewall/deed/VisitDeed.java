@@ -272,6 +272,39 @@ public sealed interface VisitDeed extends Deed {
     }
 
     /**
+     * What was agreed in a call is over from this day on.
+     *
+     * @param entry the entry of that call
+     */
+    record AgreementEnded(
+            @Within(least = 1, most = Integer.MAX_VALUE) int entry) implements VisitDeed, NamesEntry {
+
+        @Override
+        public List<Rule> judgedBy() {
+            return List.of(scene -> Ruling.refusesIf(
+                    entry > scene.room().head(),
+                    "deed.entry-unknown",
+                    entry,
+                    scene.room().head()));
+        }
+
+        @Override
+        public List<Fact> facts(Scene scene) {
+            return List.of(new Fact.AgreementEnd(entry));
+        }
+
+        @Override
+        public Deed naming(int other) {
+            return new AgreementEnded(other);
+        }
+
+        @Override
+        public Message words() {
+            return Message.of("deed.did.agreement-ended", entry);
+        }
+    }
+
+    /**
      * Something that goes wrong in the room, or with a bird nobody knows the cage of.
      *
      * @param cage where, if that is known

@@ -38,9 +38,10 @@ public final class DataFolder implements AutoCloseable {
     /**
      * Whether there is a birdroom in the folder. Creates nothing.
      *
-     * @throws Unavailable when that cannot be told, as in a folder that is another's
+     * @throws Unavailable when that cannot be told, as in a folder that is another's, or there can be none
      */
     public static boolean holdsARoom(Path folder) {
+        requireUsableName(folder);
         if (!Store.canBeTold(record(folder))) {
             throw new Unavailable(
                     Message.of("store.no-entry", folder.toAbsolutePath().toString()));
@@ -51,9 +52,10 @@ public final class DataFolder implements AutoCloseable {
     /**
      * Makes the folder where it is missing, readable by its owner alone, and locks it.
      *
-     * @throws Unavailable when it cannot be written to or is open elsewhere
+     * @throws Unavailable when it cannot be written to, is open elsewhere, or has a name that the record cannot bear
      */
     public static DataFolder open(Path folder) {
+        requireUsableName(folder);
         Path absolute = folder.toAbsolutePath().normalize();
         try {
             List<Path> tightened = new ArrayList<>();
@@ -65,6 +67,13 @@ public final class DataFolder implements AutoCloseable {
             return new DataFolder(absolute, Hold.on(absolute), tightened);
         } catch (IOException e) {
             throw new Unavailable(Message.of("store.read-only", absolute.toString()));
+        }
+    }
+
+    private static void requireUsableName(Path folder) {
+        if (!Store.canLieAt(record(folder))) {
+            throw new Unavailable(
+                    Message.of("store.colon", folder.toAbsolutePath().toString()));
         }
     }
 

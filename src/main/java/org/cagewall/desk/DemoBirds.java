@@ -68,7 +68,8 @@ final class DemoBirds {
                         Optional.empty(),
                         Optional.empty(),
                         Optional.of(cage),
-                        origin));
+                        origin,
+                        Optional.empty()));
     }
 
     /** The next closed ring of the year for a chick that is ringed that day. */

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import org.cagewall.almanac.RingLedger;
 import org.cagewall.room.Bird;
 import org.cagewall.room.Cage;
 import org.cagewall.room.Candling;
@@ -78,7 +79,8 @@ record Tables(Room room, List<LogEntry> log, Function<Message, String> words) {
                 "left",
                 "how",
                 "place",
-                "likely"));
+                "likely",
+                "ring-year"));
         for (Bird bird : room.birds()) {
             Optional<Stay> stay = bird.stays().stream().reduce((earlier, later) -> later);
             csv.row(
@@ -104,7 +106,8 @@ record Tables(Room room, List<LogEntry> log, Function<Message, String> words) {
                     bird.left().map(Departure::day),
                     bird.left().map(Departure::how),
                     bird.left().flatMap(Departure::place),
-                    bird.left().flatMap(Departure::likely));
+                    bird.left().flatMap(Departure::likely),
+                    RingLedger.year(room, bird).map(RingLedger.Year::year));
         }
         return csv.text();
     }

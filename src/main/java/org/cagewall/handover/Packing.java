@@ -94,10 +94,13 @@ final class Packing {
     private List<Pack.Topic> topics() {
         Stream<Pack.Topic> dangers =
                 Stream.of(Danger.values()).map(danger -> new Pack.Topic(danger.title(), danger.steps(room)));
+        Pack.Topic signs = new Pack.Topic(Message.of("safety.signs"), List.of(Message.of("safety.signs-text")));
         Stream<Pack.Topic> others = CASES.entrySet().stream()
                 .map(each -> new Pack.Topic(
                         say("if-" + each.getKey()), numbered("if-" + each.getKey() + "-", each.getValue())));
-        return Stream.concat(dangers, others).toList();
+        return Stream.of(dangers, Stream.of(signs), others)
+                .flatMap(each -> each)
+                .toList();
     }
 
     /** Sentences that stand one after the other; each may name the owner. */

@@ -35,6 +35,8 @@ final class Reviewing {
     /** After these a cage may be empty that was not. */
     private static final Set<String> LOSSES = Set.of("bird-left", "bird-loose", "chick-died", "chick-missing");
 
+    private static final Set<String> ALARMS = Set.of("alarm-raised", "bird-loose");
+
     private final Room room;
     private final List<LogEntry> entries;
     private final LocalDate from;
@@ -82,9 +84,10 @@ final class Reviewing {
                 daysAway());
     }
 
-    /** Something different at a cage, or a room too hot or too cold. */
+    /** Something different at a cage, an alarm, a bird that got loose, or a room too hot or too cold. */
     private boolean isDifferent(LogEntry entry) {
-        return entry.answer().filter(it -> it == Answer.DIFFERENT).isPresent()
+        return ALARMS.contains(entry.deed())
+                || entry.answer().filter(it -> it == Answer.DIFFERENT).isPresent()
                 || Warmth.told(entry).danger(room.settings()).isPresent();
     }
 

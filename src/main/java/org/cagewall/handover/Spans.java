@@ -8,7 +8,7 @@ import org.cagewall.room.Room;
 import org.cagewall.text.Message;
 
 /** Names many cages in few words: those that follow one another on the walk as "B1 to C4". Pure; any thread. */
-final class Spans {
+public final class Spans {
 
     /** From this many on, the first and the last stand for all. */
     private static final int LEAST = 3;
@@ -16,7 +16,7 @@ final class Spans {
     private Spans() {}
 
     /** The cages in the order of the walk; any that stands on no walk comes last. */
-    static List<Object> of(Room room, List<String> cages) {
+    public static List<Object> of(Room room, List<String> cages) {
         List<String> walk = room.walk().map(Cage::name).toList();
         List<String> sorted = cages.stream()
                 .distinct()

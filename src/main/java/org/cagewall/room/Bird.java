@@ -9,6 +9,7 @@ import java.util.Set;
  * One bird as it is known. Immutable; any thread.
  *
  * @param ring its ring, or the name it was added by while it has none
+ * @param ringYear the year that its ring bears, where it was said
  * @param splitRing a second ring that opens
  * @param called a name beside the ring
  * @param hatched a date or a year, as it was told
@@ -19,6 +20,7 @@ import java.util.Set;
 public record Bird(
         long id,
         String ring,
+        Optional<Integer> ringYear,
         Optional<String> splitRing,
         Optional<String> called,
         Sex sex,
@@ -50,6 +52,7 @@ public record Bird(
         return new Bird(
                 id,
                 ring,
+                ringYear,
                 splitRing,
                 called,
                 sex,

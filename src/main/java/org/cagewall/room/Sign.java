@@ -7,7 +7,8 @@ import org.cagewall.text.Message;
 
 /**
  * What somebody who never held a bird can see that is different, named so that the record holds no language: first what
- * is touched, the most pressing first, then the answers to the questions about a bird, and last what an alarm says of a cage.
+ * is touched, the most pressing first, then the answers to the questions about a bird and its food, and
+ * last what an alarm says of a cage.
  */
 public enum Sign {
     ON_FLOOR,
@@ -32,9 +33,9 @@ public enum Sign {
     NOT_UPRIGHT,
     HURT,
     NOT_HURT,
+    FOOD_LOW,
     SICK,
-    HARD_BREATH,
-    UNFED;
+    HARD_BREATH;
 
     /** Its name in the record and among the parts of a screen: {@code on-floor}. */
     public String id() {

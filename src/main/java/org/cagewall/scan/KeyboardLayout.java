@@ -13,10 +13,10 @@ enum KeyboardLayout {
     /** Keys mean what the scanner thinks; only a caps lock can interfere. */
     AS_SENT("", ""),
 
-    /** The French layout and, for 6 and 8, the Belgian one; common practice, no source. */
+    /** The French layout and, for 6 and 8, the Belgian one: symbols fr and be of xkb-data; with a caps lock as well. */
     AZERTY("&\u00E9\"'(\u00A7-\u00E8!_\u00E7\u00E0\u00C9\u00C8\u00C7\u00C0AQWZ?,", "12345667889027" + "90QAZWMM"),
 
-    /** The German layout and its relatives; common practice, no source. */
+    /** The German layout and its relatives: symbols de and at of xkb-data. */
     QWERTZ("YZ", "ZY");
 
     private final Map<Character, Character> meant = new HashMap<>();

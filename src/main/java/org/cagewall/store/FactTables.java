@@ -80,6 +80,7 @@ final class FactTables {
             Fact.SplitRing.class,
             Fact.Outcome.class,
             Fact.PhoneCall.class,
+            Fact.AgreementEnd.class,
             Fact.Absence.class,
             Fact.AbsencePlan.class,
             Fact.LeaveAlone.class,
@@ -154,7 +155,7 @@ final class FactTables {
 
     /** The columns that hold the number of the entry which added what the fact is about. */
     static Stream<String> leaningColumns(Class<? extends Fact> kind) {
-        if (kind == Fact.Seen.class) {
+        if (kind == Fact.Seen.class || kind == Fact.AgreementEnd.class) {
             return Stream.empty();
         }
         return Arrays.stream(kind.getRecordComponents())

@@ -296,6 +296,7 @@ final class RoomReader {
                     return new Bird(
                             id,
                             last(rings, id).map(it -> it.fact().ring()).orElse(bird.ring()),
+                            last(rings, id).map(it -> it.fact().ringYear()).orElse(bird.ringYear()),
                             last(splits, id).flatMap(it -> it.fact().ring()),
                             last(namings, id).map(it -> it.fact().name()),
                             last(sexings, id).map(it -> it.fact().sex()).orElse(Sex.UNKNOWN),
@@ -487,7 +488,9 @@ final class RoomReader {
             } else if (kinds.contains(Fact.Outcome.class)) {
                 outcomes = entries.isEmpty() ? readOutcomes() : readOutcomes(entries);
             }
-            if (kinds.contains(Fact.PhoneCall.class) || !since.equals(sinceBefore)) {
+            if (kinds.contains(Fact.PhoneCall.class)
+                    || kinds.contains(Fact.AgreementEnd.class)
+                    || !since.equals(sinceBefore)) {
                 calls = readCalls();
             }
             if (kinds.contains(Fact.RingStock.class)) {
@@ -551,7 +554,13 @@ final class RoomReader {
                     .filter(outcome -> Later.isHeld(outcome, since, today));
         }
 
+        /** An agreement that is over held until the day before it was said to be. */
         private List<Call> readCalls() {
+            Map<Long, LocalDate> over = FactTables.all(session, Fact.AgreementEnd.class).stream()
+                    .collect(Collectors.toMap(
+                            row -> row.fact().callEntry(),
+                            row -> row.day().minusDays(1),
+                            (one, other) -> one.isBefore(other) ? one : other));
             return FactTables.select(session, Fact.PhoneCall.class, "day >= ? OR last_day >= ?", since, today).stream()
                     .map(row -> new Call(
                             row.entry(),
@@ -560,7 +569,7 @@ final class RoomReader {
                             row.fact().matter(),
                             row.fact().reached(),
                             row.fact().agreed(),
-                            row.fact().lastDay(),
+                            row.fact().lastDay().map(last -> over.getOrDefault(row.entry(), last)),
                             row.fact().person(),
                             row.day(),
                             row.fact().clock(),

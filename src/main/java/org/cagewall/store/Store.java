@@ -63,6 +63,18 @@ public final class Store implements AutoCloseable {
         return Database.exists(place) || Database.isMissing(place);
     }
 
+    /**
+     * Whether Derby can open what it made there: what stands before a colon in a path it takes for a kind of place, save
+     * for the letter of a disk.
+     */
+    public static boolean canLieAt(Path place) {
+        try {
+            return place.toFile().getCanonicalPath().indexOf(':', 2) < 0;
+        } catch (IOException e) {
+            return true;
+        }
+    }
+
     /** The number of the schema that this version writes. */
     public static int schema() {
         return Database.SCHEMA;

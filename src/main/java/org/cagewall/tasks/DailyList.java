@@ -19,6 +19,13 @@ public final class DailyList {
         return time.isBefore(EVENING) ? DayPart.MORNING : DayPart.EVENING;
     }
 
+    /** Whether what belongs to that round can be asked for at this time of the day: the evening's not before the evening. */
+    public static boolean hasCome(Task task, LocalTime time) {
+        return task.part()
+                .filter(part -> part == DayPart.EVENING && roundAt(time) != part)
+                .isEmpty();
+    }
+
     /** Whether the sitter may look into the nest box of a cage that day: chicks are due a look, and the owner allows it. */
     public static boolean looksIn(Room room, LocalDate date, String cage) {
         return of(room, date, Audience.SITTER).stream()

@@ -100,7 +100,7 @@ public enum Danger {
             case EGG_ON_FLOOR -> Optional.of(EGG_ON_FLOOR);
             case CHICK_OUT -> Optional.of(CHICK_OUT);
             case DISH_EMPTY -> Optional.of(EMPTY_DISH);
-            case UNFED -> Optional.of(UNFED);
+            case FOOD_LOW -> Optional.of(UNFED);
             case WRONG_FOOD -> Optional.of(WRONG_FOOD);
             case OTHER, EATING, UPRIGHT, NOT_HURT -> Optional.empty();
         };
@@ -114,7 +114,7 @@ public enum Danger {
             case STRAINING -> Optional.of(Sign.STRAINING);
             case ILL -> Optional.of(Sign.SICK);
             case CHICK_OUT -> Optional.of(Sign.CHICK_OUT);
-            case UNFED -> Optional.of(Sign.UNFED);
+            case UNFED -> Optional.of(Sign.FOOD_LOW);
             case WRONG_FOOD -> Optional.of(Sign.WRONG_FOOD);
             case DEAD -> Optional.of(Sign.DEAD);
             case LOOSE -> Optional.of(Sign.LOOSE);

@@ -167,7 +167,7 @@ final class SittersList {
         if (isAlone(cage)) {
             Optional<String> feeder = room.absenceOn(date).flatMap(absence -> absence.feeder());
             return new Errand(
-                    say("do-alone"),
+                    Message.of(Task.IN_PEACE),
                     feeder.map(name -> Message.of("tasks.why-alone-fed", name)).orElse(say("why-alone")),
                     List.of(
                             say("how-alone-look"),

@@ -47,6 +47,9 @@ public record Task(
     /** Why a task is in the list before its first day. */
     static final String SOON = "tasks.why-soon";
 
+    /** A task at birds that somebody else feeds. */
+    static final String IN_PEACE = "tasks.do-alone";
+
     /** Whether there is something left to do. */
     public enum State {
         OPEN,
@@ -113,6 +116,11 @@ public record Task(
     /** Whether it is for today, and not for one of the days that come. */
     public boolean presses() {
         return !why.key().equals(SOON);
+    }
+
+    /** Whether birds go without food and water where it is not done, and nobody else feeds them. */
+    public boolean isFeeding() {
+        return kind == Kind.MORNING && !words.key().equals(IN_PEACE);
     }
 
     public boolean isOpen() {

@@ -5,13 +5,16 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.cagewall.room.Call;
+import org.cagewall.room.CallMatter;
+import org.cagewall.room.LogEntry;
 import org.cagewall.room.Room;
 import org.cagewall.room.Sign;
 import org.cagewall.room.Visit;
 
-/** Reports of a day that cannot wait and about which nobody has been spoken to. Pure; any thread. */
+/** Reports and alarms of a day that cannot wait and about which nobody has been spoken to. Pure; any thread. */
 public final class Unphoned {
 
     private Unphoned() {}
@@ -28,18 +31,63 @@ public final class Unphoned {
                 .toList();
     }
 
+    /** What an alarm was about that was raised at no cage, or a bird that was seen loose. */
+    public record Raised(LogEntry entry, CallMatter matter) {
+
+        /** None where the entry tells of something else, or of one cage. */
+        public static Optional<Raised> of(LogEntry entry) {
+            if (entry.isStruck() || !entry.cages().isEmpty()) {
+                return Optional.empty();
+            }
+            return switch (entry.deed()) {
+                case "bird-loose" -> Optional.of(new Raised(entry, CallMatter.LOOSE));
+                case "alarm-raised" ->
+                    entry.what().args().stream()
+                            .filter(CallMatter.class::isInstance)
+                            .map(CallMatter.class::cast)
+                            .map(matter -> new Raised(entry, matter))
+                            .findFirst();
+                default -> Optional.empty();
+            };
+        }
+
+        private boolean isToldIn(Call call) {
+            return call.reachedSomebody()
+                    && call.entry() > entry.number()
+                    && call.matter().equals(matter.word());
+        }
+    }
+
+    /** The alarms without a cage among the entries of a day, in the order in which they were raised. */
+    public static List<Raised> alarms(Room room, List<LogEntry> entries, LocalDate date) {
+        return entries.stream()
+                .filter(entry -> entry.day().equals(date))
+                .flatMap(entry -> Raised.of(entry).stream())
+                .filter(raised -> room.callsOn(date).stream().noneMatch(raised::isToldIn))
+                .sorted(Comparator.comparing(raised -> raised.entry().number()))
+                .toList();
+    }
+
     private static boolean isAbout(Call call, Visit visit) {
         return call.reachedSomebody()
                 && call.entry() > visit.entry()
-                && call.cage().filter(cage -> cage == visit.cage()).isPresent();
+                && (call.cage().filter(cage -> cage == visit.cage()).isPresent()
+                        || isAboutFoodAlone(visit) && Unfed.isAboutAllFood(call));
+    }
+
+    private static boolean isAboutFoodAlone(Visit visit) {
+        return dangers(visit).allMatch(danger -> danger.matter() == CallMatter.FOOD);
     }
 
     private static boolean cannotWait(Visit visit) {
+        return dangers(visit).anyMatch(danger -> danger.urgency() == Urgency.PHONE_NOW);
+    }
+
+    private static Stream<Danger> dangers(Visit visit) {
         return visit.signs().stream()
                 .flatMap(id -> Sign.of(id).stream())
                 .filter(sign -> sign != Sign.ON_FLOOR || !saysWell(visit))
-                .flatMap(sign -> Danger.of(sign).stream())
-                .anyMatch(danger -> danger.urgency() == Urgency.PHONE_NOW);
+                .flatMap(sign -> Danger.of(sign).stream());
     }
 
     /** A young bird on the floor that eats, stands and is not hurt is where it should be. */

@@ -226,6 +226,7 @@ public final class NestSketch {
                     "R" + id,
                     Optional.empty(),
                     Optional.empty(),
+                    Optional.empty(),
                     sex,
                     Optional.of(kind),
                     Optional.empty(),

@@ -44,7 +44,6 @@ class UnwiredTest {
             entry("scan.Keystrokes.quiet", "pauses between keys are played again, no clock being in it"),
             entry("scan.Luma.of", "the benchmark turns pictures"),
             entry("scan.Luma.toBytes", "the benchmark hands pictures to other readers"),
-            entry("kiosk.phone.PhonePresenter$Lasts.word", "to be wired: how long what was agreed holds"),
             entry("tasks.Report.urgency", "the urgency of a report is asked for in one word"),
             entry("store.Store.at", "a record in memory"));
 

@@ -57,7 +57,7 @@ final class Race {
         double base = median(their);
         print(String.format(
                 Locale.ROOT,
-                "%-44s %9.2f ms  against %9.2f ms  ratio %5.2f  aim %.1f",
+                "%-44s %9.2f ms  against %9.2f ms  ratio %5.2f  aim %.2f",
                 name,
                 median,
                 base,

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.util.List;
 import java.util.stream.Stream;
 import org.cagewall.command.Cli.Ran;
 import org.junit.jupiter.api.Test;
@@ -36,6 +37,23 @@ class DataFolderOptionTest {
         assertThat(cli.record(Cli.ROOM).code()).isZero();
         assertThat(cli.run("verify").code()).isZero();
         assertThat(home.resolve(name).resolve("room/service.properties")).exists();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"a:b", "a:b/birds", "memory:x"})
+    void aColonInANameIsRefusedWithASentenceBeforeAnythingIsMade(String name) throws IOException {
+        Cli cli = new Cli(home.resolve(name));
+
+        assertThat(List.of(cli.record(Cli.ROOM), cli.run("verify"), cli.run("kiosk")))
+                .allSatisfy(ran -> {
+                    assertThat(ran.code()).isEqualTo(Main.REFUSED);
+                    assertThat(ran.err())
+                            .isEqualTo("cagewall: no record can be kept in " + cli.data()
+                                    + ": there is a colon in that name. Take a folder without one.\n");
+                });
+        try (Stream<Path> files = Files.list(home)) {
+            assertThat(files).isEmpty();
+        }
     }
 
     @Test

@@ -165,7 +165,7 @@ class ExportCommandTest {
         assertThat(ran.out()).isEqualTo("{\"folder\":\"" + folder.resolve("out") + "\",\"entries\":17}\n");
         assertThat(table("birds"))
                 .contains("HB 24-001,,hen,budgerigar,,,,,'=HYPERLINK(1),,,")
-                .contains(",2026-04-14,sold,\"Club, \"\"the show\"\"\",\r\n");
+                .contains(",2026-04-14,sold,\"Club, \"\"the show\"\"\",,2024\r\n");
         assertThat(table("cages")).contains("A1,1,North wall,1,1,breeding,,,,2,0,1,2026-03-20");
         assertThat(table("pairs")).contains("1,A1,HB 26-041,HB 25-117,2026-03-20,,,1,2\r\n");
         assertThat(table("eggs")).contains("1,A1,1,2,2026-04-04,false,box,13,not-candled,,,,,,,,,A1\r\n");

@@ -38,7 +38,7 @@ class LinesTest {
             pair-planned paired-up box-on box-turned box-off box-cleaned round-begun round-ended egg-laid eggs-found
             sitting egg-candled egg-pipped egg-removed egg-moved chick-moved dummies chick-hatched nest-looked-at
             chick-ringed ring-checked chick-left-box chick-put-back chick-missing chick-died chick-marked chick-weaned
-            stage-skipped parting-begun check row-checked task-done task-not-done noted phoned alarm-raised
+            stage-skipped parting-begun check row-checked task-done task-not-done noted phoned agreement-ended alarm-raised
             away-planned away-changed away-ended entry-seen card-printed card-pencilled rings-bought ring-spoilt
             struck-out""".lines().flatMap(line -> Stream.of(line.split(" "))).toList();
 

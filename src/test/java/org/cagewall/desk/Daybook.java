@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
@@ -21,6 +22,8 @@ import org.cagewall.text.Words;
 
 /** A desk on a real record whose day can be turned, and that is told things by lines of the record. For one thread. */
 public final class Daybook implements AutoCloseable {
+
+    private static final LocalTime MORNING = LocalTime.of(8, 10);
 
     private static final String LINES = """
                 {"deed":"person-added","person":"Ines","role":"owner","phone":"0555 0142"}
@@ -45,23 +48,25 @@ public final class Daybook implements AutoCloseable {
                 {"deed":"routine-set","cage":"A2","feed":[{"what":"soft food","amount":"1 scoop","when":"morning"}],"allowed":["soft-food"],"by":"Ines"}
                 """;
     private final DataFolder folder;
-    private LocalDate today;
-    private Desk desk;
+    private final LocalDate today;
+    private final LocalTime time;
+    private final Desk desk;
 
-    private Daybook(DataFolder folder, LocalDate today) {
+    private Daybook(DataFolder folder, LocalDate today, LocalTime time) {
         this.folder = folder;
         this.today = today;
+        this.time = time;
         this.desk = opened();
     }
 
     public static Daybook in(Path folder, LocalDate today) {
-        return new Daybook(DataFolder.open(folder), today);
+        return new Daybook(DataFolder.open(folder), today, MORNING);
     }
 
     /** About eight in the morning of its day: a new room takes the machine's zone. */
     private Desk opened() {
         Clock clock =
-                Clock.fixed(today.atTime(8, 10).atZone(ZoneId.systemDefault()).toInstant(), ZoneOffset.UTC);
+                Clock.fixed(today.atTime(time).atZone(ZoneId.systemDefault()).toInstant(), ZoneOffset.UTC);
         return Desk.open(folder, Lanes.inline(), new Clocks(clock, Optional.of(today)));
     }
 
@@ -73,7 +78,14 @@ public final class Daybook implements AutoCloseable {
     public Daybook on(LocalDate day) {
         Path path = folder.path();
         desk.close();
-        return new Daybook(DataFolder.open(path), day);
+        return new Daybook(DataFolder.open(path), day, MORNING);
+    }
+
+    /** The same record at seven in the evening of the same day. */
+    public Daybook inTheEvening() {
+        Path path = folder.path();
+        desk.close();
+        return new Daybook(DataFolder.open(path), today, LocalTime.of(19, 0));
     }
 
     public Daybook tell(String lines) {

@@ -2,11 +2,18 @@ package org.cagewall.handover;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.io.Reader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Properties;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.cagewall.desk.Daybook;
+import org.cagewall.room.Sign;
 import org.cagewall.text.Words;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -34,7 +41,32 @@ class DayNoteTest {
         book.close();
     }
 
-    /** GSM 03.38: a text message holds 160 characters of the usual alphabet. */
+    /** 3GPP TS 23.038, 6.2.1, the default alphabet without its way to another; from memory. */
+    private static final String ALPHABET =
+            "@\u00a3$\u00a5\u00e8\u00e9\u00f9\u00ec\u00f2\u00c7\n\u00d8\u00f8\r\u00c5\u00e5"
+                    + "\u0394_\u03a6\u0393\u039b\u03a9\u03a0\u03a8\u03a3\u0398\u039e\u00c6\u00e6\u00df\u00c9"
+                    + " !\"#\u00a4%&'()*+,-./0123456789:;<=>?"
+                    + "\u00a1ABCDEFGHIJKLMNOPQRSTUVWXYZ\u00c4\u00d6\u00d1\u00dc\u00a7"
+                    + "\u00bfabcdefghijklmnopqrstuvwxyz\u00e4\u00f6\u00f1\u00fc\u00e0";
+
+    /** One letter outside the alphabet, and a message holds 70 characters instead of 160 (3GPP TS 23.038, 6.2.3). */
+    @Test
+    void theSentencesOfANoteAreWrittenInTheAlphabetOfTextMessages() throws IOException {
+        assertThat(ALPHABET).hasSize(127);
+        Properties sentences = new Properties();
+        try (Reader in = Files.newBufferedReader(
+                Path.of("src/main/resources/org/cagewall/text/en/daynote.properties"), StandardCharsets.UTF_8)) {
+            sentences.load(in);
+        }
+
+        assertThat(sentences.values()).isNotEmpty().allSatisfy(sentence -> assertThat(
+                        sentence.toString().replaceAll("\\{[^}]*}", ""))
+                .matches(words -> words.chars().allMatch(letter -> ALPHABET.indexOf(letter) >= 0)));
+        assertThat(Stream.of(Sign.values()).map(sign -> WORDS.say(sign.words())))
+                .allMatch(words -> words.chars().allMatch(letter -> ALPHABET.indexOf(letter) >= 0));
+    }
+
+    /** 3GPP TS 23.040, 9.2.3.16: a text message holds 160 characters of that alphabet. */
     @Test
     void aDayOnWhichNothingHappenedIsOneTextMessage() {
         tellOfAWholeDay();
@@ -42,6 +74,19 @@ class DayNoteTest {
         assertThat(note())
                 .isEqualTo("14 April 2026: 6 of 6 cages with birds seen. All well.")
                 .hasSizeLessThan(160);
+    }
+
+    @Test
+    void anAlarmOfTheRoomAndABirdLooseFromNobodyKnowsWhereAreTold() {
+        tellOfAWholeDay();
+        book.tell("""
+                {"deed":"alarm-raised","alarm":"power","by":"Tomas"}
+                {"deed":"bird-loose","count":1,"by":"Tomas"}
+                """);
+
+        assertThat(note())
+                .contains("alarm: power that is off.", "1 bird loose.")
+                .doesNotContain("All well");
     }
 
     @Test

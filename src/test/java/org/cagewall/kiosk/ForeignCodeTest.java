@@ -23,6 +23,8 @@ import org.cagewall.kiosk.shell.EventThread;
 import org.cagewall.kiosk.shell.Option;
 import org.cagewall.kiosk.shell.Question;
 import org.cagewall.kiosk.shell.Sheets;
+import org.cagewall.room.DayPart;
+import org.cagewall.room.How;
 import org.cagewall.room.Person;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
@@ -71,6 +73,10 @@ class ForeignCodeTest {
     @TestFactory
     Stream<DynamicTest> aForeignCodeOperatesNoScreen() {
         Map<String, Destination> places = new LinkedHashMap<>(EveryScreenTest.places(desk));
+        places.put(
+                "different",
+                new Destination.Different(
+                        "A1", Optional.of(DayPart.MORNING), How.HAND, desk.today(), new Destination.Today()));
         places.keySet()
                 .removeIf(name -> name.startsWith("cage-")
                         && !List.of("cage-A1", "cage-B3").contains(name));

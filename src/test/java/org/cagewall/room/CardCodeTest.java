@@ -3,6 +3,9 @@ package org.cagewall.room;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.Random;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -14,10 +17,23 @@ class CardCodeTest {
 
     private static final String LETTERS = "0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ";
 
-    /** The worked example of ISO/IEC 7064 for MOD 1271-36, from memory and worked again by hand. */
+    /** The worked example of ISO/IEC 7064:2003 for MOD 1271-36, from memory and worked again by hand. */
     @Test
     void theStandardsWorkedExampleTakesItsTwoCharacters() {
         assertThat(CardCode.checkCharacters("ISO79")).isEqualTo("3W");
+    }
+
+    /** A second opinion on ISO/IEC 7064:2003: another library's check characters; the file names it. */
+    @Test
+    void threeHundredCodesOfAnotherLibraryHaveTheSameTwoCharacters() throws IOException {
+        try (InputStream in = CardCodeTest.class.getResourceAsStream("iso-7064-codes.txt")) {
+            assertThat(new String(in.readAllBytes(), StandardCharsets.US_ASCII)
+                            .lines()
+                            .filter(line -> !line.startsWith("#")))
+                    .hasSize(300)
+                    .allSatisfy(code ->
+                            assertThat(CardCode.parse(code).map(CardCode::text)).contains(code));
+        }
     }
 
     /** ISO/IEC 7064: a string with its check characters, weighted by powers of the radix, is 1 modulo 1271. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -34,9 +35,10 @@ class DaysInColumnsTest extends InMemory {
         "Pacific/Apia, 2011-12-30",
         "America/Sao_Paulo, 2017-10-15",
         "Asia/Beirut, 2026-03-29",
-        "Europe/London, 1968-10-27"
+        "America/Havana, 2019-03-10"
     })
     void aDateThatTheMachinesZoneLeftOutComesBackAllTheSame(String zone, LocalDate date) {
+        assertThat(date.atStartOfDay(ZoneId.of(zone)).toLocalDateTime()).isAfter(date.atStartOfDay());
         TimeZone before = TimeZone.getDefault();
         try {
             TimeZone.setDefault(TimeZone.getTimeZone(zone));

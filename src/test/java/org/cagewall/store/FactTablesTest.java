@@ -108,6 +108,7 @@ class FactTablesTest extends InMemory {
                         Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),
+                        Optional.empty(),
                         Optional.empty()),
                 new Fact.Pairing(2, 2, 2, "900", false),
                 new Fact.Round(2, 900),

@@ -42,7 +42,8 @@ class FirstSchemaTest {
             Fact.Dummies.class,
             Fact.NestLook.class,
             Fact.SplitRing.class,
-            Fact.PhoneCall.class);
+            Fact.PhoneCall.class,
+            Fact.AgreementEnd.class);
 
     @TempDir
     Path folder;

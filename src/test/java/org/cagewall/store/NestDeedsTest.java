@@ -496,6 +496,25 @@ class NestDeedsTest extends InMemory {
         assertThat(ledger.next(day, JANUARY, "gouldian")).isEmpty();
     }
 
+    /** The usual form is the year's two digits, a dash and the number; a ring of autumn is that of the year that follows. */
+    @Test
+    void aBoughtBirdCarriesTheYearOfItsRingAsItWasSaidOrAsItIsPrinted() {
+        tell("{\"deed\":\"bird-added\",\"bird\":\"XK 25-014\",\"sex\":\"hen\",\"hatched\":\"2024\",\"by\":\"Ines\"}");
+        tell("{\"deed\":\"bird-added\",\"bird\":\"XK 21-015\",\"sex\":\"hen\",\"hatched\":\"2024\",\"by\":\"Ines\"}");
+        tell("{\"deed\":\"bird-added\",\"bird\":\"QZ 77\",\"sex\":\"cock\",\"ring-year\":2023,\"by\":\"Ines\"}");
+
+        assertThat(ringYear("XK 25-014")).contains(2025);
+        assertThat(ringYear("XK 21-015")).isEmpty();
+        assertThat(ringYear("QZ 77")).contains(2023);
+
+        tell("{\"deed\":\"ring-corrected\",\"bird\":\"QZ 77\",\"ring\":\"QZ 78\",\"ring-year\":2022,\"by\":\"Ines\"}");
+        assertThat(ringYear("QZ 78")).contains(2022);
+    }
+
+    private Optional<Integer> ringYear(String ring) {
+        return RingLedger.year(room(), room().bird(ring).orElseThrow()).map(RingLedger.Year::year);
+    }
+
     @Test
     void aRingsColourIsThatOfItsBodysPageOrTheOwnersOwn() {
         buy(2026);

@@ -37,14 +37,21 @@ class ReadingGradeTest {
                 .isCloseTo(11.3, within(0.05));
     }
 
-    /** Syllables as a dictionary divides them; from memory. */
+    /** Words that the dictionary lacks: names of cages, numbers, and forms that it does not list; counted by ear. */
     @ParameterizedTest
-    @CsvSource({
-        "bird, 1", "puffed, 1", "gasping, 2", "bleeding, 2", "missing, 2", "water, 2", "little, 2", "cage, 1",
-        "cages, 2", "different, 3", "needed, 2", "whole, 1", "inside, 2", "dishes, 2", "medicine, 3", "bottle, 2",
-        "closed, 1", "hurried, 2", "32, 2", "window, 2", "emergency, 4", "you, 1", "B3, 2"
-    })
-    void aWordHasItsSyllables(String word, int syllables) {
+    @CsvSource({"birdroom, 2", "bobs, 1", "splayed, 1", "pencilled, 2", "napes, 1", "32, 2", "B3, 2", "non-stick, 2"})
+    void aWordThatTheDictionaryLacksHasTheSyllablesOfItsLetters(String word, int syllables) {
         assertThat(ReadingGrade.syllables(word)).isEqualTo(syllables);
+    }
+
+    /** So that words which are not in the dictionary's file yet are not far off either. */
+    @Test
+    void ofAHundredWordsTheLettersTellTheSyllablesOfNinetyFive() {
+        long right = ReadingGrade.CMU.entrySet().stream()
+                .filter(word -> ReadingGrade.guessed(word.getKey()) == word.getValue())
+                .count();
+
+        assertThat(ReadingGrade.CMU).hasSizeGreaterThan(600);
+        assertThat(right / (double) ReadingGrade.CMU.size()).isGreaterThan(0.95);
     }
 }

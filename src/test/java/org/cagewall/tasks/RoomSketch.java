@@ -135,6 +135,7 @@ public final class RoomSketch {
                     "R" + bird,
                     Optional.empty(),
                     Optional.empty(),
+                    Optional.empty(),
                     sex,
                     Optional.empty(),
                     Optional.of(hatched),

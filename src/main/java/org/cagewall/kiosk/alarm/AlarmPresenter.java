@@ -62,6 +62,11 @@ public final class AlarmPresenter {
         return watch;
     }
 
+    /** Whether it was said where, and is not recorded yet. */
+    boolean isBegun() {
+        return halfway.kept().flatMap(AlarmHalf::at).isPresent();
+    }
+
     private void refresh() {
         shown.change(before -> state());
     }

@@ -50,6 +50,11 @@ public final class AlarmScreen extends Page {
     }
 
     @Override
+    public boolean isBegun() {
+        return presenter.isBegun();
+    }
+
+    @Override
     protected Watch watch() {
         return presenter.watch();
     }

@@ -100,7 +100,7 @@ final class BirdWords {
         List<BirdsState.Known> known = new ArrayList<>();
         add(known, "now", Optional.of(now(bird)));
         add(known, "name", bird.called());
-        add(known, "ring-year", RingLedger.year(room, bird.ring()).map(this::ringYear));
+        add(known, "ring-year", RingLedger.year(room, bird).map(this::ringYear));
         add(known, "split-ring", bird.splitRing());
         add(known, "hatched", bird.hatched().map(this::hatched));
         add(known, "father", bird.father().map(this::parent));

@@ -13,6 +13,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.cagewall.deed.BirdDeed;
@@ -20,12 +21,12 @@ import org.cagewall.deed.DateOrYear;
 import org.cagewall.deed.Deed;
 import org.cagewall.deed.VisitDeed;
 import org.cagewall.desk.Desk;
+import org.cagewall.kiosk.kit.LogFace;
 import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.Shown;
 import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.room.Bird;
 import org.cagewall.room.Condition;
-import org.cagewall.room.LogEntry;
 import org.cagewall.room.LogQuery;
 import org.cagewall.room.Role;
 import org.cagewall.room.Room;
@@ -52,7 +53,11 @@ public final class BirdsPresenter {
     private Optional<Bird> ofThePast = Optional.empty();
 
     /** What was filled in for a bird to be added. */
-    record Newcomer(String ring, Optional<Sex> sex, String colour, String hatched, Optional<String> cage) {}
+    /** A year as rings bear it. */
+    private static final Pattern YEAR = Pattern.compile("(19[5-9]|20[0-9]|21[0-9])[0-9]");
+
+    record Newcomer(
+            String ring, String ringYear, Optional<Sex> sex, String colour, String hatched, Optional<String> cage) {}
 
     public BirdsPresenter(Desk desk, Pen pen, Words words, Consumer<BirdsState> view) {
         this.desk = desk;
@@ -266,6 +271,9 @@ public final class BirdsPresenter {
             wrong("colour", "birds.too-long");
         } else if (!bird.hatched().isBlank() && hatched.isEmpty()) {
             wrong("hatched", "birds.write-hatched");
+        } else if (!bird.ringYear().isBlank()
+                && !YEAR.matcher(bird.ringYear().strip()).matches()) {
+            wrong("ring-year", "birds.write-ring-year");
         } else if (bird.cage().isEmpty()) {
             wrong("cage", "birds.choose-cage");
         } else {
@@ -278,7 +286,8 @@ public final class BirdsPresenter {
                     Optional.empty(),
                     Optional.empty(),
                     bird.cage(),
-                    Optional.empty());
+                    Optional.empty(),
+                    written(bird.ringYear()).map(Integer::valueOf));
             pen.record(
                     List.of(added),
                     desk.today(),
@@ -330,15 +339,22 @@ public final class BirdsPresenter {
     }
 
     private void readEntries(Bird bird) {
-        desk.log(LogQuery.newest(MOST_ENTRIES).ofBird(bird.id()), pen.reading(log -> takeEntries(bird, log)));
+        desk.log(
+                LogQuery.newest(MOST_ENTRIES).ofBird(bird.id()),
+                answer -> answer.then(
+                        log -> takeEntries(bird, log.stream().map(said()::entry).toList()),
+                        why -> takeEntries(bird, unread("birds.not-read-why", why)),
+                        code -> takeEntries(bird, unread("birds.not-read", code))));
     }
 
-    private void takeEntries(Bird bird, List<LogEntry> log) {
-        BirdWords said = said();
-        shown.change(state -> state.of(state.bird()
-                .map(sheet -> sheet.id() == bird.id()
-                        ? sheet.withEntries(log.stream().map(said::entry).toList())
-                        : sheet)));
+    /** Instead of the entries, why they could not be read. */
+    private List<LogFace> unread(String key, Object why) {
+        return List.of(new LogFace("", words.say(key, why), false));
+    }
+
+    private void takeEntries(Bird bird, List<LogFace> log) {
+        shown.change(
+                state -> state.of(state.bird().map(sheet -> sheet.id() == bird.id() ? sheet.withEntries(log) : sheet)));
     }
 
     private BirdsState first() {

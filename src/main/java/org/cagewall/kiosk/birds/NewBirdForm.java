@@ -31,6 +31,7 @@ final class NewBirdForm extends Pane {
     private final transient Words words;
     private final transient BirdsPresenter presenter;
     private final Field ring;
+    private final Field ringYear;
     private final Field colour;
     private final Field hatched;
     private final Chips<Sex> sex;
@@ -47,6 +48,7 @@ final class NewBirdForm extends Pane {
         this.presenter = presenter;
         setName("form.new");
         ring = problem.about("ring", Field.line("ring", words.say("birds.ring"), ""));
+        ringYear = problem.about("ring-year", Field.line("ring-year", words.say("birds.ring-year-new"), ""));
         colour = problem.about("colour", Field.line("colour", words.say("birds.colour"), ""));
         hatched = problem.about("hatched", Field.line("hatched", words.say("birds.hatched"), ""));
         sex = Chips.oneOf("sex", Choice.of(Sex.values(), words, "birds.sex."), any -> {});
@@ -74,6 +76,7 @@ final class NewBirdForm extends Pane {
         left.add(withQuick(colour, "colour", state.colours()));
         left.add(withQuick(
                 hatched, "hatched", state.years().stream().map(String::valueOf).toList()));
+        left.add(ringYear);
         return left;
     }
 
@@ -98,7 +101,8 @@ final class NewBirdForm extends Pane {
     }
 
     private void record() {
-        presenter.add(new BirdsPresenter.Newcomer(ring.value(), sex.one(), colour.value(), hatched.value(), cage));
+        presenter.add(new BirdsPresenter.Newcomer(
+                ring.value(), ringYear.value(), sex.one(), colour.value(), hatched.value(), cage));
     }
 
     private TouchButton button(ButtonKind kind, String name, String key, Runnable onPress) {

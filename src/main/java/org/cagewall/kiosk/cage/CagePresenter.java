@@ -70,6 +70,7 @@ final class CagePresenter {
     private final BirdActs birdActs;
     private final PartingActs partingActs;
     private Optional<List<LogEntry>> log = Optional.empty();
+    private Optional<String> unread = Optional.empty();
     private List<Lapsed> lapsed = List.of();
 
     CagePresenter(
@@ -106,10 +107,18 @@ final class CagePresenter {
     private void refresh() {
         shown.change(state -> state(state.yesterday()));
         lapsed = cage().map(cage -> Lapsed.of(desk.room(), cage, desk.today())).orElse(List.of());
-        cage().ifPresent(cage -> desk.log(LogQuery.newest(ENTRIES).ofCage(cage.id()), pen.reading(entries -> {
-            log = Optional.of(entries);
-            shown.change(state -> state(state.yesterday()));
-        })));
+        cage().ifPresent(cage -> desk.log(
+                LogQuery.newest(ENTRIES).ofCage(cage.id()),
+                answer -> answer.then(
+                        entries -> took(Optional.of(entries), Optional.empty()),
+                        why -> took(log, Optional.of(words.say("cage.not-read-why", why))),
+                        code -> took(log, Optional.of(words.say("cage.not-read", code))))));
+    }
+
+    private void took(Optional<List<LogEntry>> read, Optional<String> why) {
+        log = read;
+        unread = why;
+        shown.change(state -> state(state.yesterday()));
     }
 
     private CageState state(boolean yesterday) {
@@ -138,6 +147,7 @@ final class CagePresenter {
                                 .filter(entry -> mayLook || !NestEntries.holds(entry))
                                 .toList(),
                         role == Role.SITTER ? List.of() : lapsed)),
+                unread,
                 actions(new Actions(room, cage, outlook, today), role),
                 below(new Actions(room, cage, outlook, today), role),
                 yesterday,
@@ -323,7 +333,8 @@ final class CagePresenter {
                 .map(CageState.EntryFace.class::cast)
                 .filter(entry -> entry.number() == number)
                 .findFirst()
-                .orElseGet(() -> new CageState.EntryFace(number, number, face.line(), face.said(), false));
+                .orElseGet(() ->
+                        new CageState.EntryFace(number, number, face.line(), face.said(), false, 1, Optional.empty()));
     }
 
     /** A stage of parting was touched in its list. */
@@ -379,7 +390,7 @@ final class CagePresenter {
             return;
         }
         picking.ask(Question.of(
-                Message.of("cage.strike"),
+                Message.of("cage.strike", Math.max(1, entry.cages())),
                 Message.of("cage.strike-text", entry.what()),
                 strike(entry, Reason.WRONG_TOUCH),
                 strike(entry, Reason.WRONG_CAGE),
@@ -391,9 +402,7 @@ final class CagePresenter {
         return Answer.plain(
                 why.id(),
                 Message.of("cage.strike." + why.id()),
-                () -> pen.record(
-                        new CardDeed.StruckOut(Math.toIntExact(entry.number()), why.id()),
-                        Message.of("cage.done.struck")));
+                () -> pen.strikeOut(entry.number(), entry.line(), why, Message.of("cage.done.struck")));
     }
 
     void pencilled() {

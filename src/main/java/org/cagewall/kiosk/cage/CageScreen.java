@@ -131,13 +131,13 @@ public final class CageScreen extends Page {
         if (breadth.isRoomy() && isTall(parts)) {
             Stack all = new Stack(12);
             parts.forEach(all::add);
-            all.add(entries(state.entries(), FEW_ENTRIES));
+            all.add(entries(state.entries(), state.unread(), FEW_ENTRIES));
             left.add(new TouchScroll(words, "there", all), "grow, wmin 0, hmin 0, push");
             return;
         }
         parts.forEach(part -> left.add(part, "wmin 0"));
         left.add(
-                entries(state.entries(), breadth.isRoomy() ? Integer.MAX_VALUE : FEW_ENTRIES),
+                entries(state.entries(), state.unread(), breadth.isRoomy() ? Integer.MAX_VALUE : FEW_ENTRIES),
                 "grow, wmin 0, hmin 0, push");
     }
 
@@ -283,9 +283,17 @@ public final class CageScreen extends Page {
         return card;
     }
 
-    private Card entries(Optional<List<CageState.PastFace>> read, int most) {
-        Card card = new Card(new MigLayout("insets 12 8 8 8, fill, wrap 1, gap 0 2", "[grow,fill]", "[][grow,fill]"));
+    private Card entries(Optional<List<CageState.PastFace>> read, Optional<String> unread, int most) {
+        Card card = new Card(new MigLayout(
+                "insets 12 8 8 8, fill, wrap 1, gap 0 2",
+                "[grow,fill]",
+                unread.isPresent() ? "[][][grow,fill]" : "[][grow,fill]"));
         card.add(new WrapLabel(words.say("cage.last-entries"), Type.TAG, Tone.SOFT), "gapleft 12");
+        unread.ifPresent(why -> {
+            WrapLabel label = new WrapLabel(why, Type.SECOND, Tone.INK);
+            label.setName("entries.unread");
+            card.add(label, "gapleft 12, wmin 0, aligny top");
+        });
         if (read.isEmpty()) {
             return card;
         }

@@ -16,6 +16,7 @@ import org.cagewall.room.Stage;
  * @param birds the birds in it, a card each
  * @param flock birds in it that are not known one by one, as a sentence
  * @param entries the last entries and what lapsed among them, the newest first; empty until they have been read
+ * @param unread why the entries could not be read, where that failed
  * @param actions what can be recorded now, the likeliest first
  * @param below quieter things to do, below those
  * @param yesterday whether what is touched is recorded for yesterday
@@ -31,6 +32,7 @@ public record CageState(
         List<BirdFace> birds,
         Optional<String> flock,
         Optional<List<PastFace>> entries,
+        Optional<String> unread,
         List<Action> actions,
         List<Action> below,
         boolean yesterday,
@@ -85,6 +87,7 @@ public record CageState(
                 Optional.empty(),
                 Optional.empty(),
                 List.of(),
+                Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
                 List.of(),
@@ -165,8 +168,15 @@ public record CageState(
     /** A reminder that nobody answered while it could be acted on. */
     public record LapsedFace(String when, String what) implements PastFace {}
 
-    /** An entry of the log. */
-    public record EntryFace(long number, long touch, String when, String what, boolean struck) implements PastFace {}
+    /**
+     * An entry of the log.
+     *
+     * @param cages how many cages it speaks of
+     * @param line the recorded line; empty where the log is not read yet
+     */
+    public record EntryFace(
+            long number, long touch, String when, String what, boolean struck, int cages, Optional<String> line)
+            implements PastFace {}
 
     /** Something that can be recorded by one touch, or that begins with one; due when its time has come. */
     public record Action(String name, String text, boolean due) {}

@@ -159,7 +159,9 @@ final class CageWords {
                 entry.touch(),
                 when,
                 words.say(entry.what()) + note + DOT + entry.by() + how,
-                entry.isStruck());
+                entry.isStruck(),
+                entry.cages().size(),
+                Optional.of(entry.line()));
     }
 
     private static String firstLine(String text) {

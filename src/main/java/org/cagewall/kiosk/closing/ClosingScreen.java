@@ -1,6 +1,7 @@
 package org.cagewall.kiosk.closing;
 
 import java.util.List;
+import java.util.stream.Stream;
 import javax.swing.JComponent;
 import net.miginfocom.swing.MigLayout;
 import org.cagewall.desk.Desk;
@@ -16,6 +17,7 @@ import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.kit.TouchScroll;
 import org.cagewall.kiosk.kit.WrapLabel;
 import org.cagewall.kiosk.shell.Asking;
+import org.cagewall.kiosk.shell.Begun;
 import org.cagewall.kiosk.shell.Navigator;
 import org.cagewall.kiosk.shell.Page;
 import org.cagewall.kiosk.shell.Pen;
@@ -23,6 +25,7 @@ import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.kiosk.theme.Measure;
 import org.cagewall.kiosk.theme.Tone;
 import org.cagewall.kiosk.theme.Type;
+import org.cagewall.room.Dishes;
 import org.cagewall.room.Reason;
 import org.cagewall.text.Words;
 
@@ -46,6 +49,11 @@ public final class ClosingScreen extends Page {
     }
 
     @Override
+    public boolean isBegun() {
+        return !presenter.isSending() && Begun.in(view);
+    }
+
+    @Override
     protected Watch watch() {
         return presenter.watch();
     }
@@ -56,7 +64,7 @@ public final class ClosingScreen extends Page {
         if (state.sending().isPresent()) {
             view.add(new SendingPage(words, state.sending().get(), () -> presenter), "span, wmin 0");
         } else {
-            view.add(state.step() == ClosingState.Step.WHY ? why() : left(state), "wmin 0");
+            view.add(state.step() == ClosingState.Step.WHY ? why(state) : left(state), "wmin 0");
             if (!Measure.isLargest()) {
                 view.add(side(), "wmin 0");
             }
@@ -75,7 +83,10 @@ public final class ClosingScreen extends Page {
                             TouchButton.of(
                                     ButtonKind.MAIN,
                                     "to-list",
-                                    words.say("closing.to-list"),
+                                    words.say(
+                                            state.left().stream().anyMatch(ClosingState.Left::isACall)
+                                                    ? "closing.phone"
+                                                    : "closing.to-list"),
                                     () -> presenter.toTheList()),
                             TouchButton.of(
                                     ButtonKind.OUTLINED,
@@ -99,24 +110,38 @@ public final class ClosingScreen extends Page {
         return new TouchScroll(words, "left", stack);
     }
 
-    private JComponent why() {
+    private JComponent why(ClosingState state) {
         Chips<Reason> chips = Chips.oneOf("why", Choice.of(REASONS, words, "today.why."), chosen -> {});
+        Chips<Dishes> dishes = Chips.oneOf("dishes", dishes(), chosen -> {});
         Field inWords = Field.line("in-words", words.say("closing.in-words"), "");
-        Card card = new Card(new MigLayout("insets 24 28 24 28, fill, wrap 1, gap 0 16", "[grow,fill]", "[][][]push[]"))
+        Card card = new Card(
+                        new MigLayout("insets 24 28 24 28, fill, wrap 1, gap 0 16", "[grow,fill]", "[grow,fill][]"))
                 .leading();
-        card.add(new WrapLabel(words.say("closing.why-title"), Type.TITLE, Tone.INK), "wmin 0");
-        card.add(chips, "wmin 0");
-        card.add(inWords, "wmin 0");
+        Stack stack = new Stack(16);
+        stack.add(new WrapLabel(words.say("closing.why-title"), Type.TITLE, Tone.INK));
+        stack.add(chips);
+        state.ofDishes().ifPresent(question -> {
+            stack.add(new WrapLabel(question, Type.ACTION, Tone.INK));
+            stack.add(dishes);
+        });
+        stack.add(inWords);
+        card.add(new TouchScroll(words, "why-page", stack), "grow, wmin 0");
         card.add(
                 new Pair(
                         TouchButton.of(
                                 ButtonKind.MAIN,
                                 "record",
                                 words.say("closing.record"),
-                                () -> presenter.tellWhy(chips.one(), inWords.value())),
+                                () -> presenter.tellWhy(chips.one(), dishes.one(), inWords.value())),
                         TouchButton.of(ButtonKind.OUTLINED, "back", words.say("closing.back"), () -> presenter.back())),
                 "growx");
         return card;
+    }
+
+    private List<Choice<Dishes>> dishes() {
+        return Stream.of(Dishes.values())
+                .map(each -> new Choice<>(each.word(), words.say("today.dishes." + each.word()), each))
+                .toList();
     }
 
     private JComponent side() {

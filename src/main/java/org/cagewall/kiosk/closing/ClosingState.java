@@ -9,6 +9,7 @@ import org.cagewall.kiosk.shell.Destination;
  * What the end of the day shows. Immutable; any thread.
  *
  * @param left what is still open, the most pressing first
+ * @param ofDishes the question about food and water, where feedings are among what is said not to be done; else empty
  * @param sending the note that is being sent to the owner
  */
 public record ClosingState(
@@ -17,6 +18,7 @@ public record ClosingState(
         String word,
         String text,
         List<Left> left,
+        Optional<String> ofDishes,
         Step step,
         Optional<Sending> sending) {
 
@@ -25,7 +27,12 @@ public record ClosingState(
     }
 
     /** Something that is left, and where a touch on it leads. */
-    public record Left(RowFace face, Destination to) {}
+    public record Left(RowFace face, Destination to) {
+
+        boolean isACall() {
+            return to instanceof Destination.Phone;
+        }
+    }
 
     /** How far the day is closed. */
     public enum Step {
@@ -86,10 +93,10 @@ public record ClosingState(
     public record Part(String text, String link) {}
 
     ClosingState at(Step other) {
-        return new ClosingState(title, subtitle, word, text, left, other, sending);
+        return new ClosingState(title, subtitle, word, text, left, ofDishes, other, sending);
     }
 
     ClosingState sending(Optional<Sending> other) {
-        return new ClosingState(title, subtitle, word, text, left, step, other);
+        return new ClosingState(title, subtitle, word, text, left, ofDishes, step, other);
     }
 }

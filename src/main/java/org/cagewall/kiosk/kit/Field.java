@@ -1,10 +1,12 @@
 package org.cagewall.kiosk.kit;
 
+import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.Rectangle;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
@@ -23,11 +25,13 @@ public final class Field extends Pane {
     private static final long serialVersionUID = 1L;
 
     private final JTextComponent text;
+    private String given;
     private final WrapLabel wrong = new WrapLabel("", Type.TAG, Tone.ATTENTION_INK);
 
     private Field(String name, String label, JTextComponent text, javax.swing.JComponent shown) {
         super(new MigLayout("insets 0, wrap 1, fillx, gap 0 6, hidemode 3, novisualpadding", "[grow,fill]"));
         this.text = text;
+        this.given = text.getText();
         text.setName(name);
         text.getAccessibleContext().setAccessibleName(label);
         WrapLabel above = new WrapLabel(label, Type.TAG, Tone.SOFT);
@@ -110,7 +114,16 @@ public final class Field extends Pane {
         return text.getText();
     }
 
+    /** Whether a hand wrote in one of the fields of this part what is not taken over yet. */
+    public static boolean isAnyWrittenIn(Container part) {
+        return Stream.of(part.getComponents())
+                .anyMatch(each -> each instanceof Field field
+                        ? !field.given.equals(field.value())
+                        : each instanceof Container inner && isAnyWrittenIn(inner));
+    }
+
     public void value(String other) {
+        given = other;
         if (!other.equals(text.getText())) {
             text.setText(other);
         }

@@ -104,12 +104,22 @@ public final class PhonePresenter {
                 phone.number().orElseGet(() -> words.say("phone.no-number")));
     }
 
-    private RowFace agreed(Call call) {
-        String cage = call.cage().map(desk.room()::cageName).orElse("");
-        return RowFace.of(
-                cage,
-                words.say(call.agreement()),
-                call.note().orElseGet(() -> words.say(CallMatter.told(call.matter()))));
+    private PhoneState.Agreed agreed(Call call) {
+        String said = words.say(call.agreement());
+        return new PhoneState.Agreed(
+                call.entry(),
+                RowFace.of(
+                        "",
+                        call.cage()
+                                .map(cage ->
+                                        words.say("today.agreed-at", desk.room().cageName(cage), said))
+                                .orElse(said),
+                        call.note().orElseGet(() -> words.say(CallMatter.told(call.matter())))));
+    }
+
+    /** What was agreed holds no more. */
+    void over(PhoneState.Agreed agreed) {
+        pen.record(new VisitDeed.AgreementEnded(Math.toIntExact(agreed.call())), Message.of("phone.kept-over"));
     }
 
     private RowFace call(LogEntry entry) {
@@ -120,6 +130,10 @@ public final class PhonePresenter {
 
     void phoned(PhoneState.Person person) {
         shown.change(state -> state.telling(Optional.of(person)));
+    }
+
+    boolean isCallOpen() {
+        return shown.now().call().isPresent();
     }
 
     void back() {
@@ -145,11 +159,7 @@ public final class PhonePresenter {
     enum Lasts {
         TODAY,
         TOMORROW,
-        OWNER_BACK;
-
-        String word() {
-            return Message.word(this);
-        }
+        OWNER_BACK
     }
 
     /** What the call was about and what was agreed is told. */

@@ -52,6 +52,11 @@ public final class PhoneScreen extends Page {
     }
 
     @Override
+    public boolean isBegun() {
+        return presenter.isCallOpen();
+    }
+
+    @Override
     protected Watch watch() {
         return presenter.watch();
     }
@@ -74,6 +79,9 @@ public final class PhoneScreen extends Page {
         }
         if (state.people().isEmpty()) {
             stack.add(new WrapLabel(words.say("phone.nobody-text"), Type.LEAD, Tone.INK));
+        }
+        if (Measure.isLargest() && !state.agreed().isEmpty()) {
+            addAgreed(stack, state);
         }
         return new TouchScroll(words, "people", stack);
     }
@@ -167,14 +175,29 @@ public final class PhoneScreen extends Page {
         stack.add(new WrapLabel(words.say("phone.when"), Type.ACTION, Tone.INK));
         stack.add(new AlarmButtons(words, danger -> navigator.go(new Destination.Alarm(Optional.of(danger)))));
         if (!state.agreed().isEmpty()) {
-            stack.add(new WrapLabel(words.say("phone.holds"), Type.BUTTON, Tone.SOFT));
-            state.agreed().forEach(agreed -> stack.add(call(agreed)));
+            addAgreed(stack, state);
         }
         if (!state.calls().isEmpty()) {
             stack.add(new WrapLabel(words.say("phone.calls"), Type.BUTTON, Tone.SOFT));
             state.calls().forEach(call -> stack.add(call(call)));
         }
         return new TouchScroll(words, "side", stack);
+    }
+
+    private void addAgreed(Stack stack, PhoneState state) {
+        stack.add(new WrapLabel(words.say("phone.holds"), Type.BUTTON, Tone.SOFT));
+        for (PhoneState.Agreed agreed : state.agreed()) {
+            Card card = call(agreed.face());
+            card.add(
+                    TouchButton.of(
+                                    ButtonKind.OUTLINED,
+                                    "over." + agreed.call(),
+                                    words.say("phone.over"),
+                                    () -> presenter.over(agreed))
+                            .tall(52),
+                    "growx 0, gaptop 4");
+            stack.add(card);
+        }
     }
 
     private static Card call(RowFace call) {

@@ -16,7 +16,7 @@ public record PhoneState(
         String title,
         String subtitle,
         List<Person> people,
-        List<RowFace> agreed,
+        List<Agreed> agreed,
         List<RowFace> calls,
         Optional<Person> call) {
 
@@ -32,6 +32,13 @@ public record PhoneState(
      * @param said the name, and why one would phone there
      */
     public record Person(String name, String said, String number) {}
+
+    /**
+     * What was agreed by phone and holds.
+     *
+     * @param call the entry of the call
+     */
+    public record Agreed(long call, RowFace face) {}
 
     PhoneState telling(Optional<Person> of) {
         return new PhoneState(title, subtitle, people, agreed, calls, of);

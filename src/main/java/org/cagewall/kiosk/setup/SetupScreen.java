@@ -9,6 +9,7 @@ import org.cagewall.desk.Desk;
 import org.cagewall.kiosk.kit.ButtonKind;
 import org.cagewall.kiosk.kit.Choice;
 import org.cagewall.kiosk.kit.EmptyState;
+import org.cagewall.kiosk.kit.Field;
 import org.cagewall.kiosk.kit.Pane;
 import org.cagewall.kiosk.kit.Segment;
 import org.cagewall.kiosk.kit.TouchButton;
@@ -60,6 +61,11 @@ public final class SetupScreen extends Page {
         tabs.add(Measure.isRoomy() ? segment : turner);
         heading.beside(tabs);
         presenter = new SetupPresenter(desk, pen, navigator, words, this::render);
+    }
+
+    @Override
+    public boolean isBegun() {
+        return Field.isAnyWrittenIn(view);
     }
 
     @Override

@@ -1,6 +1,7 @@
 package org.cagewall.kiosk.shell;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import org.cagewall.room.DayPart;
 import org.cagewall.room.How;
@@ -137,6 +138,11 @@ public sealed interface Destination {
 
         public Phone(Optional<Danger> about) {
             this(about, Optional.empty());
+        }
+
+        /** About one danger at these cages: one call about several of them names none. */
+        public static Phone about(Danger danger, List<String> cages) {
+            return new Phone(Optional.of(danger), cages.size() == 1 ? Optional.of(cages.get(0)) : Optional.empty());
         }
 
         @Override

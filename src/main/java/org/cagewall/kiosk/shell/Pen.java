@@ -121,6 +121,25 @@ public final class Pen {
         }
     }
 
+    /**
+     * Strikes out one entry. A strike cannot be struck itself: what takes it back tells the same once more.
+     *
+     * @param line what the entry tells, where that is known
+     */
+    public void strikeOut(long entry, Optional<String> line, Reason why, Message done) {
+        Optional<Line> again = line.map(text -> Lines.read(text, desk.today()))
+                .filter(Lines.Understood.class::isInstance)
+                .map(Lines.Understood.class::cast)
+                .map(Lines.Understood::line);
+        record(
+                List.of(new CardDeed.StruckOut(Math.toIntExact(entry), why.id())),
+                desk.today(),
+                Optional.empty(),
+                done,
+                room -> again.ifPresent(told -> notices.done(
+                        done, () -> record(List.of(told.beingSure()), Message.of("shell.put-back"), anew -> {}))));
+    }
+
     /** Why the record could not read the line again: an empty name, one that is too long, a number out of bounds. */
     private static Optional<Message> unfit(Line line) {
         return Lines.read(Lines.write(line), line.told().on()) instanceof Lines.NotUnderstood read

@@ -3,6 +3,8 @@ package org.cagewall.kiosk.shell;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
 import net.miginfocom.swing.MigLayout;
 import org.cagewall.kiosk.kit.Chips;
 import org.cagewall.kiosk.kit.Choice;
@@ -22,8 +24,14 @@ public final class Questions extends Pane {
 
     private final transient Map<Vital, Chips<Reply>> asked = new EnumMap<>(Vital.class);
 
-    /** These questions, none of them answered beforehand. */
-    public Questions(Words words, List<Vital> questions) {
+    /**
+     * These questions, none of them answered by the program beforehand.
+     *
+     * @param answered what a person has answered already
+     * @param onReply told of all answers given, whenever one is
+     */
+    public Questions(
+            Words words, List<Vital> questions, Map<Vital, Reply> answered, Consumer<Map<Vital, Reply>> onReply) {
         super(new MigLayout(
                 Measure.isRoomy() ? "insets 0, fillx, wrap 2, gap 16 16" : "insets 0, fillx, wrap 1, gap 0 8",
                 Measure.isRoomy() ? "[grow,fill][280!,fill]" : "[grow,fill]"));
@@ -33,7 +41,8 @@ public final class Questions extends Pane {
                     List.of(
                             new Choice<>("yes", words.say("tasks.reply-yes"), Reply.YES),
                             new Choice<>("no", words.say("tasks.reply-no"), Reply.NO)),
-                    chosen -> {});
+                    chosen -> onReply.accept(replies()));
+            chips.choose(Optional.ofNullable(answered.get(vital)).stream().toList());
             asked.put(vital, chips);
             add(new WrapLabel(words.say(vital.question()), Type.ACTION, Tone.INK), "wmin 0, growx");
             add(chips);

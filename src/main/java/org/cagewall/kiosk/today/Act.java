@@ -17,6 +17,7 @@ public enum Act {
     CLOSE_THE_DAY(ButtonKind.MAIN),
     EVENING(ButtonKind.MAIN),
     MORNING(ButtonKind.MAIN),
+    PHONE(ButtonKind.MAIN),
     /** Ticked off without having been recorded otherwise. */
     TICK(ButtonKind.OUTLINED),
     NOT_DONE(ButtonKind.QUIET);

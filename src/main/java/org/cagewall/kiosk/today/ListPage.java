@@ -28,7 +28,7 @@ final class ListPage extends Pane {
     ListPage(Words words, TodayState.Lines lines, Supplier<TodayPresenter> presenter) {
         super(new BorderLayout());
         Stack list = new Stack();
-        lines.next().ifPresent(next -> list.add(next(words, next, presenter)));
+        lines.next().ifPresent(next -> list.add(next(words, next, lines.likewise(), presenter)));
         lines.allDone().ifPresent(done -> list.add(allDone(words, done, presenter)));
         lines.degrees()
                 .ifPresent(face -> list.add(
@@ -43,33 +43,45 @@ final class ListPage extends Pane {
         add(new TouchScroll(words, "list", list));
     }
 
-    private static Card next(Words words, TodayState.Next next, Supplier<TodayPresenter> presenter) {
+    private static Card next(
+            Words words, TodayState.Next next, List<TodayState.Next> likewise, Supplier<TodayPresenter> presenter) {
         Card card = new Card(new MigLayout("insets 18 24 18 24, fillx, wrap 2, gap 0 6", "[112!,left][grow,fill]"))
                 .leading();
         card.setName("next");
-        List<WrapLabel> said = Stream.of(
+        if (!next.lead().isEmpty()) {
+            card.add(
+                    new WrapLabel(next.lead(), Type.NEXT, Tone.INK)
+                            .orSmaller(Type.TITLE, Type.LEAD, Type.TAG, Type.SECOND, Type.MARK),
+                    "cell 0 0 1 2, aligny top, wmin 0, wmax 104");
+        }
+        String where = next.lead().isEmpty() ? "cell 0 %d 2 1, wmin 0, growx" : "cell 1 %d, wmin 0, growx";
+        card.add(
+                new Steady(
+                        said(next),
+                        likewise.stream()
+                                .filter(other ->
+                                        other.lead().isEmpty() == next.lead().isEmpty())
+                                .map(ListPage::said)
+                                .toList()),
+                where.formatted(0));
+        Row answers = new Row();
+        for (Act act : next.acts()) {
+            answers.add(button(words, act, () -> presenter.get().act(next.task(), act)));
+        }
+        card.add(answers, where.formatted(1) + ", gaptop 8");
+        return card;
+    }
+
+    private static Stack said(TodayState.Next next) {
+        Stack said = new Stack(6);
+        Stream.of(
                         new WrapLabel(next.first(), Type.LEAD, Tone.INK),
                         new WrapLabel(Measure.px(100) > 100 ? next.brief() : next.how(), Type.LINE, Tone.INK),
                         new WrapLabel(next.mind(), Type.BUTTON, Tone.INK),
                         new WrapLabel(next.why(), Type.SECOND, Tone.SOFT))
                 .filter(label -> !label.getText().isEmpty())
-                .toList();
-        if (!next.lead().isEmpty()) {
-            card.add(
-                    new WrapLabel(next.lead(), Type.NEXT, Tone.INK)
-                            .orSmaller(Type.TITLE, Type.LEAD, Type.TAG, Type.SECOND, Type.MARK),
-                    "cell 0 0 1 " + (said.size() + 1) + ", aligny top, wmin 0, wmax 104");
-        }
-        String where = next.lead().isEmpty() ? "cell 0 %d 2 1, wmin 0, growx" : "cell 1 %d, wmin 0, growx";
-        for (int i = 0; i < said.size(); i++) {
-            card.add(said.get(i), where.formatted(i));
-        }
-        Row answers = new Row();
-        for (Act act : next.acts()) {
-            answers.add(button(words, act, () -> presenter.get().act(next.task(), act)));
-        }
-        card.add(answers, where.formatted(said.size()) + ", gaptop 8");
-        return card;
+                .forEach(said::add);
+        return said;
     }
 
     private static Card allDone(Words words, TodayState.AllDone done, Supplier<TodayPresenter> presenter) {
@@ -83,8 +95,7 @@ final class ListPage extends Pane {
     }
 
     private static TouchButton button(Words words, Act act, Runnable then) {
-        TouchButton button = TouchButton.of(
-                        act.kind(), "act." + act.word(), words.say("today.act." + act.word()), TodayScreen.once(then))
+        TouchButton button = TouchButton.of(act.kind(), "act." + act.word(), words.say("today.act." + act.word()), then)
                 .type(act == Act.NOT_DONE || act == Act.OPEN_CAGE ? Type.BUTTON : Type.LEAD)
                 .tall(64);
         Dimension natural = button.getPreferredSize();

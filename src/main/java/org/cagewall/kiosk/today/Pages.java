@@ -2,6 +2,7 @@ package org.cagewall.kiosk.today;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Supplier;
@@ -94,7 +95,11 @@ final class Pages {
     }
 
     JComponent asked(TodayState.Asked page) {
-        Questions questions = new Questions(words, page.questions());
+        Questions questions = new Questions(
+                words,
+                page.questions(),
+                presenter.get().draftOf(page).map(TodayDraft::replies).orElse(Map.of()),
+                replies -> presenter.get().keep(page, replies));
         Stack stack = new Stack(16);
         stack.add(title(page.title()));
         stack.add(new WrapLabel(words.say("shell.questions-how"), Type.LINE, Tone.INK));
@@ -139,10 +144,9 @@ final class Pages {
                 .type(Type.LEAD)
                 .tall(tall());
         TouchButton goOn = TouchButton.of(
-                        now ? ButtonKind.OUTLINED : ButtonKind.MAIN,
-                        "go-on",
-                        words.say("today.go-on"),
-                        TodayScreen.once(() -> presenter.get().backToTheList()))
+                        now ? ButtonKind.OUTLINED : ButtonKind.MAIN, "go-on", words.say("today.go-on"), () -> presenter
+                                .get()
+                                .backToTheList())
                 .type(Type.LEAD)
                 .tall(tall());
         Row calls = new Row();
@@ -216,13 +220,13 @@ final class Pages {
     }
 
     private TouchButton toQuestions(Runnable then) {
-        return TouchButton.of(ButtonKind.MAIN, "to-questions", words.say("today.to-questions"), TodayScreen.once(then))
+        return TouchButton.of(ButtonKind.MAIN, "to-questions", words.say("today.to-questions"), then)
                 .type(Type.LEAD)
                 .tall(tall());
     }
 
     private TouchButton record(Runnable then) {
-        return TouchButton.of(ButtonKind.MAIN, "record", words.say("today.record"), TodayScreen.once(then))
+        return TouchButton.of(ButtonKind.MAIN, "record", words.say("today.record"), then)
                 .type(Type.LEAD)
                 .tall(tall());
     }

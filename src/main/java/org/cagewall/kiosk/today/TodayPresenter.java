@@ -47,6 +47,7 @@ import org.cagewall.tasks.Kind;
 import org.cagewall.tasks.Reply;
 import org.cagewall.tasks.Report;
 import org.cagewall.tasks.Task;
+import org.cagewall.tasks.Unfed;
 import org.cagewall.tasks.Urgency;
 import org.cagewall.tasks.Vital;
 import org.cagewall.tasks.Warmth;
@@ -118,7 +119,12 @@ public final class TodayPresenter {
 
     /** Keeps what was touched on a page, until it is recorded or left by a touch. */
     void keep(TodayState.Page page, Collection<Sign> signs, String note) {
-        halfway.keep(TodayDraft.of(page, signs, note, person()));
+        halfway.keep(new TodayDraft(page, List.copyOf(signs), note, Map.of(), person()));
+    }
+
+    /** Keeps which questions were answered, and how. */
+    void keep(TodayState.Asked page, Map<Vital, Reply> replies) {
+        halfway.keep(new TodayDraft(page, page.signs(), page.note(), replies, person()));
     }
 
     Optional<TodayDraft> draftOf(TodayState.Page page) {
@@ -196,6 +202,7 @@ public final class TodayPresenter {
                 .toList();
         TodayState.Lines page = new TodayState.Lines(
                 next.map(say::next),
+                tasks.stream().map(say::next).toList(),
                 lines,
                 next.isPresent() ? Optional.empty() : Optional.of(say.allDone(audience, part, person())),
                 audience == Audience.SITTER ? Optional.of(say.degrees()) : Optional.empty(),
@@ -217,6 +224,10 @@ public final class TodayPresenter {
         return DailyList.of(desk.room(), desk.today(), audience).stream()
                 .filter(task -> task.part().filter(its -> its != part).isEmpty())
                 .toList();
+    }
+
+    private String owner() {
+        return desk.room().owner().map(Person::name).orElse("-");
     }
 
     private String person() {
@@ -332,6 +343,8 @@ public final class TodayPresenter {
             case EVENING -> choose(DayPart.EVENING);
             case MORNING -> choose(DayPart.MORNING);
             case CLOSE_THE_DAY -> navigator.go(new Destination.CloseTheDay());
+            case PHONE ->
+                navigator.go(Destination.Phone.about(Danger.UNFED, Unfed.unphoned(desk.room(), desk.today())));
             default -> throw new IllegalArgumentException(act + " needs a task");
         }
     }
@@ -360,7 +373,7 @@ public final class TodayPresenter {
                         task.id(),
                         words.say("today.why-not", label(task)),
                         Optional.of(words.say("today.dishes")).filter(question -> feeds(task)))));
-            case EVENING, MORNING, CLOSE_THE_DAY -> act(act);
+            case EVENING, MORNING, CLOSE_THE_DAY, PHONE -> act(act);
         }
     }
 
@@ -513,7 +526,10 @@ public final class TodayPresenter {
         String seen = report.told().stream().map(Sign::words).map(words::say).collect(Collectors.joining(", "));
         TodayState.Page page = new TodayState.Recorded(
                 words.say(now ? "today.phone-now" : "today.in-the-book"),
-                words.say(now ? "today.phone-now-text" : "today.in-the-book-text", at.cage(), seen),
+                words.say(
+                        now
+                                ? Message.of("today.phone-now-text", at.cage(), seen)
+                                : Message.of("today.in-the-book-text", at.cage(), owner())),
                 danger,
                 now ? Urgency.PHONE_NOW : Urgency.PHONE_IF_UNSURE,
                 steps(danger),
@@ -597,8 +613,7 @@ public final class TodayPresenter {
         boolean low = asked.filter(seen -> seen == Dishes.LOW).isPresent();
         List<Deed> deeds = new ArrayList<>();
         if (low) {
-            deeds.add(
-                    VisitDeed.Check.different(label, How.HAND, Optional.of(DayPart.MORNING), List.of(Sign.DISH_EMPTY)));
+            deeds.add(VisitDeed.Check.different(label, How.HAND, Optional.of(DayPart.MORNING), List.of(Sign.FOOD_LOW)));
         }
         TouchedOrWritten why = given.get();
         deeds.add(new VisitDeed.TaskNotDone(of.task(), Optional.of(why.kept()), asked));

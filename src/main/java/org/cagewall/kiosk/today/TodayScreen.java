@@ -1,7 +1,5 @@
 package org.cagewall.kiosk.today;
 
-import java.awt.EventQueue;
-import java.awt.event.MouseEvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -196,15 +194,5 @@ public final class TodayScreen extends Page {
             return pages.degrees(degrees);
         }
         return pages.safety((TodayState.Safety) page);
-    }
-
-    /** The second tap of a double tap is passed over: it would answer for the next cage, which nobody has looked at. */
-    static Runnable once(Runnable act) {
-        return () -> {
-            boolean second = EventQueue.getCurrentEvent() instanceof MouseEvent mouse && mouse.getClickCount() > 1;
-            if (!second) {
-                act.run();
-            }
-        };
     }
 }

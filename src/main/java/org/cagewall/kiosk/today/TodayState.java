@@ -51,14 +51,21 @@ public record TodayState(
      * The list.
      *
      * @param next the line whose turn it is, opened out
+     * @param likewise the others that will have their turn, opened out as the next will be
      * @param degrees the line that asks how warm the room is, at any time; only a sitter is asked
      * @param foot what is said below the last line; may be empty
      */
     public record Lines(
-            Optional<Next> next, List<Line> lines, Optional<AllDone> allDone, Optional<RowFace> degrees, String foot)
+            Optional<Next> next,
+            List<Next> likewise,
+            List<Line> lines,
+            Optional<AllDone> allDone,
+            Optional<RowFace> degrees,
+            String foot)
             implements Page {
 
         public Lines {
+            likewise = List.copyOf(likewise);
             lines = List.copyOf(lines);
         }
     }

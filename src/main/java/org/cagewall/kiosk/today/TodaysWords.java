@@ -13,6 +13,7 @@ import org.cagewall.kiosk.kit.TagKind;
 import org.cagewall.room.Cage;
 import org.cagewall.room.Call;
 import org.cagewall.room.DayPart;
+import org.cagewall.room.Person;
 import org.cagewall.room.Room;
 import org.cagewall.room.Sign;
 import org.cagewall.room.Visit;
@@ -22,6 +23,7 @@ import org.cagewall.tasks.DailyList;
 import org.cagewall.tasks.Danger;
 import org.cagewall.tasks.Kind;
 import org.cagewall.tasks.Task;
+import org.cagewall.tasks.Unfed;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 
@@ -29,7 +31,7 @@ import org.cagewall.text.Words;
 final class TodaysWords {
 
     private static final List<String> CAUTIONS =
-            List.of("dust", "lungs", "hands", "fumes", "sprays", "medicine", "hide", "dish", "night");
+            List.of("dust", "lungs", "hands", "fumes", "sprays", "medicine", "hide", "signs", "dish", "night");
 
     /** What is done at every cage; what else stands there is particular to the one. */
     private static final Set<String> EVERY_CAGE =
@@ -152,24 +154,57 @@ final class TodaysWords {
                     words.say("today.owner-done"), words.say("today.owner-done-text"), Optional.empty());
         }
         if (part == DayPart.MORNING) {
-            return new TodayState.AllDone(
-                    words.say("today.morning-done", person),
-                    words.say("today.morning-done-text"),
-                    Optional.of(Act.EVENING));
+            return unfed(Act.EVENING)
+                    .or(() -> butNot(part))
+                    .orElseGet(() -> new TodayState.AllDone(
+                            words.say("today.morning-done", person),
+                            words.say("today.morning-done-text"),
+                            Optional.of(Act.EVENING)));
         }
         long morning = DailyList.of(room, today, Audience.SITTER).stream()
                 .filter(task -> task.isOpen()
                         && task.part().filter(its -> its == DayPart.MORNING).isPresent())
                 .count();
-        return morning > 0
-                ? new TodayState.AllDone(
-                        words.say("today.morning-open", morning),
-                        words.say("today.morning-open-text"),
-                        Optional.of(Act.MORNING))
-                : new TodayState.AllDone(
+        if (morning > 0) {
+            return new TodayState.AllDone(
+                    words.say("today.morning-open", morning),
+                    words.say("today.morning-open-text"),
+                    Optional.of(Act.MORNING));
+        }
+        return unfed(Act.CLOSE_THE_DAY)
+                .or(() -> butNot(part))
+                .orElseGet(() -> new TodayState.AllDone(
                         words.say("today.evening-done", person),
                         words.say("today.evening-done-text"),
-                        Optional.of(Act.CLOSE_THE_DAY));
+                        Optional.of(Act.CLOSE_THE_DAY)));
+    }
+
+    /** Nobody is thanked for birds that were not fed. */
+    private Optional<TodayState.AllDone> unfed(Act then) {
+        int unfed = Unfed.at(room, today).size();
+        boolean phoned = Unfed.unphoned(room, today).isEmpty();
+        return Optional.of(new TodayState.AllDone(
+                        words.say("today.unfed", unfed),
+                        words.say(phoned ? "today.unfed-phoned" : "today.unfed-text", owner()),
+                        Optional.of(phoned ? then : Act.PHONE)))
+                .filter(done -> unfed > 0);
+    }
+
+    private Optional<TodayState.AllDone> butNot(DayPart part) {
+        long undone = DailyList.of(room, today, Audience.SITTER).stream()
+                .filter(task -> task.state() == Task.State.NOT_DONE
+                        && task.part().filter(part::equals).isPresent())
+                .count();
+        boolean morning = part == DayPart.MORNING;
+        return Optional.of(new TodayState.AllDone(
+                        words.say(morning ? "today.morning-but" : "today.evening-but", undone),
+                        words.say(morning ? "today.morning-but-text" : "today.evening-but-text", owner()),
+                        Optional.of(morning ? Act.EVENING : Act.CLOSE_THE_DAY)))
+                .filter(done -> undone > 0);
+    }
+
+    private String owner() {
+        return room.owner().map(Person::name).orElse("-");
     }
 
     RowFace degrees() {

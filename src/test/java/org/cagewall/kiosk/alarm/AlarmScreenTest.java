@@ -23,6 +23,8 @@ class AlarmScreenTest extends WithDaybook {
 
     private final Halfway<AlarmHalf> halfway = new Halfway<>();
 
+    private AlarmScreen screen;
+
     @BeforeEach
     void away() {
         inesIsAway();
@@ -44,6 +46,16 @@ class AlarmScreenTest extends WithDaybook {
         alarm.press("cage.unknown").press("record");
 
         assertThat(book.lines("bird-loose")).singleElement().asString().contains("\"count\":1", "\"by\":\"Tomas\"");
+    }
+
+    @Test
+    void aCardThatIsScannedInAnAlarmAsksOnceACageWasTouched() {
+        Painted alarm = alarm(TextSize.NORMAL, Optional.of(Danger.DEAD));
+        assertThat(screen.isBegun()).isFalse();
+
+        alarm.press("cage.A2");
+
+        assertThat(screen.isBegun()).isTrue();
     }
 
     @Test
@@ -118,12 +130,10 @@ class AlarmScreenTest extends WithDaybook {
     }
 
     private Painted alarm(TextSize size, Optional<Danger> danger) {
-        return Sat.at(
-                book,
-                size,
-                "Tomas",
-                new Destination.Alarm(danger),
-                (pen, stage) -> new AlarmScreen(book.desk(), pen, stage, stage, WORDS, halfway, danger));
+        return Sat.at(book, size, "Tomas", new Destination.Alarm(danger), (pen, stage) -> {
+            screen = new AlarmScreen(book.desk(), pen, stage, stage, WORDS, halfway, danger);
+            return screen;
+        });
     }
 
     private static String said(Painted painted) {

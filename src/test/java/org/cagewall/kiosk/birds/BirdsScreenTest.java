@@ -215,6 +215,19 @@ class BirdsScreenTest extends WithBirdroom {
     }
 
     @Test
+    void aBoughtBirdsRingYearIsEnteredAndShownOnItsPage() {
+        Painted page = page("Ines").press("new-bird");
+        write(page, "ring", "QZ 77").press("sex.hen").press("in.B4");
+        write(page, "ring-year", "23").press("record");
+        assertThat(page.find("ring-year.wrong", JLabel.class).getText()).startsWith("Write the year");
+
+        write(page, "ring-year", "2023").press("record");
+
+        assertThat(newest()).contains("\"ring-year\":2023");
+        assertThat(texts(page)).contains("Year of the ring", "2023");
+    }
+
+    @Test
     void aHatchingDateThatIsNoneIsSaidByItsField() {
         Painted page = page("Ines").press("new-bird");
         write(page, "ring", "HB 26-099").press("sex.hen").press("in.B4");

@@ -2,6 +2,8 @@ package org.cagewall.kiosk.cage;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayDeque;
@@ -47,7 +49,7 @@ class CagePresenterTest {
 
     @BeforeEach
     void open() {
-        room = Nests.room(folder);
+        room = Nests.room(folder.resolve("birds"));
     }
 
     @AfterEach
@@ -194,6 +196,21 @@ class CagePresenterTest {
         page.allWell();
 
         assertThat(last()).contains("\"check\"").doesNotContain("\"when\"");
+    }
+
+    /** The database is shut and taken away under the page, so that no reading of it succeeds. */
+    @Test
+    void aLogThatCannotBeReadIsSaidOnThePageInPlaceOfItsEntries() throws IOException {
+        Path home = room.desk().folder().path();
+        room.desk().close();
+        Files.move(home, home.resolveSibling("gone"));
+
+        at("A1");
+        room = Nests.room(folder.resolve("another"));
+
+        assertThat(shown.known()).isTrue();
+        assertThat(shown.entries()).isEmpty();
+        assertThat(shown.unread().orElseThrow()).startsWith("What was recorded here could not be read");
     }
 
     private void at(String cage) {

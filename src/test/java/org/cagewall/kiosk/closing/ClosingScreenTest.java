@@ -28,6 +28,12 @@ import org.junit.jupiter.params.provider.EnumSource;
 /** The end of a sitter's day. */
 class ClosingScreenTest extends WithDaybook {
 
+    private static final String FOOD_CALL = """
+            {"deed":"phoned","who":"Ines","about":"food","by":"Tomas"}
+            """;
+
+    private ClosingScreen screen;
+
     @ParameterizedTest
     @EnumSource
     void whatIsLeftIsSaidAtEveryTextSize(TextSize size) {
@@ -36,12 +42,91 @@ class ClosingScreenTest extends WithDaybook {
 
     @Test
     void whyTheRestWasNotDoneIsToldOnceForAll() {
+        book = book.inTheEvening();
         Painted closing = closing(TextSize.NORMAL).press("say-why");
-        closing.png("closing-why").assertFit().press("why.no-time").press("record");
+        closing.png("closing-why")
+                .assertFit()
+                .press("why.no-time")
+                .press("dishes.filled")
+                .press("record");
 
         assertThat(book.lines("task-not-done")).hasSize(9).allMatch(line -> line.contains("\"why\":\"no-time\""));
-        closing.png("closing-done").assertFit();
-        assertThat(closing.maybe("say-why")).isEmpty();
+        assertThat(book.lines("\"dishes\":\"filled\"")).hasSize(6);
+    }
+
+    @Test
+    void nobodyWritesOffTheFeedingOfAllCagesWithoutBeingAskedAfterFoodAndWater() {
+        Painted closing = closing(TextSize.NORMAL).press("say-why").press("why.no-time");
+
+        assertThat(said(closing)).contains("Have they food and water?");
+        closing.press("record").png("closing-why-dishes").assertFit();
+        assertThat(book.lines("task-not-done")).isEmpty();
+        closing.press("answer.ok").press("dishes.unseen").press("record");
+
+        assertThat(said(closing.png("closing-hungry").assertFit()))
+                .contains("Stop. Phone now.", "Nobody has seen their food and water.");
+        closing.press("answer.leave");
+        assertThat(said(closing)).contains("6 cages were not fed", "Nobody has phoned about A1 to B3.");
+    }
+
+    @Test
+    void theEveningIsNotWrittenOffBeforeItHasBegun() {
+        Painted closing = closing(TextSize.NORMAL);
+
+        closing.press("say-why").press("why.no-time").press("dishes.filled").press("record");
+
+        assertThat(book.lines("task-not-done")).hasSize(6).allMatch(line -> line.contains("/morning"));
+        book.tell(FOOD_CALL);
+        assertThat(said(closing(TextSize.NORMAL).png("closing-evening-to-come").assertFit()))
+                .contains("The evening is still to come");
+        assertThat(said(closing(TextSize.NORMAL).press("say-why"))).contains("There is nothing to explain now");
+    }
+
+    @Test
+    void aDayWithoutFeedingIsNeverDoneAndSaysHowManyCagesWereNotFed() {
+        book = book.inTheEvening();
+        Painted closing = closing(TextSize.NORMAL)
+                .press("say-why")
+                .press("why.no-time")
+                .press("dishes.filled")
+                .press("record")
+                .press("answer.leave");
+
+        assertThat(said(closing.png("closing-unfed").assertFit()))
+                .contains("6 cages were not fed", "Nobody has phoned about A1 to B3. Phone now.")
+                .doesNotContain("The day is done");
+        book.tell(FOOD_CALL);
+        assertThat(said(closing(TextSize.NORMAL).png("closing-unfed-phoned").assertFit()))
+                .contains("6 cages were not fed", "You have phoned about it. Why is kept for Ines to read.")
+                .doesNotContain("The day is done");
+    }
+
+    @Test
+    void aCageThatCouldNotBeOpenedAndHasLittleFoodStaysOpenUntilSomebodyIsPhoned() {
+        book.tell("""
+                {"deed":"check","cage":"A2","answer":"different","how":"hand","when":"morning","signs":["food-low"],"by":"Tomas"}
+                {"deed":"task-not-done","task":"2026-04-14/A2/morning","why":"could-not-open","dishes":"low","by":"Tomas"}
+                """);
+
+        assertThat(said(closing(TextSize.NORMAL).png("closing-food-low").assertFit()))
+                .contains("Nobody has phoned about A2.");
+        book.tell("""
+                {"deed":"phoned","cage":"A2","who":"Ines","about":"food","by":"Tomas"}
+                """);
+        assertThat(said(closing(TextSize.NORMAL))).doesNotContain("Nobody has phoned");
+    }
+
+    @Test
+    void whereOnlyACallIsLeftSayWhyNotSaysSo() {
+        book.tell("{\"deed\":\"check\",\"cage\":\"A2\",\"answer\":\"different\",\"how\":\"hand\",\"signs\":[\"dead\"],"
+                + "\"by\":\"Tomas\"}");
+        for (String cage : List.of("A1", "A2", "A3", "B1", "B2", "B3")) {
+            book.tell("{\"deed\":\"task-done\",\"task\":\"2026-04-14/" + cage + "/morning\",\"by\":\"Tomas\"}");
+        }
+
+        Painted closing = closing(TextSize.NORMAL).press("say-why");
+
+        assertThat(said(closing)).contains("There is nothing to explain now", "What is left is a call. Phone now.");
     }
 
     @Test
@@ -62,13 +147,43 @@ class ClosingScreenTest extends WithDaybook {
     }
 
     @Test
+    void anAlarmOfTheRoomAndALooseBirdOfNoCageAreNamedUntilSomebodyIsSpokenTo() {
+        book.tell("""
+                {"deed":"alarm-raised","alarm":"power","by":"Tomas"}
+                {"deed":"bird-loose","count":1,"by":"Tomas"}
+                """);
+        Painted closing = closing(TextSize.NORMAL).png("closing-alarm-unphoned").assertFit();
+        assertThat(said(closing)).contains("Nobody has phoned about power that is off, a loose bird. Phone now.");
+
+        book.tell("""
+                {"deed":"phoned","who":"Ines","about":"power","by":"Tomas"}
+                {"deed":"phoned","who":"Ines","about":"loose","by":"Tomas"}
+                """);
+        assertThat(said(closing(TextSize.NORMAL))).doesNotContain("Nobody has phoned");
+    }
+
+    @Test
+    void aCardThatIsScannedOverAHalfWrittenNoteAsksFirst() {
+        Painted closing = closing(TextSize.NORMAL);
+        assertThat(screen.isBegun()).isFalse();
+
+        closing.after(() -> closing.find("note", JTextComponent.class).setText("A1 sits low"));
+
+        assertThat(screen.isBegun()).isTrue();
+        closing.press("keep-note");
+        assertThat(screen.isBegun()).isFalse();
+    }
+
+    @Test
     void whatWasNotDoneIsNoPartOfWhatIsDone() {
+        book = book.inTheEvening();
         Painted closing = closing(TextSize.NORMAL)
                 .press("say-why")
                 .press("why.could-not-open")
+                .press("dishes.filled")
                 .press("record");
 
-        assertThat(said(closing)).contains("0 of 9 done", "9 not done", "9 lines were not done.");
+        assertThat(said(closing)).contains("0 of 9 done", "9 not done");
     }
 
     private static String said(Painted painted) {
@@ -163,6 +278,12 @@ class ClosingScreenTest extends WithDaybook {
     void everySentenceHereIsPlain() {
         for (String key : List.of(
                 "left-text",
+                "hungry",
+                "hungry-low",
+                "hungry-unseen",
+                "evening-to-come",
+                "nothing-to-say",
+                "only-phone",
                 "done-text",
                 "why",
                 "why-title",
@@ -197,12 +318,9 @@ class ClosingScreenTest extends WithDaybook {
     }
 
     private Painted closing(Light light, TextSize size) {
-        return Sat.at(
-                book,
-                light,
-                size,
-                "Tomas",
-                new Destination.CloseTheDay(),
-                (pen, stage) -> new ClosingScreen(book.desk(), pen, stage, stage, WORDS));
+        return Sat.at(book, light, size, "Tomas", new Destination.CloseTheDay(), (pen, stage) -> {
+            screen = new ClosingScreen(book.desk(), pen, stage, stage, WORDS);
+            return screen;
+        });
     }
 }

@@ -21,6 +21,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 /** Whom to phone, and a call that is kept. */
 class PhoneScreenTest extends WithDaybook {
 
+    private PhoneScreen screen;
+
     @BeforeEach
     void away() {
         inesIsAway();
@@ -71,6 +73,29 @@ class PhoneScreenTest extends WithDaybook {
         phone.png("phone-kept").assertFit().press("phoned.Bird vet").press("back");
     }
 
+    @ParameterizedTest
+    @EnumSource
+    void whatWasAgreedIsOverInOneTouchAndShowsNoMore(TextSize size) {
+        book.tell("""
+                {"deed":"phoned","cage":"A1","who":"Ines","about":"ill","agreed":"watch","until":"2026-04-17","by":"Tomas"}
+                """);
+        Painted phone = phone(size).png("phone-agreed-" + size).assertFit();
+        String over = phone.names().stream()
+                .filter(name -> name.startsWith("over."))
+                .findFirst()
+                .orElseThrow();
+        assertThat(book.desk().room().agreedOn(book.desk().today())).hasSize(1);
+
+        phone.press(over);
+
+        assertThat(book.desk().room().agreedOn(book.desk().today())).isEmpty();
+        assertThat(book.desk().room().agreedOn(book.desk().today().plusDays(1))).isEmpty();
+        assertThat(phone.names()).doesNotContain(over);
+        assertThat(book.desk().room().callsOn(book.desk().today()))
+                .as("the call was made all the same")
+                .hasSize(1);
+    }
+
     @Test
     void whomTheOwnerNamedForAnIllBirdIsTheFirstToPhoneForOneAndForNothingElse() {
         book.tell("{\"deed\":\"room-set\",\"ill-first\":\"vet\",\"by\":\"Ines\"}");
@@ -105,16 +130,24 @@ class PhoneScreenTest extends WithDaybook {
         }
     }
 
+    @Test
+    void aCardThatIsScannedOverACallAsksFirst() {
+        Painted phone = phone(TextSize.NORMAL);
+        assertThat(screen.isBegun()).isFalse();
+
+        phone.press("phoned.Ines");
+
+        assertThat(screen.isBegun()).isTrue();
+    }
+
     private Painted phone(TextSize size) {
         return phone(size, Optional.empty());
     }
 
     private Painted phone(TextSize size, Optional<Danger> about) {
-        return Sat.at(
-                book,
-                size,
-                "Tomas",
-                new Destination.Phone(about),
-                (pen, stage) -> new PhoneScreen(book.desk(), pen, stage, stage, WORDS, new Destination.Phone(about)));
+        return Sat.at(book, size, "Tomas", new Destination.Phone(about), (pen, stage) -> {
+            screen = new PhoneScreen(book.desk(), pen, stage, stage, WORDS, new Destination.Phone(about));
+            return screen;
+        });
     }
 }

@@ -43,6 +43,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 /** Sets a birdroom up by touch and reads back what was recorded. */
 class SetupScreenTest extends WithBirdroom {
 
+    private SetupScreen made;
+
     @Test
     void anEmptyRoomIsSetUpInThreeSteps() {
         Painted page = emptyRoom().png("setup-step-1").assertFit();
@@ -188,6 +190,18 @@ class SetupScreenTest extends WithBirdroom {
         page.press("retire").png("setup-retire").assertFit().press("answer.retire");
 
         assertThat(room().cage("B6").orElseThrow().inUse()).isFalse();
+    }
+
+    @Test
+    void aCardThatIsScannedOverSomethingHalfWrittenAsksFirst() {
+        Painted page = page("Ines").press("tab.people").press("person.Tomas");
+        assertThat(made.isBegun())
+                .as("what the record holds was written by nobody")
+                .isFalse();
+
+        page.after(() -> page.find("phone", JTextComponent.class).setText("0555 0188"));
+
+        assertThat(made.isBegun()).isTrue();
     }
 
     @Test
@@ -584,6 +598,7 @@ class SetupScreenTest extends WithBirdroom {
     }
 
     private SetupScreen screen(Pen pen, Stage stage) {
-        return new SetupScreen(birdroom.desk(), pen, stage, stage, stage, stage, Birdroom.WORDS);
+        made = new SetupScreen(birdroom.desk(), pen, stage, stage, stage, stage, Birdroom.WORDS);
+        return made;
     }
 }

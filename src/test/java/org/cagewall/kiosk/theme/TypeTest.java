@@ -8,6 +8,7 @@ import java.util.Map;
 import org.cagewall.kiosk.Painted;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
 class TypeTest {
@@ -53,17 +54,28 @@ class TypeTest {
         });
     }
 
-    @Test
-    void theBigWordHasCapitalsThatCanBeReadAtAMetreAndAHalf() {
-        Painted.in(Light.DAY, () -> {
-            FontRenderContext fractional = new FontRenderContext(null, true, true);
-            double capitals = Type.BIG
-                    .font()
-                    .createGlyphVector(fractional, "H")
-                    .getVisualBounds()
-                    .getHeight();
-            assertThat(capitals).isGreaterThanOrEqualTo(26);
+    /**
+     * ISO 9241-303, character height, from memory: capitals of 16 minutes of arc at least, 20 to 22 wished for; on a tablet
+     * of 10.1 inches with 1280 by 800 pixels.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "NEXT, NORMAL, 1100, 16", "BIG, NORMAL, 940, 16", "BIG, LARGEST, 1500, 20", "MAIN, NORMAL, 750, 16",
+        "LINE, NORMAL, 500, 16", "SECOND, LARGE, 500, 16", "TAG, LARGE, 500, 16", "MARK, LARGER, 500, 16"
+    })
+    void capitalsAreAsHighAsTheStandardAsksAtThatDistanceInMillimetres(
+            Type type, TextSize size, double distance, double minutes) {
+        Painted.in(Light.DAY, size, () -> {
+            double high = capitals(type) * 10.1 * 25.4 / Math.hypot(1280, 800);
+            assertThat(Math.toDegrees(2 * Math.atan(high / 2 / distance)) * 60).isGreaterThanOrEqualTo(minutes);
         });
+    }
+
+    private static double capitals(Type type) {
+        return type.font()
+                .createGlyphVector(new FontRenderContext(null, true, true), "H")
+                .getVisualBounds()
+                .getHeight();
     }
 
     @Test

@@ -156,6 +156,38 @@ class TodayScreenTest extends WithDaybook {
     }
 
     @Test
+    void whatWasAnsweredHalfWayIsThereAgainWhenTheSitterComesBackFromThePhones() {
+        sitter(TextSize.NORMAL)
+                .press("act.different")
+                .press("signs.puffed-up")
+                .press("to-questions")
+                .press("eating.yes")
+                .press("hurt.no");
+
+        Painted back = sitter(TextSize.NORMAL);
+
+        assertThat(List.of("eating.yes", "hurt.no"))
+                .allMatch(answer -> back.find(answer, AbstractButton.class).isSelected());
+        assertThat(List.of("eating.no", "upright.yes", "upright.no", "hurt.yes"))
+                .noneMatch(answer -> back.find(answer, AbstractButton.class).isSelected());
+        back.press("upright.yes").press("record");
+        assertThat(book.lines("\"check\"")).first().asString().contains("\"eating\"", "\"upright\"", "\"not-hurt\"");
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void theAnswersStayUnderTheFingerFromLineToLine(TextSize size) {
+        Painted today = sitter(size);
+        Rectangle first = place(today, "act.all-well");
+
+        for (int line = 0; line < 3; line++) {
+            today.press("act.all-well");
+            assertThat(place(today, "act.all-well")).isEqualTo(first);
+        }
+        today.png("today-fourth-" + size).assertFit();
+    }
+
+    @Test
     void noAnswerIsTickedBeforehandAndWhatASignHasSaidIsNotAsked() {
         Painted today = sitter(TextSize.NORMAL)
                 .press("act.different")
@@ -326,9 +358,28 @@ class TodayScreenTest extends WithDaybook {
                 .press("dishes.low")
                 .press("record");
 
-        assertThat(book.lines("\"check\"")).singleElement().asString().contains("\"A1\"", "dish-empty");
+        assertThat(book.lines("\"check\"")).singleElement().asString().contains("\"A1\"", "food-low");
         assertThat(text(today)).contains("Stop. Phone now.");
         assertThat(text(today.press("go-on"))).contains("0 of 6 done", "1 not done");
+    }
+
+    @Test
+    void aMorningInWhichBirdsWereNotFedIsNotDoneAndLeadsToThePhones() {
+        for (String cage : List.of("A1", "A2", "A3", "B1", "B2", "B3")) {
+            book.tell("{\"deed\":\"task-not-done\",\"task\":\"2026-04-14/" + cage
+                    + "/morning\",\"why\":\"no-time\",\"by\":\"Tomas\"}");
+        }
+
+        Painted today = sitter(TextSize.NORMAL).png("today-unfed").assertFit();
+
+        assertThat(text(today))
+                .contains("6 cages were not fed", "Nobody has phoned about it.")
+                .doesNotContain("The morning is done");
+        today.find("act.phone", AbstractButton.class);
+        book.tell("""
+                {"deed":"phoned","who":"Ines","about":"food","by":"Tomas"}
+                """);
+        assertThat(text(sitter(TextSize.NORMAL))).contains("You have phoned about it. It is kept for Ines to read.");
     }
 
     @Test
