@@ -87,8 +87,6 @@ record PackDoorPdf(PackLeafPdf leaf, Words words) {
         leaf.text(words.say(Danger.NO_ANSWER), PackLeafPdf.TEXT, Ink.BLACK, LEFT, WIDTH);
         leaf.text(words.say(Danger.EMERGENCY_FIRST), PackLeafPdf.STRONG, Ink.BLACK, LEFT, WIDTH);
         leaf.down(2.5);
-        leaf.blank(words.say("pack.emergency"), LEFT, RIGHT);
-        leaf.down(8);
         leaf.blank(words.say("pack.address"), LEFT, RIGHT);
         leaf.down(11);
     }

@@ -125,7 +125,6 @@ final class Packing {
                 watch.isEmpty() ? List.of(say("watch-none")) : watch,
                 List.of(
                         Danger.BREATH.rule(room),
-                        Danger.BLEEDING.rule(room),
                         Danger.STRAINING.rule(room),
                         Danger.ILL.rule(room),
                         Message.of("safety.hide-text")),

@@ -170,6 +170,11 @@ public enum Danger {
         };
     }
 
+    /** Whether the bird is left in its cage in peace, so that the cage is neither cleaned nor moved about in. */
+    public boolean isLeftInPeace() {
+        return this == ILL || this == BREATH || this == BLEEDING || this == STRAINING;
+    }
+
     /** What to do when nobody answers the phone: any vet can help a bird, but not with a broken pipe. */
     public Message noAnswer() {
         return isIllness() ? NO_ANSWER : Message.of("danger.next-else");

@@ -34,6 +34,7 @@ import org.cagewall.room.Sex;
 import org.cagewall.room.Use;
 import org.cagewall.tasks.Audience;
 import org.cagewall.tasks.DailyList;
+import org.cagewall.tasks.Danger;
 import org.cagewall.tasks.ReadingGrade;
 import org.cagewall.tasks.RoomSketch;
 import org.cagewall.tasks.RoomSketch.CageSketch;
@@ -56,7 +57,7 @@ class PackTest {
     @Test
     void itHasAPageForTheDoorTheWallTheRoutineEachDayAndWhatMayHappen() throws IOException {
         try (PDDocument pdf = Loader.loadPDF(drawn(small().room()))) {
-            assertThat(pdf.getNumberOfPages()).isEqualTo(1 + 1 + 1 + 1 + 9 + 6);
+            assertThat(pdf.getNumberOfPages()).isEqualTo(1 + 1 + 1 + 1 + 9 + 7);
             assertThat(titles(pdf))
                     .startsWith(
                             "Read this first",
@@ -208,7 +209,7 @@ class PackTest {
                                         "Ines",
                                         pack.effort().minutes()),
                                 Message.of("danger.next"),
-                                Message.of("pack.emergency"),
+                                Danger.EMERGENCY_FIRST,
                                 Message.of("pack.address"),
                                 Message.of("pack.map-text"),
                                 Message.of("pack.routine-text"),

@@ -147,7 +147,7 @@ class DangerTest {
                         "Fill it now.",
                         "Does one not eat, or sit puffed up? Phone now.",
                         "Does nobody know how long it was empty? Phone now.",
-                        "Report it as different.");
+                        "Then report it as different, so that the owner knows.");
     }
 
     @Test

@@ -40,12 +40,12 @@ final class StopPanel extends Card {
         if (stop.phones().isEmpty()) {
             phones.add(new WrapLabel(words.say("today.no-phones"), Type.SECOND, Tone.INK), "wmin 0, growx");
         }
-        phones.add(new WrapLabel(words.say(Danger.NO_ANSWER), Type.SECOND, Tone.INK), "wmin 0, growx");
         return phones;
     }
 
     private static Stack all(Words words, TodayState.Stop stop, Consumer<Danger> onAlarm) {
         Stack all = new Stack(8);
+        all.add(new WrapLabel(words.say(Danger.NO_ANSWER), Type.TAG, Tone.INK));
         stop.agreed().forEach(agreed -> all.add(new WrapLabel(agreed, Type.TAG, Tone.INK)));
         all.add(new AlarmButtons(words, onAlarm));
         all.add(new WrapLabel(words.say(Danger.EMERGENCY_FIRST), Type.SECOND, Tone.INK));

@@ -37,6 +37,9 @@ final class TodaysWords {
     private static final Set<String> EVERY_CAGE =
             Set.of("tasks.how-husks", "tasks.how-seed", "tasks.how-water", "tasks.how-look", "tasks.how-count");
 
+    /** It stands where a cage is fed as on every other day. */
+    private static final Message EVERY_CAGE_FIRST = Message.of("tasks.how-husks");
+
     private static final List<Message> EVERY_DAY =
             List.of(Message.of("tasks.brief-husks"), Message.of("tasks.brief-seed"), Message.of("tasks.brief-water"));
 
@@ -59,7 +62,7 @@ final class TodaysWords {
                 lead(task),
                 first(task),
                 sentences(how.get(true)),
-                daily ? sentences(EVERY_DAY) : sentences(how.get(true)),
+                daily && task.how().contains(EVERY_CAGE_FIRST) ? sentences(EVERY_DAY) : sentences(how.get(true)),
                 sentences(how.get(false)),
                 daily ? "" : words.say(task.why()),
                 acts(task));

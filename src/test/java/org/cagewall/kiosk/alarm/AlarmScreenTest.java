@@ -99,7 +99,7 @@ class AlarmScreenTest extends WithDaybook {
         assertThat(said(alarm)).contains("Which cage?", "Touch it, or touch: I do not know.");
         assertThat(book.lines("\"by\":\"Tomas\"")).isEmpty();
 
-        alarm.press("understood").press("cage.unknown").press("record");
+        alarm.press("answer.ok").press("cage.unknown").press("record");
 
         assertThat(book.lines("alarm-raised")).singleElement().asString().contains("\"ill\"");
     }
