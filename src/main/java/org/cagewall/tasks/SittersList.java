@@ -79,7 +79,7 @@ final class SittersList {
         boolean reported = isFed(cage) && verdict.state() == Task.State.OPEN && isReported(cage);
         Errand errand = reported && isHurt(cage) ? inPeace() : errand(cage);
         List<Message> how = new ArrayList<>(errand.how());
-        if (reported && !isHurt(cage)) {
+        if (reported) {
             how.add(0, say("how-reported"));
         }
         return new Task(

@@ -97,7 +97,7 @@ class PackTest {
                 .contains("32 \u00b0C or more")
                 .contains("1 or 2 birds, box shut", "A2: just look. Put no hand in.")
                 .contains("Seed dish: seed, 2 scoops.", "Give soft food: 1 spoon.")
-                .contains("Page 1 of 19", "Page 19 of 19")
+                .contains("Page 1 of 20", "Page 20 of 20")
                 .contains("no bird leaves while Ines is away");
     }
 

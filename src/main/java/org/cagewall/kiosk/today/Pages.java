@@ -161,9 +161,9 @@ final class Pages {
             stack.add(calls);
         }
         Optional<TouchButton> after = page.after().map(asked -> TouchButton.of(
-                        ButtonKind.OUTLINED, "say-more", words.say("today.say-more"), TodayScreen.once(() -> presenter
+                        ButtonKind.OUTLINED, "say-more", words.say("today.say-more"), () -> presenter
                                 .get()
-                                .askAfter(asked)))
+                                .askAfter(asked))
                 .type(Type.LEAD)
                 .tall(tall()));
         return framed(stack, goOn, after, Optional.empty());
