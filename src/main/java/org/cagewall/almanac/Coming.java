@@ -23,6 +23,9 @@ public record Coming(What what, Window window, List<Lying> whom) {
     /** So many days past its time a ring is not thought of any more. Common practice, no source. */
     public static final int RING_DAYS = 5;
 
+    /** So many days past their time eggs were put back, or never taken up. Common practice, no source. */
+    private static final int PUT_BACK_DAYS = 5;
+
     /** So many days past their time backs are not looked at any more: the eldest has left. Common practice, no source. */
     private static final int BACKS_DAYS = 10;
 
@@ -37,6 +40,7 @@ public record Coming(What what, Window window, List<Lying> whom) {
     public enum What {
         FIRST_EGG,
         NEXT_EGG,
+        PUT_BACK,
         CANDLE,
         HATCH,
         RING,
@@ -119,6 +123,7 @@ public record Coming(What what, Window window, List<Lying> whom) {
         List<Coming> all = new ArrayList<>();
         add(all, What.FIRST_EGG, nest.firstEgg(), List.of());
         nest.nextEgg().ifPresent(egg -> all.add(new Coming(What.NEXT_EGG, egg.window(), List.of())));
+        nest.putBack().ifPresent(day -> all.add(new Coming(What.PUT_BACK, Window.on(day), nest.ownEggsHere())));
         candling(nest, today).ifPresent(all::add);
         nest.eggsHere().forEach(egg -> add(all, What.HATCH, egg.hatch(), List.of(egg.lying())));
         nest.chicksHere().forEach(chick -> {
@@ -190,6 +195,7 @@ public record Coming(What what, Window window, List<Lying> whom) {
     private Optional<LocalDate> lapses() {
         return switch (what) {
             case RING, RING_CHECK -> Optional.of(pastBy(RING_DAYS));
+            case PUT_BACK -> Optional.of(pastBy(PUT_BACK_DAYS));
             case BACKS -> Optional.of(pastBy(BACKS_DAYS));
             case FIRST_EGG, HATCH, LEAVE_BOX -> Optional.of(pastBy(BIRDS_DAYS));
             default -> Optional.empty();

@@ -6,8 +6,11 @@ import java.util.Optional;
 import org.cagewall.room.Box;
 import org.cagewall.room.Chick;
 import org.cagewall.room.Egg;
+import org.cagewall.room.Lying;
 import org.cagewall.room.Pair;
+import org.cagewall.room.Round;
 import org.cagewall.room.SatFrom;
+import org.cagewall.room.Species;
 
 /**
  * All that is expected of one cage, worked out from what was recorded and never from today. Immutable; any thread.
@@ -64,6 +67,32 @@ public record Outlook(
     /** The next egg of the round under way. */
     public Optional<NextEgg> nextEgg() {
         return underWay().flatMap(RoundOutlook::nextEgg);
+    }
+
+    /**
+     * The morning on which eggs that were taken up as they were laid are put back together; empty for a species of which
+     * they are left, and once they are sat on.
+     */
+    public Optional<LocalDate> putBack() {
+        return underWay()
+                .map(RoundOutlook::round)
+                .filter(round -> round.sitting().isEmpty() && !ownEggsHere().isEmpty())
+                .filter(round ->
+                        round.eggs().stream().allMatch(egg -> egg.chick().isEmpty()))
+                .flatMap(round -> round.eggs().stream().map(Egg::laid).min(LocalDate::compareTo))
+                .flatMap(first -> Species.of(timetable.species())
+                        .flatMap(Species::putBack)
+                        .map(morning -> first.plusDays(morning - 1L)));
+    }
+
+    /** Those of the round under way that lie here, or were taken up from here for a while. */
+    List<Lying> ownEggsHere() {
+        Optional<Round> round = underWay().map(RoundOutlook::round);
+        return eggsHere().stream()
+                .map(EggOutlook::lying)
+                .filter(lying ->
+                        round.filter(it -> it.id() == lying.round().id()).isPresent())
+                .toList();
     }
 
     /** The eggs that lie here now. */

@@ -3,6 +3,8 @@ package org.cagewall.command;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import org.cagewall.deed.Line;
@@ -12,6 +14,7 @@ import org.cagewall.desk.Answer;
 import org.cagewall.desk.Book;
 import org.cagewall.desk.Desk;
 import org.cagewall.desk.Outcome;
+import org.cagewall.paper.Letters;
 import org.cagewall.room.Cage;
 import org.cagewall.room.LogEntry;
 import org.cagewall.room.LogQuery;
@@ -26,6 +29,7 @@ final class AtDesk {
 
     private final Desk desk;
     private final Consumer<Message> warnings;
+    private final Set<String> lettersWarnedOf = new TreeSet<>();
     private boolean hasWarned;
 
     /** At this desk; warnings are handed there, each once. */
@@ -70,6 +74,7 @@ final class AtDesk {
         Outcome outcome = received.value();
         if (outcome instanceof Outcome.Done done) {
             warnOfLowSpace();
+            lines.forEach(this::warnOfLetters);
             return done;
         }
         if (outcome instanceof Outcome.Asks asks) {
@@ -99,8 +104,19 @@ final class AtDesk {
         desk.record(line, received);
         if (received.value() instanceof Outcome.Done) {
             warnOfLowSpace();
+            warnOfLetters(line);
         }
         return received.value();
+    }
+
+    /** Each letter once a run. */
+    private void warnOfLetters(Line line) {
+        List<String> missing = Letters.missing(Lines.write(line)).stream()
+                .filter(lettersWarnedOf::add)
+                .toList();
+        if (!missing.isEmpty()) {
+            warnings.accept(Message.of("paper.missing", String.join(" ", missing)));
+        }
     }
 
     /** While there still is some, so that the disk is not full before somebody knows. */

@@ -161,7 +161,8 @@ final class AgeRules {
                 .orElse(Ruling.ALLOWED);
     }
 
-    private static Span usual(Scene scene, Pair pair, Timing timing) {
+    /** What holds for the species of a pair's hen; where that is in no book, what is known of any. */
+    static Span usual(Scene scene, Pair pair, Timing timing) {
         String species = scene.register()
                 .bird(pair.hen())
                 .map(scene.room()::speciesOf)

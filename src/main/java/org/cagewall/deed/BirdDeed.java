@@ -370,7 +370,12 @@ public sealed interface BirdDeed extends Deed {
         }
     }
 
-    record BirdOut(String bird, Whither where, @Prose Optional<String> result) implements BirdDeed, AboutBird {
+    /** Out for a time: the place is the name of a show, or with whom the bird is. */
+    record BirdOut(
+            String bird,
+            Whither where,
+            Optional<String> place,
+            @Prose Optional<String> result) implements BirdDeed, AboutBird {
 
         @Override
         public List<Rule> judgedBy() {
@@ -379,12 +384,13 @@ public sealed interface BirdDeed extends Deed {
 
         @Override
         public List<Fact> facts(Scene scene) {
-            return List.of(new Fact.Outing(scene.theBird(bird).id(), Optional.of(where)));
+            return List.of(new Fact.Outing(scene.theBird(bird).id(), Optional.of(where), place));
         }
 
         @Override
         public Message words() {
-            return Message.of("deed.did.bird-out", bird, where);
+            return place.map(name -> Message.of("deed.did.bird-out-at", bird, where, name))
+                    .orElse(Message.of("deed.did.bird-out", bird, where));
         }
     }
 
@@ -397,7 +403,7 @@ public sealed interface BirdDeed extends Deed {
 
         @Override
         public List<Fact> facts(Scene scene) {
-            return List.of(new Fact.Outing(scene.theBird(bird).id(), Optional.empty()));
+            return List.of(new Fact.Outing(scene.theBird(bird).id(), Optional.empty(), Optional.empty()));
         }
 
         @Override

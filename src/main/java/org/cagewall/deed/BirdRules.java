@@ -12,9 +12,10 @@ import org.cagewall.room.Cage;
 import org.cagewall.room.Chick;
 import org.cagewall.room.Egg;
 import org.cagewall.room.Lying;
-import org.cagewall.room.Nest;
 import org.cagewall.room.Pair;
 import org.cagewall.room.Sex;
+import org.cagewall.room.Species;
+import org.cagewall.room.WhoSits;
 import org.cagewall.text.Message;
 
 /** Rules about birds. Pure; any thread. */
@@ -117,28 +118,47 @@ final class BirdRules {
                 .orElse(Ruling.ALLOWED);
     }
 
-    /** A hen sits on her eggs, and broods chicks until the cock can rear them without her. */
+    /**
+     * A hen sits on her eggs, and broods chicks until the cock can rear them without her. Of some species the cock sits
+     * as well.
+     */
     static Rule leavesNoYoungToTheCold(String name) {
-        return scene -> scene.bird(name)
-                .flatMap(hen -> hen.cageOn(scene.on())
-                        .flatMap(scene.room()::cage)
-                        .filter(cage -> scene.pairAt(cage)
-                                .filter(pair -> pair.hen() == hen.id())
-                                .isPresent()))
-                .map(cage -> leavesNoYoungToTheCold(scene, cage))
-                .orElse(Ruling.ALLOWED);
+        return scene -> {
+            Optional<Bird> bird = scene.bird(name);
+            Optional<Cage> cage = bird.flatMap(it -> it.cageOn(scene.on())).flatMap(scene.room()::cage);
+            Optional<Pair> pair = cage.flatMap(scene::pairAt);
+            if (bird.isEmpty() || pair.isEmpty()) {
+                return Ruling.ALLOWED;
+            }
+            if (pair.get().hen() == bird.get().id()) {
+                return henLeavesNoYoungToTheCold(scene, cage.orElseThrow());
+            }
+            boolean cockSits = pair.get().cock() == bird.get().id()
+                    && Species.of(scene.room().speciesOf(pair.get()))
+                            .filter(species -> species.sits() != WhoSits.HEN)
+                            .isPresent();
+            long eggs = eggsThatMayHatch(scene, cage.orElseThrow());
+            return Ruling.asksIf(
+                    cockSits && eggs > 0,
+                    "nest.cock-leaves-eggs",
+                    cage.orElseThrow().name(),
+                    eggs);
+        };
     }
 
-    private static Ruling leavesNoYoungToTheCold(Scene scene, Cage cage) {
-        Nest nest = scene.nest(cage.id());
-        long eggs = nest.eggs().stream()
+    private static long eggsThatMayHatch(Scene scene, Cage cage) {
+        return scene.nest(cage.id()).eggs().stream()
                 .map(Lying::egg)
                 .filter(egg -> egg.mayHatch() && !egg.laid().isAfter(scene.on()))
                 .count();
+    }
+
+    private static Ruling henLeavesNoYoungToTheCold(Scene scene, Cage cage) {
+        long eggs = eggsThatMayHatch(scene, cage);
         if (eggs > 0) {
             return new Ruling.Asks(Message.of("nest.hen-leaves-eggs", cage.name(), eggs));
         }
-        return nest.chicks().stream()
+        return scene.nest(cage.id()).chicks().stream()
                 .flatMap(lying -> lying.chick().stream())
                 .map(chick -> ChronoUnit.DAYS.between(chick.hatched(), scene.on()))
                 .filter(age -> age >= 0 && age < Chick.COCK_REARS_FROM_DAYS)

@@ -190,7 +190,8 @@ public sealed interface ChickDeed extends Deed, EggDeed.AboutEgg {
     }
 
     /** A chick taken from its parents: from then on it is a bird, under its ring or under pair, round and mark. */
-    record ChickWeaned(String cage, String mark, Optional<String> round, String to, Optional<Sex> sex)
+    record ChickWeaned(
+            String cage, String mark, Optional<String> round, String to, Optional<Sex> sex, Optional<String> colour)
             implements ChickDeed {
 
         @Override
@@ -213,7 +214,7 @@ public sealed interface ChickDeed extends Deed, EggDeed.AboutEgg {
                     name(lying, scene),
                     scene.register().bird(lying.pair().hen()).flatMap(hen -> hen.species()),
                     Optional.of(chick.hatched().toString()),
-                    Optional.empty(),
+                    colour,
                     Optional.empty(),
                     Optional.empty(),
                     Optional.empty()));

@@ -182,7 +182,7 @@ public sealed interface Fact {
             Optional<LocalDate> expiry)
             implements OfBird {}
 
-    record Outing(long bird, Optional<Whither> whither) implements OfBird {}
+    record Outing(long bird, Optional<Whither> whither, Optional<String> place) implements OfBird {}
 
     record Loose(long bird, boolean loose) implements OfBird {}
 

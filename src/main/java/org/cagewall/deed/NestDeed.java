@@ -232,7 +232,7 @@ public sealed interface NestDeed extends Deed {
                     PairRules.roundIsNotLongOver(cage),
                     PairRules.gapIsNotLong(cage),
                     PairRules.isNotLongBefore(cage),
-                    PairRules.notTheThirdEggInTwoDays(cage),
+                    PairRules.notTheThirdEggSoSoon(cage),
                     PairRules.notTheSecondEggThatDay(cage),
                     PairRules.wasLaidInTheBox(cage, place),
                     PairRules.clutchIsNotFull(cage));
@@ -288,8 +288,8 @@ public sealed interface NestDeed extends Deed {
             @Within(least = 1, most = 7) Optional<Integer> apart)
             implements NestDeed, AtCage {
 
-        /** Of a species of which nothing else is told: laid every other day, as by a budgerigar. */
-        private static final int USUALLY_APART = 2;
+        /** Old entries that do not tell it were reckoned so: laid every other day, as by a budgerigar. */
+        private static final int ONCE_APART = 2;
 
         @Override
         public List<Rule> judgedBy() {
@@ -304,12 +304,20 @@ public sealed interface NestDeed extends Deed {
                             scene.on()));
         }
 
+        /** As far apart as this pair's species lays, unless it is told. */
+        @Override
+        public Deed resolved(Scene scene) {
+            return apart.isPresent() || PairRules.pair(scene, cage).isEmpty()
+                    ? this
+                    : new EggsFound(cage, count, first, chicks, age, Optional.of(PairRules.layGap(scene, cage)));
+        }
+
         private int young() {
             return chicks.orElse(0);
         }
 
         private int gap() {
-            return apart.orElse(USUALLY_APART);
+            return apart.orElse(ONCE_APART);
         }
 
         @Override
@@ -383,6 +391,39 @@ public sealed interface NestDeed extends Deed {
         @Override
         public Message words() {
             return Message.of("nest.did.sitting");
+        }
+    }
+
+    /**
+     * Eggs that were taken up as they were laid lie in the nest again, under the numbers on their shells: from that day
+     * on all are sat on, and no dummy lies with them.
+     */
+    record EggsPutBack(String cage) implements NestDeed, AtCage {
+
+        @Override
+        public List<Rule> judgedBy() {
+            return List.of(
+                    CageRules.inUse(cage),
+                    PairRules.hasPair(cage),
+                    PairRules.hasOpenRound(cage),
+                    PairRules.hasEggsToPutBack(cage),
+                    PairRules.isTheMorningToPutThemBack(cage));
+        }
+
+        @Override
+        public List<Fact> facts(Scene scene) {
+            Pair pair = PairRules.pair(scene, cage).orElseThrow();
+            return List.of(
+                    new Fact.Sitting(
+                            pair.id(),
+                            pair.openRound().orElseThrow().id(),
+                            scene.told().about()),
+                    new Fact.Dummies(scene.theCage(cage).id(), 0));
+        }
+
+        @Override
+        public Message words() {
+            return Message.of("nest.did.eggs-put-back");
         }
     }
 

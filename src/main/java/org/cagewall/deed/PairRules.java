@@ -10,7 +10,9 @@ import org.cagewall.room.Egg;
 import org.cagewall.room.EggPlace;
 import org.cagewall.room.Pair;
 import org.cagewall.room.Round;
+import org.cagewall.room.Species;
 import org.cagewall.room.Stage;
+import org.cagewall.room.Timing;
 import org.cagewall.text.Message;
 
 /** Rules about pairs, rounds and eggs. Pure; any thread. */
@@ -84,17 +86,28 @@ final class PairRules {
                 .orElse(Ruling.ALLOWED);
     }
 
-    static Rule notTheThirdEggInTwoDays(String cage) {
+    /** A hen lays no three eggs in as many days as her species leaves between two. */
+    static Rule notTheThirdEggSoSoon(String cage) {
         return scene -> {
+            int gap = layGap(scene, cage);
             long near = openRound(scene, cage).stream()
                     .flatMap(round -> round.eggs().stream())
-                    .filter(egg -> Math.abs(ChronoUnit.DAYS.between(egg.laid(), scene.on())) <= 1)
+                    .filter(egg -> Math.abs(ChronoUnit.DAYS.between(egg.laid(), scene.on())) < gap)
                     .count();
-            return Ruling.asksIf(near >= 2, "deed.third-egg", cage);
+            return Ruling.asksIf(near >= 2, "deed.third-egg", cage, gap);
         };
     }
 
-    /** Hens lay every other day: a second egg of one day is perhaps yesterday's, or one counted twice. */
+    /** How many days the hen of a cage usually leaves between two eggs: by the owner's own numbers or her species. */
+    static int layGap(Scene scene, String cage) {
+        return Math.max(
+                1,
+                pair(scene, cage)
+                        .map(pair -> AgeRules.usual(scene, pair, Timing.LAY_GAP).expected())
+                        .orElse(1));
+    }
+
+    /** No hen lays two eggs a day: a second egg of one day is perhaps yesterday's, or one counted twice. */
     static Rule notTheSecondEggThatDay(String cage) {
         return scene -> Ruling.asksIf(
                 openRound(scene, cage).stream()
@@ -172,6 +185,31 @@ final class PairRules {
 
     static Rule hasOpenRound(String cage) {
         return scene -> Ruling.refusesIf(openRound(scene, cage).isEmpty(), "deed.no-round", cage);
+    }
+
+    static Rule hasEggsToPutBack(String cage) {
+        return scene -> Ruling.refusesIf(
+                openRound(scene, cage).stream()
+                        .flatMap(round -> round.eggs().stream())
+                        .noneMatch(Egg::isLying),
+                "nest.no-eggs-to-put-back",
+                cage);
+    }
+
+    /** Of a species whose eggs are not usually taken up any morning is odd. */
+    static Rule isTheMorningToPutThemBack(String cage) {
+        return scene -> {
+            Optional<LocalDate> first = openRound(scene, cage)
+                    .flatMap(round -> round.eggs().stream().map(Egg::laid).min(LocalDate::compareTo));
+            Optional<Integer> morning = pair(scene, cage)
+                    .flatMap(pair -> Species.of(scene.room().speciesOf(pair)))
+                    .flatMap(Species::putBack);
+            if (first.isEmpty() || morning.isEmpty()) {
+                return Ruling.asksIf(first.isPresent(), "nest.not-taken-up", cage);
+            }
+            LocalDate usual = first.get().plusDays(morning.get() - 1L);
+            return Ruling.asksIf(scene.on().isBefore(usual), "nest.put-back-soon", cage, usual);
+        };
     }
 
     static Rule roundIsOver(String cage) {

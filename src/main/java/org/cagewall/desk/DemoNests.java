@@ -30,6 +30,9 @@ final class DemoNests {
     /** The cage whose card was brought up to date by hand. */
     static final String PENCILLED = "A4";
 
+    /** Hung two days before the owner leaves, so that the first eggs come when the owner is back. */
+    private static final int LAST_BOXES_ON = DemoRoom.LEFT + 2;
+
     private static final String OWNER = DemoRoom.OWNER;
     private static final String KEEPER = DemoRoom.KEEPER;
 
@@ -57,36 +60,35 @@ final class DemoNests {
         boxOnWaiting();
         justPairedUp();
         stillToCome();
+        lastDays();
     }
 
-    /** What the owner's friend does on the days on which he comes by. */
+    /** What the owner's friend does in the nests on his last visit of the days away. */
     void keeperComes(int daysAgo) {
-        Nest first = new Nest(KEEPER, "A1");
-        Nest young = new Nest(KEEPER, "B6");
-        Nest parting = new Nest(KEEPER, "B1");
-        Nest overlapping = new Nest(KEEPER, "C4");
-        switch (daysAgo) {
-            case 5 -> {
-                young.look(5, 5, Crops.FULL);
-                young.ring(5, "3");
-                parting.leaves(5, "2");
-                overlapping.lays(5);
-                new Nest(KEEPER, PENCILLED).shows(5, EggFinding.FULL, "1", "2");
-            }
-            case 3 -> {
-                first.shows(3, EggFinding.FULL, "3", "4");
-                first.shows(3, EggFinding.CLEAR, "5");
-                young.look(3, 5, Crops.PART);
-                young.ring(3, "4");
-                parting.leaves(3, "3");
-            }
-            case 1 -> {
-                young.look(1, 5, Crops.FULL);
-                parting.leaves(2, "4");
-                story.by(KEEPER, 1).tells(new NestDeed.BoxTurned("B1"));
-            }
-            default -> {}
-        }
+        new Nest(KEEPER, "B1").look(daysAgo, 3, Crops.FULL);
+        new Nest(KEEPER, "B6").shows(daysAgo, EggFinding.FULL, "4", "5");
+    }
+
+    /** The owner's last rounds of the nests. */
+    private void lastDays() {
+        Nest first = owners("A1");
+        Nest young = owners("B6");
+        Nest parting = owners("B1");
+        young.look(5, 5, Crops.FULL);
+        young.ring(5, "3");
+        parting.leaves(5, "2");
+        owners("C4").lays(5);
+        owners(PENCILLED).shows(5, EggFinding.FULL, "1", "2");
+        first.shows(3, EggFinding.FULL, "3", "4");
+        first.shows(3, EggFinding.CLEAR, "5");
+        young.look(3, 5, Crops.PART);
+        young.ring(3, "4");
+        parting.leaves(3, "3");
+        parting.leaves(2, "4");
+        young.look(1, 5, Crops.FULL);
+        story.by(OWNER, 1).tells(new NestDeed.BoxTurned("B1"));
+        owners("C1").lays(4, 2);
+        owners("A3").lays(1);
     }
 
     private void boxTurned() {
@@ -103,11 +105,13 @@ final class DemoNests {
         nest.loses(30, WhyRemoved.CLEAR, "1", "5");
         nest.rings(30, "2", "3");
         nest.rings(27, "4");
-        story.by(OWNER, 7).tells(new PartingDeed.PartingBegun("B1", PartedFor.SEASON));
+        story.by(OWNER, 7)
+                .noting("One round is enough for so young a hen.")
+                .tells(new PartingDeed.PartingBegun("B1", PartedFor.ROUNDS));
     }
 
     private void boxOff() {
-        pairUp("B2", 112);
+        pairUp("B2", 112, "light green", "skyblue");
         boxOn("B2", 110);
         Nest nest = owners("B2");
         nest.lays(102, 100, 98, 96);
@@ -120,17 +124,19 @@ final class DemoNests {
         nest.rings(73, "2", "3");
         nest.leaves(50, "2");
         nest.leaves(47, "3");
-        nest.weans(40, "2", DemoRoom.NURSERY, Sex.COCK);
-        nest.weans(38, "3", DemoRoom.NURSERY, Sex.HEN);
+        nest.weans(40, "2", DemoRoom.NURSERY, Sex.COCK, "light green");
+        nest.weans(38, "3", DemoRoom.NURSERY, Sex.HEN, "skyblue");
         endRound("B2", 38, "Two young moved to E2.");
-        story.by(OWNER, 12).tells(new PartingDeed.PartingBegun("B2", PartedFor.SEASON));
+        story.by(OWNER, 12)
+                .noting("Two good young. She did not lay again.")
+                .tells(new PartingDeed.PartingBegun("B2", PartedFor.ROUNDS));
         story.by(OWNER, 10).tells(new NestDeed.BoxTurned("B2"));
         story.by(OWNER, 8).tells(new NestDeed.BoxOff("B2"));
         story.by(OWNER, 8).tells(new NestDeed.BoxCleaned("B2"));
     }
 
     private void cockOut() {
-        Mates mates = pairUp("B3", 118);
+        Mates mates = pairUp("B3", 118, "cobalt", "skyblue");
         boxOn("B3", 116);
         Nest nest = owners("B3");
         nest.lays(108, 106, 104, 102, 100);
@@ -143,24 +149,24 @@ final class DemoNests {
         nest.loses(78, WhyRemoved.DEAD_IN_SHELL, "5");
         nest.rings(80, "1", "2");
         nest.leaves(55, "1", "2");
-        nest.weans(46, "1", DemoRoom.YOUNG, Sex.COCK);
-        nest.weans(46, "2", DemoRoom.YOUNG, Sex.HEN);
+        nest.weans(46, "1", DemoRoom.YOUNG, Sex.COCK, "cobalt");
+        nest.weans(46, "2", DemoRoom.YOUNG, Sex.HEN, "skyblue");
         endRound("B3", 46, "Two young moved to D3, a third died in the nest.");
         story.by(OWNER, 15).tells(new PartingDeed.PartingBegun("B3", PartedFor.HEN_WORN));
         story.by(OWNER, 14).tells(new NestDeed.BoxTurned("B3"));
         story.by(OWNER, 12).tells(new NestDeed.BoxOff("B3"));
-        moveOut(mates.cock(), DemoRoom.COCKS, 9, "season over");
+        moveOut(mates.cock(), DemoRoom.COCKS, 9, "she is to rest");
     }
 
     private void secondRoundUnderWay() {
-        pairUp(PENCILLED, 74);
-        boxOn(PENCILLED, 72);
+        pairUp(PENCILLED, 61);
+        boxOn(PENCILLED, 59);
         Nest nest = owners(PENCILLED);
-        nest.lays(63, 61, 59, 57);
-        nest.shows(52, EggFinding.CLEAR, "1", "2", "3", "4");
-        story.by(OWNER, 40).tells(new CardDeed.CardPrinted(PENCILLED, Optional.empty()));
-        nest.loses(38, WhyRemoved.CLEAR, "1", "2", "3", "4");
-        endRound(PENCILLED, 38, "All four clear. Taken out; they may try again.");
+        nest.lays(50, 48, 46, 44);
+        nest.shows(40, EggFinding.CLEAR, "1", "2", "3", "4");
+        story.by(OWNER, 35).tells(new CardDeed.CardPrinted(PENCILLED, Optional.empty()));
+        nest.loses(28, WhyRemoved.CLEAR, "1", "2", "3", "4");
+        endRound(PENCILLED, 28, "All four clear. Taken out; they may try again.");
         nest.lays(12, 10, 8);
         story.by(OWNER, 8).tells(new CardDeed.CardPencilled(PENCILLED));
     }
@@ -170,8 +176,8 @@ final class DemoNests {
         boxOn("C1", 56);
         Nest nest = owners("C1");
         nest.lays(47, 45, 43, 41, 39);
-        nest.loses(20, WhyRemoved.OTHER, "1", "2", "3", "4", "5");
-        endRound("C1", 20, "The hen left the nest; eggs cold.");
+        nest.loses(30, WhyRemoved.OTHER, "1", "2", "3", "4", "5");
+        endRound("C1", 30, "The hen left the nest; eggs cold.");
     }
 
     /** Chicks of the first round are out, eggs of the second lie in the box. */
@@ -202,7 +208,6 @@ final class DemoNests {
         Nest nest = owners("B6");
         nest.lays(34, 32, 30, 28, 26);
         nest.shows(26, EggFinding.FULL, "1", "2", "3");
-        nest.shows(20, EggFinding.FULL, "4", "5");
         nest.hatches(14, "1", "2");
         nest.hatches(12, "3");
         nest.hatches(10, "4");
@@ -212,23 +217,23 @@ final class DemoNests {
 
     private void boxOnForLong() {
         pairUp("B5", 33);
-        boxOn("B5", 30);
+        boxOn("B5", LAST_BOXES_ON);
     }
 
     private void fullClutches() {
         pairUp("A1", 30);
-        boxOn("A1", 28);
+        boxOn("A1", LAST_BOXES_ON);
         Nest first = owners("A1");
         first.lays(17, 15, 13, 11, 9);
         first.shows(9, EggFinding.FULL, "1", "2");
         pairUp("A6", 29);
-        boxOn("A6", 27);
+        boxOn("A6", LAST_BOXES_ON);
         Nest second = owners("A6");
         second.lays(17, 15, 13, 11, 9, 7);
         second.shows(9, EggFinding.FULL, "1");
         second.shows(9, EggFinding.CLEAR, "2");
         pairUp("C2", 31);
-        boxOn("C2", 28);
+        boxOn("C2", LAST_BOXES_ON);
         Nest third = owners("C2");
         third.lays(18, 16, 14, 12);
         third.shows(10, EggFinding.CLEAR, "1", "2", "3");
@@ -247,7 +252,7 @@ final class DemoNests {
 
     private void henAlone() {
         Mates mates = pairUp("B4", 27);
-        boxOn("B4", 25);
+        boxOn("B4", LAST_BOXES_ON);
         Nest nest = owners("B4");
         nest.lays(15, 13, 11, 9);
         nest.shows(7, EggFinding.UNSURE, "1", "2");
@@ -255,8 +260,8 @@ final class DemoNests {
     }
 
     private void twoEggsFound() {
-        pairUp("C3", 22);
-        boxOn("C3", 20);
+        pairUp("C3", 18);
+        boxOn("C3", 18);
         story.by(OWNER, 10).guessingTheDay().tells(new NestDeed.EggLaid("C3", Optional.empty(), Optional.empty()));
         owners("C3").lays(8);
     }
@@ -280,9 +285,24 @@ final class DemoNests {
     }
 
     private Mates pairUp(String cage, int daysAgo) {
-        Mates mates = new Mates(
-                birds.grown(Sex.COCK, DemoRoom.COCK_FLIGHT, DemoRoom.SET_UP),
-                birds.grown(Sex.HEN, DemoRoom.HEN_FLIGHT, DemoRoom.SET_UP));
+        return pairUp(
+                cage,
+                daysAgo,
+                new Mates(
+                        birds.grown(Sex.COCK, DemoRoom.COCK_FLIGHT, DemoRoom.SET_UP),
+                        birds.grown(Sex.HEN, DemoRoom.HEN_FLIGHT, DemoRoom.SET_UP)));
+    }
+
+    private Mates pairUp(String cage, int daysAgo, String cocksColour, String hensColour) {
+        return pairUp(
+                cage,
+                daysAgo,
+                new Mates(
+                        birds.grown(Sex.COCK, cocksColour, DemoRoom.COCK_FLIGHT, DemoRoom.SET_UP),
+                        birds.grown(Sex.HEN, hensColour, DemoRoom.HEN_FLIGHT, DemoRoom.SET_UP)));
+    }
+
+    private Mates pairUp(String cage, int daysAgo, Mates mates) {
         story.by(OWNER, daysAgo)
                 .beingSure()
                 .tells(new NestDeed.PairedUp(cage, mates.cock(), mates.hen(), Optional.empty()));
@@ -342,14 +362,15 @@ final class DemoNests {
 
         void rings(int daysAgo, String... marks) {
             for (String mark : marks) {
-                String ring = birds.chicksRing(daysAgo);
-                tell(daysAgo, new ChickDeed.ChickRinged(cage, mark, Optional.empty(), ring));
+                ring(daysAgo, mark);
                 tell(daysAgo - 1, new ChickDeed.RingChecked(cage, mark, Optional.empty()));
             }
         }
 
         void ring(int daysAgo, String mark) {
-            tell(daysAgo, new ChickDeed.ChickRinged(cage, mark, Optional.empty(), birds.chicksRing(daysAgo)));
+            story.by(person, daysAgo)
+                    .tellsLater(
+                            () -> new ChickDeed.ChickRinged(cage, mark, Optional.empty(), birds.chicksRing(daysAgo)));
         }
 
         void leaves(int daysAgo, String... marks) {
@@ -358,8 +379,10 @@ final class DemoNests {
             }
         }
 
-        void weans(int daysAgo, String mark, String to, Sex sex) {
-            tell(daysAgo, new ChickDeed.ChickWeaned(cage, mark, Optional.empty(), to, Optional.of(sex)));
+        void weans(int daysAgo, String mark, String to, Sex sex, String colour) {
+            tell(
+                    daysAgo,
+                    new ChickDeed.ChickWeaned(cage, mark, Optional.empty(), to, Optional.of(sex), Optional.of(colour)));
         }
 
         void dies(int daysAgo, String mark, String likely) {

@@ -16,6 +16,7 @@ import org.cagewall.deed.RoomDeed;
 import org.cagewall.deed.VisitDeed;
 import org.cagewall.room.DayPart;
 import org.cagewall.room.FeedLine;
+import org.cagewall.room.How;
 import org.cagewall.room.Keeps;
 import org.cagewall.room.Permission;
 import org.cagewall.room.Quiet;
@@ -25,8 +26,9 @@ import org.cagewall.room.Use;
 import org.cagewall.room.Way;
 
 /**
- * An invented birdroom to look around in: 24 cages on two walls, two flights and a quarantine cage, pairs at every stage
- * that can be recorded, and an absence under way. Its phone numbers ring nowhere: Ofcom keeps 01632 960000 to 960999 for
+ * An invented birdroom to look around in: 24 cages on two walls, two flights and a quarantine cage, and pairs at every
+ * stage that can be recorded. Its owner is at home, was away for a few days when few nests were under way, and leaves for
+ * a fortnight in some weeks. Its phone numbers ring nowhere: Ofcom keeps 01632 960000 to 960999 for
  * drama. Pure and seeded; any thread.
  */
 public final class DemoRoom {
@@ -53,16 +55,28 @@ public final class DemoRoom {
     /** All cages, in the order in which they are walked. */
     static final List<String> CAGES = allCages();
 
-    /** How many days back the room was set up, and the days away began. */
+    /** How many days back the room was set up. */
     static final int SET_UP = 130;
 
-    static final int LEFT = 6;
+    /** How many days back the owner left for some days, and was back. */
+    static final int LEFT = 23;
+
+    static final int BACK = 18;
+
+    /** How many days back the cards were printed. */
+    private static final int PRINTED = 7;
+
+    /** How many days back the birds in quarantine were bought. */
+    static final int BOUGHT = 12;
+
+    private static final int SCANNED_OF_TEN = 7;
 
     private static final long SEED = 26_041;
 
     private final DemoStory story;
     private final DemoBirds birds;
     private final Random random;
+    private String illHen = "";
 
     private DemoRoom(LocalDate today) {
         story = new DemoStory(today);
@@ -78,8 +92,9 @@ public final class DemoRoom {
         DemoNests nests = new DemoNests(room.story, room.birds);
         nests.tell();
         room.fillStock();
-        room.beforeLeaving();
-        new DemoFortnight(room.story, room.random, nests).tell();
+        room.printCards();
+        new DemoAbsence(room.story, room.random, nests, room.illHen).tell();
+        new DemoHome(room.story, room.random).tell();
         return room.story.lines();
     }
 
@@ -156,7 +171,8 @@ public final class DemoRoom {
         for (int i = 0; i < 4; i++) {
             birds.grown(Sex.COCK, COCK_FLIGHT, SET_UP);
         }
-        for (int i = 0; i < 4; i++) {
+        illHen = birds.grown(Sex.HEN, HEN_FLIGHT, SET_UP);
+        for (int i = 1; i < 4; i++) {
             birds.grown(Sex.HEN, HEN_FLIGHT, SET_UP);
         }
         story.by(OWNER, SET_UP).tells(new BirdDeed.BirdsAdded(3, COCK_FLIGHT));
@@ -181,23 +197,34 @@ public final class DemoRoom {
         }
         birds.grown(Sex.COCK, SHOW, SET_UP);
         birds.grown(Sex.HEN, SHOW, SET_UP);
-        birds.bought(Sex.COCK, QUARANTINE, "bought at the autumn sale", 12);
-        birds.bought(Sex.UNKNOWN, QUARANTINE, "bought at the autumn sale", 12);
+        birds.bought(Sex.COCK, "LV", 63, QUARANTINE, "bought from a breeder across the valley", BOUGHT);
+        birds.bought(Sex.UNKNOWN, "LV", 71, QUARANTINE, "bought from a breeder across the valley", BOUGHT);
     }
 
-    /** The last days before the owner leaves: thermometer, rows walked, cards printed. */
-    private void beforeLeaving() {
-        for (int day = LEFT + 4; day > LEFT; day--) {
-            DemoStory.Teller owner = story.by(OWNER, day).at(LocalTime.of(8, 5));
-            owner.tells(climate(21.5 + day % 3, 17.5, 52));
-            owner.tells(new VisitDeed.RowChecked(NORTH, 1 + day % 3, Optional.of(DayPart.MORNING)));
-        }
+    private void printCards() {
         for (String cage : CAGES) {
             boolean bare = List.of("C5", "C6", HOSPITAL).contains(cage);
             if (!bare && !cage.equals(DemoNests.PENCILLED)) {
-                story.by(OWNER, LEFT + 1).tells(new CardDeed.CardPrinted(cage, Optional.empty()));
+                story.by(OWNER, PRINTED).tells(new CardDeed.CardPrinted(cage, Optional.empty()));
             }
         }
+    }
+
+    /** The rows of both walls one after another, of the east wall those down to the last that holds birds. */
+    static List<VisitDeed.RowChecked> rows(DayPart part, int lastOfEast) {
+        List<VisitDeed.RowChecked> rows = new ArrayList<>();
+        for (int row = 1; row <= 3; row++) {
+            rows.add(new VisitDeed.RowChecked(NORTH, row, Optional.of(part)));
+        }
+        for (int row = 1; row <= lastOfEast; row++) {
+            rows.add(new VisitDeed.RowChecked(EAST, row, Optional.of(part)));
+        }
+        return rows;
+    }
+
+    /** Most checks are made with the card. */
+    static How how(Random random) {
+        return random.nextInt(10) < SCANNED_OF_TEN ? How.SCAN : How.HAND;
     }
 
     static RoomDeed.RoomRead climate(double high, double low, int humidity) {

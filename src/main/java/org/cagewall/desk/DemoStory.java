@@ -3,16 +3,21 @@ package org.cagewall.desk;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.function.Supplier;
 import org.cagewall.deed.Deed;
 import org.cagewall.deed.Line;
 import org.cagewall.deed.Told;
 
-/** Collects the lines of an invented birdroom day by day, told by whoever holds the pen. Bound to one thread. */
+/**
+ * Collects the lines of an invented birdroom, told by whoever holds the pen, and writes them in the order of their days.
+ * Bound to one thread.
+ */
 final class DemoStory {
 
     private final LocalDate today;
-    private final List<Line> lines = new ArrayList<>();
+    private final List<Telling> tellings = new ArrayList<>();
 
     DemoStory(LocalDate today) {
         this.today = today;
@@ -28,13 +33,37 @@ final class DemoStory {
         return new Teller(Told.on(ago(daysAgo), person));
     }
 
-    /** The number that the line told last will have as an entry of an empty record. */
-    int lastEntry() {
-        return lines.size();
+    /** Day by day; those of one day as they were told. Deeds that wait for their day are made now, in that order. */
+    List<Line> lines() {
+        tellings.sort(Comparator.comparing(Telling::day));
+        List<Line> lines = new ArrayList<>();
+        for (Telling telling : tellings) {
+            telling.entry = lines.size() + 1;
+            lines.add(new Line(telling.deed.get(), telling.told));
+        }
+        return List.copyOf(lines);
     }
 
-    List<Line> lines() {
-        return List.copyOf(lines);
+    /** One line to be, which another may refer to. */
+    static final class Telling {
+
+        private final Told told;
+        private final Supplier<Deed> deed;
+        private int entry;
+
+        private Telling(Told told, Supplier<Deed> deed) {
+            this.told = told;
+            this.deed = deed;
+        }
+
+        private LocalDate day() {
+            return told.on();
+        }
+
+        /** Its number as an entry of an empty record; known once it is written. */
+        int entry() {
+            return entry;
+        }
     }
 
     /** One person's words about one day. */
@@ -62,8 +91,15 @@ final class DemoStory {
             return new Teller(told.beingSure());
         }
 
-        void tells(Deed deed) {
-            lines.add(new Line(deed, told));
+        Telling tells(Deed deed) {
+            return tellsLater(() -> deed);
+        }
+
+        /** For a deed that needs to know what was written before it. */
+        Telling tellsLater(Supplier<Deed> deed) {
+            Telling telling = new Telling(told, deed);
+            tellings.add(telling);
+            return telling;
         }
     }
 }

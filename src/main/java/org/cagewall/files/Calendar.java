@@ -1,6 +1,8 @@
 package org.cagewall.files;
 
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -26,6 +28,9 @@ public final class Calendar {
 
     /** So long after its last day a file still tells a phone that something is over. */
     private static final int DAYS_TOLD = 60;
+
+    /** A longer file was not written here, and counts as none. */
+    private static final int MOST_BYTES = 16 * 1024 * 1024;
 
     private Calendar() {}
 
@@ -55,8 +60,9 @@ public final class Calendar {
     }
 
     private static String lying(Path file) throws IOException {
-        try {
-            return Files.readString(file);
+        try (InputStream in = Files.newInputStream(file)) {
+            byte[] bytes = in.readNBytes(MOST_BYTES + 1);
+            return bytes.length > MOST_BYTES ? "" : new String(bytes, StandardCharsets.UTF_8);
         } catch (NoSuchFileException e) {
             return "";
         }

@@ -24,6 +24,7 @@ import org.cagewall.room.Use;
 import org.cagewall.tasks.Alarms;
 import org.cagewall.tasks.Danger;
 import org.cagewall.tasks.Food;
+import org.cagewall.tasks.NestName;
 import org.cagewall.tasks.Reckoned;
 import org.cagewall.tasks.Sight;
 import org.cagewall.tasks.Task;
@@ -247,7 +248,7 @@ final class Packing {
         }
         List<Message> notes = new ArrayList<>();
         if (cage.box().isOn()) {
-            notes.add(say(mayLookIn(cage) ? "note-look-in" : "note-box-shut"));
+            notes.add(NestName.at(room, cage).say(mayLookIn(cage) ? "pack.note-look-in" : "pack.note-box-shut"));
         }
         if (cage.routine().allows(Permission.SOFT_FOOD)) {
             notes.add(say("note-soft-food"));

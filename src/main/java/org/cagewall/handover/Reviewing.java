@@ -4,8 +4,10 @@ import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -20,6 +22,7 @@ import org.cagewall.room.Visit;
 import org.cagewall.room.Way;
 import org.cagewall.tasks.Audience;
 import org.cagewall.tasks.DailyList;
+import org.cagewall.tasks.Kind;
 import org.cagewall.tasks.Task;
 import org.cagewall.tasks.Warmth;
 import org.cagewall.text.Message;
@@ -44,6 +47,7 @@ final class Reviewing {
     private final Room thoseDays;
     private final Attendance attendance;
     private final Set<Long> shown = new HashSet<>();
+    private final Map<LocalDate, List<Task>> lists = new HashMap<>();
 
     Reviewing(Room room, List<LogEntry> all, LocalDate from, LocalDate to) {
         this.room = room;
@@ -138,7 +142,7 @@ final class Reviewing {
                 notDone.add(said(entry));
             }
         }
-        days().flatMap(day -> DailyList.of(thoseDays, day, Audience.SITTER).stream())
+        days().flatMap(day -> list(day).stream())
                 .filter(Task::isOpen)
                 .filter(this::isMissed)
                 .filter(task -> answered.add(task.id()))
@@ -170,11 +174,20 @@ final class Reviewing {
                 || task(entry).map(task -> task.state() == Task.State.NOT_DONE).orElse(true);
     }
 
+    /** What the sitter had to do that day: in the morning with the birds where it found them, later as it left them. */
+    private List<Task> list(LocalDate day) {
+        return lists.computeIfAbsent(day, then -> Stream.concat(
+                        DailyList.of(thoseDays.before(then), then, Audience.SITTER).stream()
+                                .filter(task -> task.kind() == Kind.MORNING),
+                        DailyList.of(thoseDays.before(then.plusDays(1)), then, Audience.SITTER).stream()
+                                .filter(task -> task.kind() != Kind.MORNING))
+                .toList());
+    }
+
     private Optional<Task> task(LogEntry entry) {
         String id = entry.task().orElseThrow();
-        return day(id).flatMap(day -> DailyList.of(thoseDays, day, Audience.SITTER).stream()
-                .filter(task -> task.id().equals(id))
-                .findFirst());
+        return day(id).flatMap(day ->
+                list(day).stream().filter(task -> task.id().equals(id)).findFirst());
     }
 
     private Undone said(LogEntry entry) {

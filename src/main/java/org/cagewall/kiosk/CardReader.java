@@ -1,6 +1,6 @@
 package org.cagewall.kiosk;
 
-import java.awt.image.BufferedImage;
+import java.awt.Image;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -94,7 +94,7 @@ final class CardReader implements KeySink, PictureSink {
     }
 
     @Override
-    public void picture(BufferedImage picture) {
+    public void picture(Image picture) {
         decode(FrameSource.of(picture));
     }
 

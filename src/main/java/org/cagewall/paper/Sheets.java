@@ -2,6 +2,7 @@ package org.cagewall.paper;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.DirectoryStream;
@@ -26,7 +27,7 @@ public final class Sheets {
             List.of("a4-85x54", "letter-4x2in", "a4-99x68", "a4-64x38", "a6-105x148", "roll-100x60");
 
     private static final String ENDING = ".txt";
-    private static final long MOST_BYTES = 64 * 1024;
+    private static final int MOST_BYTES = 64 * 1024;
 
     private final Optional<Path> folder;
     private final Demand demand;
@@ -84,10 +85,16 @@ public final class Sheets {
     }
 
     private static String read(Path file) throws IOException {
-        if (Files.size(file) > MOST_BYTES) {
-            throw new IOException("too long for a sheet file");
+        try (InputStream in = Files.newInputStream(file)) {
+            byte[] bytes = in.readNBytes(MOST_BYTES + 1);
+            if (bytes.length > MOST_BYTES) {
+                throw new IOException("too long for a sheet file");
+            }
+            return StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString();
         }
-        return Files.readString(file, StandardCharsets.UTF_8);
     }
 
     private static String readBuiltIn(String name) throws IOException {

@@ -7,8 +7,8 @@ import org.cagewall.text.Message;
 
 /**
  * What somebody who never held a bird can see that is different, named so that the record holds no language: first what
- * is touched, the most pressing first, then the answers to the questions about a bird and its food, and
- * last what an alarm says of a cage.
+ * is touched, the most pressing first, then the answers to the questions about a bird and its food, what a count showed,
+ * and last what an alarm says of a cage.
  */
 public enum Sign {
     ON_FLOOR,
@@ -34,6 +34,7 @@ public enum Sign {
     HURT,
     NOT_HURT,
     FOOD_LOW,
+    MORE_BIRDS,
     SICK,
     HARD_BREATH;
 

@@ -1,6 +1,6 @@
 package org.cagewall.scan;
 
-import java.awt.image.BufferedImage;
+import java.awt.Image;
 import java.nio.file.Path;
 import java.util.Iterator;
 import java.util.List;
@@ -25,8 +25,8 @@ public interface FrameSource extends AutoCloseable {
     }
 
     /** One picture that is already in memory, such as one from the clipboard. */
-    static FrameSource of(BufferedImage picture) {
-        Iterator<BufferedImage> left = List.of(picture).iterator();
+    static FrameSource of(Image picture) {
+        Iterator<Image> left = List.of(picture).iterator();
         return () -> left.hasNext() ? Optional.of(Pictures.of(left.next())) : Optional.empty();
     }
 }

@@ -1,11 +1,17 @@
 package org.cagewall.scan;
 
+import java.awt.Graphics2D;
+import java.awt.Image;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Iterator;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageReadParam;
 import javax.imageio.ImageReader;
@@ -25,7 +31,10 @@ public final class Pictures {
     /** Larger pictures are read with every second or third pixel: a symbol still has more than a decoder needs. */
     private static final long USUAL_PIXELS = 12_000_000;
 
-    private static final long MOST_BYTES = 64 * 1024 * 1024;
+    private static final int MOST_BYTES = 64 * 1024 * 1024;
+
+    /** What cameras, telephones and scanners write. */
+    private static final Set<String> KINDS = Set.of("PNG", "JPEG", "GIF", "BMP");
 
     private Pictures() {}
 
@@ -38,11 +47,12 @@ public final class Pictures {
         if (Files.isDirectory(file)) {
             return broken("folder", name);
         }
-        try {
-            if (Files.size(file) > MOST_BYTES) {
-                return broken("too-large", name);
-            }
-            return read(name, Files.readAllBytes(file));
+        if (!Files.isRegularFile(file)) {
+            return broken("no-picture", name);
+        }
+        try (InputStream in = Files.newInputStream(file)) {
+            byte[] bytes = in.readNBytes(MOST_BYTES + 1);
+            return bytes.length > MOST_BYTES ? broken("too-large", name) : read(name, bytes);
         } catch (IOException e) {
             return broken("not-open", name);
         }
@@ -58,18 +68,44 @@ public final class Pictures {
             return broken("empty", name);
         }
         try (ImageInputStream in = new MemoryCacheImageInputStream(new ByteArrayInputStream(bytes))) {
-            Iterator<ImageReader> readers = ImageIO.getImageReaders(in);
-            return readers.hasNext() ? read(name, in, readers.next()) : broken("no-picture", name);
+            Optional<ImageReader> reader = reader(in);
+            return reader.isPresent() ? read(name, in, reader.get()) : broken("no-picture", name);
         } catch (IOException | RuntimeException e) {
             return broken("cut-short", name);
         }
     }
 
-    /** A picture that is already in memory, such as a pasted one. */
-    public static Frame of(BufferedImage image) {
-        return (long) image.getWidth() * image.getHeight() > MOST_PIXELS
+    /** A picture that is already in memory, such as a pasted one; one that is too large is not even copied. */
+    public static Frame of(Image image) {
+        int width = Math.max(1, image.getWidth(null));
+        int height = Math.max(1, image.getHeight(null));
+        return (long) width * height > MOST_PIXELS
                 ? new Frame.Broken(Message.of("scan.picture.pasted-too-large"))
-                : new Frame.Picture(Luma.of(image));
+                : new Frame.Picture(Luma.of(drawn(image, width, height)));
+    }
+
+    private static BufferedImage drawn(Image image, int width, int height) {
+        if (image instanceof BufferedImage already) {
+            return already;
+        }
+        BufferedImage copy = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+        Graphics2D brush = copy.createGraphics();
+        brush.drawImage(image, 0, 0, null);
+        brush.dispose();
+        return copy;
+    }
+
+    /** Java reads more kinds, of which nobody has a use here and a stranger's file may make a bad one. */
+    private static Optional<ImageReader> reader(ImageInputStream in) throws IOException {
+        Iterator<ImageReader> readers = ImageIO.getImageReaders(in);
+        while (readers.hasNext()) {
+            ImageReader reader = readers.next();
+            if (KINDS.contains(reader.getFormatName().toUpperCase(Locale.ROOT))) {
+                return Optional.of(reader);
+            }
+            reader.dispose();
+        }
+        return Optional.empty();
     }
 
     private static Frame read(String name, ImageInputStream in, ImageReader reader) throws IOException {

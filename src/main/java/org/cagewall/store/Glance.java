@@ -5,6 +5,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.DataInputStream;
 import java.io.DataOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -23,6 +24,9 @@ import org.cagewall.room.Room;
 final class Glance {
 
     private static final RoomCoder CODER = new RoomCoder();
+
+    /** Far more than any room takes; a longer file was not written here, and its seal does not fit. */
+    private static final int MOST_BYTES = 64 * 1024 * 1024;
 
     private final Path file;
 
@@ -74,8 +78,8 @@ final class Glance {
     }
 
     private Optional<byte[]> bytes() {
-        try {
-            return Optional.of(Files.readAllBytes(file));
+        try (InputStream in = Files.newInputStream(file)) {
+            return Optional.of(in.readNBytes(MOST_BYTES));
         } catch (IOException e) {
             return Optional.empty();
         }

@@ -315,8 +315,9 @@ final class RoomReader {
                                     .map(it -> new Look(
                                             it.fact().condition(), it.fact().weight(), it.day())),
                             last(treatments, id).map(Row::day),
-                            last(outings, id)
-                                    .flatMap(it -> it.fact().whither().map(where -> new Outing(where, it.day()))),
+                            last(outings, id).flatMap(it -> it.fact()
+                                    .whither()
+                                    .map(where -> new Outing(where, it.fact().place(), it.day()))),
                             backFromShow(rows(outings, id)),
                             last(escapes, id).filter(it -> it.fact().loose()).isPresent(),
                             last(departures, id)

@@ -65,6 +65,7 @@ final class Answered {
                 .filter(kind -> kind != Kind.UNSAT)
                 .forEach(kind -> note(cage, kind, Optional.of(round.begun())));
         note(cage, Kind.UNSAT, round.sitting().map(ToldDay::day));
+        note(cage, Kind.PUT_BACK, round.sitting().map(ToldDay::day));
         round.eggs().forEach(egg -> {
             BY_AN_EGG.forEach(kind -> note(cage, kind, Optional.of(egg.laid())));
             egg(egg.nest(), egg);

@@ -93,7 +93,7 @@ public enum Danger {
             case BLEEDING, HURT -> Optional.of(BLEEDING);
             case STRAINING -> Optional.of(STRAINING);
             case DEAD -> Optional.of(DEAD);
-            case MISSING -> Optional.of(MISSING);
+            case MISSING, MORE_BIRDS -> Optional.of(MISSING);
             case LOOSE -> Optional.of(LOOSE);
             case STUCK -> Optional.of(STUCK);
             case FIGHTING -> Optional.of(FIGHT);

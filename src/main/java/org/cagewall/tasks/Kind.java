@@ -32,6 +32,8 @@ public enum Kind {
     FIRST_EGG,
     /** The next egg has not come for too long. */
     EGG_GAP,
+    /** Eggs that were taken up as they were laid are put back together. */
+    PUT_BACK,
     /** A nest's eggs are held against the light. */
     CANDLE,
     /** Eggs that have lain unsat for long. */

@@ -190,7 +190,8 @@ final class NestTasks {
                 Kind.NEST_LOOK,
                 1,
                 new Window(day, day, Window.later(day.plusDays(1), date), false),
-                Message.of("tasks.do-nest-look", nest.chicksHere().size()));
+                NestName.at(room, cage)
+                        .say("tasks.do-nest-look", nest.chicksHere().size()));
     }
 
     private void unsat(Cage cage, Outlook nest) {

@@ -164,17 +164,18 @@ final class SittersList {
     private Task looksIn(Cage cage, LocalDate due) {
         String id = Task.id(due, cage.name(), Kind.NEST_LOOK);
         Closed.Verdict verdict = closed.byOutcome(id);
+        NestName nest = NestName.at(room, cage);
         return new Task(
                 id,
                 Optional.of(cage.name()),
                 Kind.NEST_LOOK,
                 due,
                 verdict.state() == Task.State.OPEN ? Task.lateBy(due.plusDays(1), date) : 0,
-                say("do-look-in"),
+                nest.say("tasks.do-look-in"),
                 Optional.empty(),
                 say("why-look-in"),
-                List.of(say("how-look-in-count"), say("how-look-in-shut"), say("how-look-in-phone")),
-                List.of(say("brief-look-in")),
+                List.of(say("how-look-in-count"), nest.say("tasks.how-look-in-shut"), say("how-look-in-phone")),
+                List.of(nest.say("tasks.brief-look-in")),
                 Optional.of(DayPart.MORNING),
                 Optional.empty(),
                 verdict.state(),
@@ -185,15 +186,11 @@ final class SittersList {
 
     private Errand errand(Cage cage) {
         if (isAlone(cage)) {
-            Optional<String> feeder = room.absenceOn(date).flatMap(absence -> absence.feeder());
             return new Errand(
                     Message.of(Task.IN_PEACE),
-                    feeder.map(name -> Message.of("tasks.why-alone-fed", name)).orElse(say("why-alone")),
-                    List.of(
-                            say("how-alone-look"),
-                            say("how-alone-touch"),
-                            feeder.map(name -> Message.of("tasks.how-alone-dish-fed", name))
-                                    .orElse(say("how-alone-dish"))),
+                    feeder().map(name -> Message.of("tasks.why-alone-fed", name))
+                            .orElse(say("why-alone")),
+                    inPeace(),
                     List.of(say("brief-alone"), say("brief-alone-touch")));
         }
         return new Errand(say("do-morning"), say("why-morning"), how(cage), brief(cage));
@@ -238,7 +235,8 @@ final class SittersList {
 
     private Optional<Message> box(Cage cage) {
         if (cage.box().isOn()) {
-            return Optional.of(say(isLookedInto(cage) ? "how-look-in" : "how-box-shut"));
+            NestName nest = NestName.at(room, cage);
+            return Optional.of(isLookedInto(cage) ? nest.say("tasks.how-look-in") : nest.say("tasks.how-box-shut"));
         }
         return cage.box().isTurned() ? Optional.of(say("how-box-faces-wall")) : Optional.empty();
     }
@@ -251,7 +249,7 @@ final class SittersList {
         brief.add(say("brief-water"));
         brief.addAll(food.given(DayPart.MORNING, Food.Form.BRIEF));
         if (cage.box().isOn() && !isLookedInto(cage)) {
-            brief.add(say("brief-box-shut"));
+            brief.add(NestName.at(room, cage).say("tasks.brief-box-shut"));
         }
         if (cage.use() == Use.NURSERY) {
             brief.add(say("brief-weaning"));
@@ -277,7 +275,7 @@ final class SittersList {
                         () -> inNoRow.add(cage)));
         rows.forEach((row, cages) -> {
             cages.forEach(cage -> eveningFood(cage).ifPresent(tasks::add));
-            if (cages.stream().anyMatch(cage -> room.isLivedIn(cage) && !isAlone(cage))) {
+            if (cages.stream().anyMatch(room::isLivedIn)) {
                 tasks.add(eveningRow(row, cages));
             }
         });
@@ -338,8 +336,9 @@ final class SittersList {
                 new WallRow(room.wall(place.wall()).map(wall -> wall.name()).orElse("-"), place.row(), names);
         Message span = names.size() == 1 ? Message.of("tasks.one-cage", first) : Message.of("tasks.span", first, last);
         long empty = cages.stream().filter(cage -> !room.isLivedIn(cage)).count();
-        List<Message> how =
-                new ArrayList<>(List.of(say("how-evening-row"), say("how-evening-look"), say("how-evening-touch")));
+        List<Cage> livedIn = cages.stream().filter(room::isLivedIn).toList();
+        List<Message> how = new ArrayList<>(List.of(say("how-evening-row")));
+        how.addAll(eveningHow(livedIn));
         if (empty > 0) {
             how.add(say("how-empty-phone"));
         }
@@ -351,7 +350,40 @@ final class SittersList {
                         : Message.of("tasks.do-evening-row-empty", span, empty),
                 Optional.of(row),
                 how,
+                eveningBrief(livedIn),
                 closed.everyVisit(cages, DayPart.EVENING));
+    }
+
+    /** Birds that somebody else feeds are looked at from a step away, as in the morning. */
+    private List<Message> eveningHow(List<Cage> cages) {
+        if (cages.stream().allMatch(this::isAlone)) {
+            return inPeace();
+        }
+        List<Message> how = new ArrayList<>(List.of(say("how-evening-look"), say("how-evening-touch")));
+        List<String> inPeace =
+                cages.stream().filter(this::isAlone).map(Cage::name).toList();
+        if (!inPeace.isEmpty()) {
+            how.add(Message.of("tasks.how-evening-alone", inPeace));
+        }
+        return how;
+    }
+
+    private List<Message> eveningBrief(List<Cage> cages) {
+        return cages.stream().allMatch(this::isAlone)
+                ? List.of(say("brief-alone"), say("brief-alone-touch"))
+                : List.of(say("brief-evening"), say("brief-evening-touch"));
+    }
+
+    private List<Message> inPeace() {
+        return List.of(
+                say("how-alone-look"),
+                say("how-alone-touch"),
+                feeder().map(name -> Message.of("tasks.how-alone-dish-fed", name))
+                        .orElse(say("how-alone-dish")));
+    }
+
+    private Optional<String> feeder() {
+        return room.absenceOn(date).flatMap(absence -> absence.feeder());
     }
 
     private Task eveningLook(Cage cage) {
@@ -360,12 +392,19 @@ final class SittersList {
                 cage.name(),
                 say("do-evening"),
                 Optional.empty(),
-                List.of(say("how-evening-look"), say("how-evening-touch")),
+                eveningHow(List.of(cage)),
+                eveningBrief(List.of(cage)),
                 closed.visit(cage, DayPart.EVENING));
     }
 
     private Task evening(
-            Kind kind, String cage, Message words, Optional<WallRow> row, List<Message> how, Optional<Visit> visit) {
+            Kind kind,
+            String cage,
+            Message words,
+            Optional<WallRow> row,
+            List<Message> how,
+            List<Message> brief,
+            Optional<Visit> visit) {
         String id = Task.id(date, cage, kind);
         Closed.Verdict verdict = closed.byOutcomeOr(id, visit);
         return new Task(
@@ -378,7 +417,7 @@ final class SittersList {
                 Optional.empty(),
                 say("why-evening"),
                 how,
-                List.of(say("brief-evening"), say("brief-evening-touch")),
+                brief,
                 Optional.of(DayPart.EVENING),
                 row,
                 verdict.state(),

@@ -3,6 +3,7 @@ package org.cagewall.command;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -12,6 +13,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.cagewall.command.Cli.Ran;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -27,7 +29,7 @@ class AnswersDocumentTest {
     Path folder;
 
     @Test
-    void everyFieldOfAnAnswerStandsInTheDocument() throws IOException {
+    void everyFieldOfAnAnswerStandsInTheDocumentAndNoOther() {
         Cli cli = new Cli(folder.resolve("birds"));
         cli.run("demo");
         Map<String, Collection<String>> fields = new TreeMap<>();
@@ -51,6 +53,16 @@ class AnswersDocumentTest {
         assertThat(told)
                 .containsKeys("show", "show/eggs", "tasks/closed", "ahead/nests/waysOut", "review/unvisited", "scan");
         told.forEach((path, names) -> assertThat(fields.get(path)).as(path).containsExactlyElementsOf(names));
+        fields.keySet().removeIf(path -> told.containsKey(path) || isAlike(path, fields.get(path), told));
+        assertThat(fields).as("what the document does not tell").isEmpty();
+    }
+
+    /** Whether a row of the same answer, which says what else is alike, names the same fields. */
+    private static boolean isAlike(String path, Collection<String> names, Map<String, List<String>> told) {
+        String answer = path.substring(0, path.indexOf('/') + 1);
+        return path.contains("/")
+                && alike().stream().filter(row -> row.startsWith(answer)).anyMatch(row -> told.get(row)
+                        .equals(List.copyOf(names)));
     }
 
     private String pdf() {
@@ -72,17 +84,33 @@ class AnswersDocumentTest {
     }
 
     /** The rows of the document's last table that speak of one answer. */
-    private static Map<String, List<String>> told() throws IOException {
-        String document = Files.readString(Path.of("docs/record.md"));
+    private static Map<String, List<String>> told() {
         Map<String, List<String>> told = new TreeMap<>();
-        document.substring(document.indexOf("## JSON answers"))
-                .lines()
-                .filter(line -> line.startsWith("| `") && !line.split(" \\| ")[0].contains(", "))
-                .forEach(line -> {
-                    String[] cells = line.split(" \\| ", 2);
-                    told.put(String.join("/", words(cells[0])), words(cells[1].split("[;:]")[0]));
-                });
+        rows().forEach(cells -> told.put(path(cells), words(cells[1].split("[;:]")[0])));
         return told;
+    }
+
+    /** Those of them that stand for others as well. */
+    private static List<String> alike() {
+        return rows().filter(cells -> cells[1].contains("alike"))
+                .map(AnswersDocumentTest::path)
+                .toList();
+    }
+
+    private static Stream<String[]> rows() {
+        try {
+            String document = Files.readString(Path.of("docs/record.md"));
+            return document.substring(document.indexOf("## JSON answers"))
+                    .lines()
+                    .filter(line -> line.startsWith("| `") && !line.split(" \\| ")[0].contains(", "))
+                    .map(line -> line.split(" \\| ", 2));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static String path(String[] cells) {
+        return String.join("/", words(cells[0]));
     }
 
     private static List<String> words(String cell) {

@@ -22,6 +22,18 @@ class RecordCommandTest {
     Path folder;
 
     @Test
+    void aLetterThatPaperCannotShowIsSaidOnceARunAndRecordedAllTheSame() {
+        Cli cli = Cli.furnished(folder.resolve("letters"));
+        String wall = "{\"deed\":\"wall-added\",\"wall\":\"%s\",\"rows\":1,\"columns\":1,\"by\":\"Ines\"}\n";
+
+        Ran ran = cli.record(wall.formatted("鳥") + wall.formatted("鳥 2"));
+
+        assertThat(ran.out()).isEqualTo("ok 14\nok 15\n");
+        assertThat(ran.err())
+                .isEqualTo("cagewall: Printed cards and pages cannot show 鳥. A ? stands there in its place.\n");
+    }
+
+    @Test
     void everyLineIsAnsweredWithTheNumberOfItsEntry() {
         Ran ran = new Cli(folder.resolve("birds")).record(Cli.ROOM);
 

@@ -35,7 +35,7 @@ class LinesTest {
             person-added person-changed routine-set room-read cage-cleaned counted
             bird-added birds-added bird-moved bird-sexed bird-named parents-set ring-corrected ring-removed split-ring-put
             bird-looked-over bird-treated bird-trimmed bird-marked bird-out bird-back bird-loose bird-found bird-left
-            pair-planned paired-up box-on box-turned box-off box-cleaned round-begun round-ended egg-laid eggs-found
+            pair-planned paired-up box-on box-turned box-off box-cleaned round-begun round-ended egg-laid eggs-found eggs-put-back
             sitting egg-candled egg-pipped egg-removed egg-moved chick-moved dummies chick-hatched nest-looked-at
             chick-ringed ring-checked chick-left-box chick-put-back chick-missing chick-died chick-marked chick-weaned
             stage-skipped parting-begun check row-checked task-done task-not-done noted phoned agreement-ended alarm-raised

@@ -56,7 +56,7 @@ public final class TestDesk {
         return copied(FURNISHED, folder);
     }
 
-    /** The demo birdroom, with its absence under way. */
+    /** The demo birdroom, whose owner is at home. */
     public static Desk demo(Path folder) {
         return copied(DEMO, folder);
     }

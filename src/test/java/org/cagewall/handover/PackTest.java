@@ -11,6 +11,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
@@ -159,7 +161,7 @@ class PackTest {
     }
 
     @Test
-    void longNamesAndWordsAreCutAndNeverRunIntoTheirNeighbours() throws Exception {
+    void longNamesAndWordsAreBrokenIntoLinesAndNeverRunIntoTheirNeighbours() throws Exception {
         RoomSketch sketch = new RoomSketch()
                 .wall("The wall with the long name that goes on", 2, 8)
                 .away(DAY.plusDays(6), DAY.plusDays(8));
@@ -172,6 +174,70 @@ class PackTest {
                             DayPart.MORNING));
         }
         write("pack-long", drawn(sketch.room()));
+
+        List<List<Word>> pages = wordsOfPages("pack-long.pdf");
+        assertThat(pages).hasSizeGreaterThan(5).allSatisfy(words -> {
+            assertThat(words).isNotEmpty().allMatch(Word::isOnA4);
+            for (int i = 0; i < words.size(); i++) {
+                for (Word other : words.subList(i + 1, words.size())) {
+                    assertThat(words.get(i).isOver(other))
+                            .as("%s is over %s", words.get(i), other)
+                            .isFalse();
+                }
+            }
+        });
+        assertThat(pages.get(1).stream().map(Word::text).collect(Collectors.joining()))
+                .contains("Quarantine-cage-behind-the-door-number-1");
+        assertThat(pages.stream().flatMap(List::stream).map(Word::text).collect(Collectors.joining()))
+                .contains("aspoonofgratedcarrotwithegg", "andthenalittlemore");
+    }
+
+    /** Where pdftotext (Poppler) finds a word, in points from the upper left corner. */
+    private record Word(double left, double top, double right, double bottom, String text) {
+
+        /** Points by which boxes may touch: letters lean over a little, and boxes reach over the letters. */
+        private static final double SLACK = 1;
+
+        private static final double LINES_MAY_TOUCH = 0.4;
+
+        private static final Pattern SHOWN = Pattern.compile(
+                "<word xMin=\"([-0-9.]+)\" yMin=\"([-0-9.]+)\" xMax=\"([-0-9.]+)\" yMax=\"([-0-9.]+)\">(.*)</word>");
+
+        static Stream<Word> in(String line) {
+            return SHOWN.matcher(line)
+                    .results()
+                    .map(it -> new Word(
+                            Double.parseDouble(it.group(1)),
+                            Double.parseDouble(it.group(2)),
+                            Double.parseDouble(it.group(3)),
+                            Double.parseDouble(it.group(4)),
+                            it.group(5)));
+        }
+
+        boolean isOnA4() {
+            return left > UNPRINTABLE
+                    && top > UNPRINTABLE
+                    && right < PDRectangle.A4.getWidth() - UNPRINTABLE
+                    && bottom < PDRectangle.A4.getHeight() - UNPRINTABLE;
+        }
+
+        boolean isOver(Word other) {
+            double wide = Math.min(right, other.right) - Math.max(left, other.left);
+            double high = Math.min(bottom, other.bottom) - Math.max(top, other.top);
+            return wide > SLACK && high > LINES_MAY_TOUCH * Math.min(bottom - top, other.bottom - other.top);
+        }
+    }
+
+    private List<List<Word>> wordsOfPages(String file) throws Exception {
+        OutsidePrograms.need("pdftotext");
+        List<List<Word>> pages = new ArrayList<>();
+        for (String line : OutsidePrograms.run(folder, List.of("pdftotext", "-bbox", "-enc", "UTF-8", file, "-"))) {
+            if (line.contains("<page ")) {
+                pages.add(new ArrayList<>());
+            }
+            Word.in(line).forEach(word -> pages.get(pages.size() - 1).add(word));
+        }
+        return pages;
     }
 
     @Test
@@ -268,7 +334,8 @@ class PackTest {
         try (Desk desk = Desk.open(DataFolder.open(folder.resolve("demo")), Lanes.inline(), TestDesk.clocks())) {
             desk.record(DemoRoom.lines(desk.today()), outcome -> {});
             Room room = desk.room();
-            Pack pack = Pack.of(room, desk.today(), room.absenceOn(desk.today()).orElseThrow());
+            Pack pack =
+                    Pack.of(room, desk.today(), room.absenceAfter(desk.today()).orElseThrow());
             write("pack-demo", PackPdf.drawn(pack, Size.A4, WORDS));
             write("pack-letter", PackPdf.drawn(pack, Size.LETTER, WORDS));
         }

@@ -123,6 +123,22 @@ class ReviewTest {
     }
 
     @Test
+    void aCageThatWasEmptyOnThoseDaysLeftNothingUndoneThoughABirdLivesThereNow() {
+        book.tell("""
+                {"deed":"wall-added","wall":"East wall","rows":1,"columns":1,"by":"Ines"}
+                {"deed":"cage-added","cage":"C1","wall":"East wall","row":1,"column":1,"use":"stock","by":"Ines"}
+                {"deed":"row-checked","wall":"East wall","row":1,"when":"evening","on":"2026-04-10","by":"Tomas"}
+                """);
+        tellOf(LEAVES);
+        book = book.on(BACK).tell("""
+                {"deed":"bird-moved","bird":"HB 24-006","to":"C1","on":"2026-04-13","by":"Ines"}
+                """);
+
+        assertThat(review().notDone()).isNotEmpty().noneMatch(undone -> undone.cage()
+                .equals("C1"));
+    }
+
+    @Test
     void whatWasDoneAfterAllIsNotAmongTheUndone() {
         book = book.on(BACK).tell("""
                 {"deed":"task-not-done","task":"2026-04-11/A1/morning","why":"no time","on":"2026-04-11","by":"Tomas"}

@@ -11,14 +11,25 @@ import org.cagewall.kiosk.shell.Stage;
 import org.cagewall.kiosk.theme.Light;
 import org.cagewall.kiosk.theme.TextSize;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.TestFactory;
 
 /** The screens of every day in large letters, owner's bar and sitter's bar below them: whole text, targets, no overlap. */
 class LargeLettersTest extends WithDemo {
 
     @TestFactory
-    Stream<DynamicTest> everyDaysScreensFit() {
-        return Stream.of(TextSize.LARGE, TextSize.LARGER, TextSize.LARGEST)
+    Stream<DynamicTest> everyDaysScreensFitInTheLargest() {
+        return screens(TextSize.LARGEST);
+    }
+
+    @Tag("slow")
+    @TestFactory
+    Stream<DynamicTest> everyDaysScreensFitInTheOthers() {
+        return screens(TextSize.LARGE, TextSize.LARGER);
+    }
+
+    private Stream<DynamicTest> screens(TextSize... sizes) {
+        return Stream.of(sizes)
                 .flatMap(size -> Stream.of("Ines", "Tomas").flatMap(person -> places().entrySet().stream()
                         .map(place -> dynamicTest(
                                 size + ", " + person + ": " + place.getKey(),

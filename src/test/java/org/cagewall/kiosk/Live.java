@@ -120,16 +120,23 @@ public final class Live implements AutoCloseable {
 
     /** Waits, at most 15 s, until this holds; it is asked on the event thread. */
     public Live waitUntil(String what, BooleanSupplier holds) {
-        long end = System.nanoTime() + PATIENCE_NANOS;
+        if (!comes(PATIENCE_NANOS, holds)) {
+            picture("failure-" + what.replaceAll("[^A-Za-z0-9]+", "-"));
+            throw new AssertionError("waited in vain until " + what + "; there are " + names() + " saying " + texts());
+        }
+        return this;
+    }
+
+    /** Whether this comes to hold within that while; it is asked on the event thread. */
+    boolean comes(long nanos, BooleanSupplier holds) {
+        long end = System.nanoTime() + nanos;
         while (!onEvents(holds::getAsBoolean)) {
             if (System.nanoTime() - end > 0) {
-                picture("failure-" + what.replaceAll("[^A-Za-z0-9]+", "-"));
-                throw new AssertionError(
-                        "waited in vain until " + what + "; there are " + names() + " saying " + texts());
+                return false;
             }
             LockSupport.parkNanos(GLANCE_NANOS);
         }
-        return this;
+        return true;
     }
 
     public <C extends Component> C find(String name, Class<C> kind) {

@@ -37,6 +37,7 @@ import org.cagewall.text.Words;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -76,8 +77,18 @@ class ScanScreenTest {
     private record Case(Consumer<Kiosk> happens, String said) {}
 
     @TestFactory
-    Stream<DynamicTest> everyTroubleIsAWholeSentenceInAllLetters() {
-        return Stream.of(TextSize.values()).flatMap(size -> cases().entrySet().stream()
+    Stream<DynamicTest> everyTroubleIsAWholeSentenceInTheSmallestAndTheLargestLetters() {
+        return troubles(TextSize.NORMAL, TextSize.LARGEST);
+    }
+
+    @Tag("slow")
+    @TestFactory
+    Stream<DynamicTest> everyTroubleIsAWholeSentenceInTheLettersBetween() {
+        return troubles(TextSize.LARGE, TextSize.LARGER);
+    }
+
+    private Stream<DynamicTest> troubles(TextSize... sizes) {
+        return Stream.of(sizes).flatMap(size -> cases().entrySet().stream()
                 .map(each -> dynamicTest(size + ": " + each.getKey(), () -> {
                     close();
                     open();

@@ -14,6 +14,7 @@ import org.cagewall.kiosk.theme.Light;
 import org.cagewall.kiosk.theme.TextSize;
 import org.cagewall.scan.ScriptedDriver;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -25,8 +26,18 @@ class SmallViewTest extends WithDemo {
     private final ScriptedDriver driver = new ScriptedDriver();
 
     @TestFactory
-    Stream<DynamicTest> theScreensBesideItFitInAllLetters() {
-        return Stream.of(TextSize.NORMAL, TextSize.LARGE, TextSize.LARGER).flatMap(size -> places().entrySet().stream()
+    Stream<DynamicTest> theScreensBesideItFitInTheLargestLettersThatItIsShownWith() {
+        return screens(TextSize.LARGER);
+    }
+
+    @Tag("slow")
+    @TestFactory
+    Stream<DynamicTest> theScreensBesideItFitInSmallerLetters() {
+        return screens(TextSize.NORMAL, TextSize.LARGE);
+    }
+
+    private Stream<DynamicTest> screens(TextSize... sizes) {
+        return Stream.of(sizes).flatMap(size -> places().entrySet().stream()
                 .map(place -> dynamicTest(size + ": " + place.getKey(), () -> {
                     Painted painted = beside(size, "Ines", place.getValue());
                     painted.png("small-view-" + size + "-" + place.getKey()).assertFit();

@@ -47,8 +47,8 @@ public final class BadPictures {
                     new Bad("hundred-megapixels.png", pngThatClaims(10_000, 10_000), "too large"),
                     new Bad("wide.png", pngThatClaims(50_000, 50_000), "too large"),
                     new Bad("wide.jpg", jpegThatClaims(50_000, 50_000), "too large"),
-                    new Bad("strip.tif", tiff(100, 100, Integer.MAX_VALUE), "broken or cut short"),
-                    new Bad("wide.tif", tiff(50_000, 50_000, 1), "too large"),
+                    new Bad("strip.tif", tiff(100, 100, Integer.MAX_VALUE), "no picture that can be read"),
+                    new Bad("wide.tif", tiff(50_000, 50_000, 1), "no picture that can be read"),
                     new Bad("palette.png", pngWithAGiantPalette(), "broken or cut short"),
                     new Bad("unfolds.png", pngThatUnfolds(), "No card code"),
                     new Bad(

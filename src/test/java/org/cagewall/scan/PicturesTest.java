@@ -4,7 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.awt.Color;
+import java.awt.Image;
+import java.awt.image.AbstractMultiResolutionImage;
+import java.awt.image.BaseMultiResolutionImage;
 import java.awt.image.BufferedImage;
+import java.awt.image.ImageObserver;
 import java.io.ByteArrayOutputStream;
 import java.io.DataOutputStream;
 import java.io.IOException;
@@ -12,10 +16,13 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Random;
 import javax.imageio.ImageIO;
 import org.cagewall.text.Words;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -29,11 +36,67 @@ class PicturesTest {
     private Path folder;
 
     @ParameterizedTest
-    @ValueSource(strings = {"png", "jpg", "gif", "bmp", "tif"})
+    @ValueSource(strings = {"png", "jpg", "gif", "bmp"})
     void aCardIsReadFromTheUsualKindsOfFile(String kind) throws IOException {
         Path file = folder.resolve("card." + kind);
         Files.write(file, bytes(kind));
         assertThat(decoder.decode(Pictures.read(file)).text()).isPresent();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"tif", "wbmp"})
+    void noOtherKindIsEvenTried(String kind) throws IOException {
+        BufferedImage card = new BufferedImage(80, 80, BufferedImage.TYPE_BYTE_BINARY);
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        assertThat(ImageIO.write(card, kind, out)).isTrue();
+        assertThat(reason(Pictures.read("card." + kind, out.toByteArray()))).contains("no picture that can be read");
+    }
+
+    /** It has no length, and no end. */
+    @Test
+    @EnabledOnOs(OS.LINUX)
+    void whatIsNoFileIsNotRead() {
+        assertThat(reason(Pictures.read(Path.of("/dev/zero")))).contains("no picture that can be read");
+    }
+
+    @Test
+    void aPastedPictureOfAnotherKindIsDrawnFirst() {
+        BufferedImage card = DecoderTest.card(5, 0);
+        Image other = new BaseMultiResolutionImage(card);
+
+        assertThat(decoder.decode(Pictures.of(other)).text()).isPresent();
+    }
+
+    /** Ten billion pixels, of which none is there. */
+    @Test
+    void aPastedPictureThatIsTooLargeIsNotCopied() {
+        Image claims = new AbstractMultiResolutionImage() {
+            @Override
+            public int getWidth(ImageObserver observer) {
+                return 100_000;
+            }
+
+            @Override
+            public int getHeight(ImageObserver observer) {
+                return 100_000;
+            }
+
+            @Override
+            public Image getResolutionVariant(double width, double height) {
+                throw new AssertionError("it was copied");
+            }
+
+            @Override
+            public List<Image> getResolutionVariants() {
+                throw new AssertionError("it was copied");
+            }
+
+            @Override
+            protected Image getBaseImage() {
+                throw new AssertionError("it was copied");
+            }
+        };
+        assertThat(reason(Pictures.of(claims))).contains("pasted picture is too large");
     }
 
     @Test

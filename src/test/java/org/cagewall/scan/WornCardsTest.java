@@ -2,6 +2,7 @@ package org.cagewall.scan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -19,6 +20,7 @@ class WornCardsTest {
     }
 
     /** Fewer than are read today would be a step back; the rates of many are in the benchmark. */
+    @Tag("slow")
     @ParameterizedTest
     @CsvSource({
         "BLUR, 3",

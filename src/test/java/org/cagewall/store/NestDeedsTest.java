@@ -22,6 +22,12 @@ import org.cagewall.room.RingsOf;
 import org.cagewall.room.Round;
 import org.cagewall.room.Sex;
 import org.cagewall.room.Stage;
+import org.cagewall.tasks.Audience;
+import org.cagewall.tasks.DailyList;
+import org.cagewall.tasks.Kind;
+import org.cagewall.tasks.Task;
+import org.cagewall.text.Message;
+import org.cagewall.text.Words;
 import org.junit.jupiter.api.Test;
 
 /** What is recorded of eggs, chicks and pairs that are parted, and what of it is asked about or refused. */
@@ -333,6 +339,90 @@ class NestDeedsTest extends InMemory {
                 .extracting(egg -> egg.egg().laid().getDayOfMonth())
                 .containsExactly(1, 2, 3, 4);
         assertThat(cage("A1").nestLook()).as("no chicks, no look").isEmpty();
+    }
+
+    @Test
+    void howFarApartFoundEggsWereLaidIsTakenFromTheSpeciesWhereItIsNotTold() {
+        canaries();
+        tell(line("eggs-found", "2026-04-14", "A1", "'count':3,'first':'2026-04-01'"));
+
+        assertThat(nest("A1").eggs())
+                .extracting(egg -> egg.egg().laid().getDayOfMonth())
+                .containsExactly(1, 2, 3);
+    }
+
+    /** On the fourth morning: common practice, no source. */
+    @Test
+    void canaryEggsThatWereTakenUpArePutBackTogetherUnderTheirNumbersAndAreSatOnFromThatDay() {
+        canaries();
+        for (int day = 10; day <= 13; day++) {
+            told("egg-laid", "2026-04-" + day, "A1");
+        }
+        tell(line("dummies", "2026-04-12", "A1", "'count':3"));
+        assertThat(putBack(LocalDate.of(2026, 4, 13))).hasValueSatisfying(task -> {
+            assertThat(task.due()).isEqualTo(LocalDate.of(2026, 4, 13));
+            assertThat(task.words()).isEqualTo(Message.of("tasks.do-put-back", List.of("1", "2", "3", "4")));
+        });
+        assertThat(question(line("eggs-put-back", "2026-04-12", "A1", ""))).contains("usually put back on");
+
+        told("eggs-put-back", "2026-04-13", "A1");
+
+        assertThat(nest("A1").eggs()).extracting(egg -> egg.egg().mark()).containsExactly("1", "2", "3", "4");
+        assertThat(cage("A1").dummies()).isZero();
+        assertThat(Almanac.of(room()).nest(cage("A1")).eggs())
+                .allSatisfy(egg -> assertThat(egg.satFrom().orElseThrow().day()).isEqualTo(LocalDate.of(2026, 4, 13)));
+        assertThat(putBack(LocalDate.of(2026, 4, 14))).isEmpty();
+        assertThat(room()).isEqualTo(roomReadAnew());
+    }
+
+    /** Cockatiel cocks sit by day: common practice, no source. */
+    @Test
+    void aCockThatSitsByDayIsNotTakenFromEggsWithoutAsking() {
+        told("egg-laid", "2026-04-08", "A1");
+        String out = "{\"deed\":\"bird-moved\",\"bird\":\"" + cockOf("A1") + "\",\"to\":\"A3\",\"by\":\"Ines\"}";
+        tell("{\"deed\":\"room-set\",\"species\":\"cockatiel\",\"by\":\"Ines\"}");
+        assertThat(question(out)).contains("the cock sits as well").contains("1 egg");
+
+        tell("{\"deed\":\"room-set\",\"species\":\"budgerigar\",\"by\":\"Ines\"}");
+        tell(out);
+    }
+
+    private String cockOf(String cage) {
+        return room().ring(room().pairIn(cage(cage)).orElseThrow().cock());
+    }
+
+    @Test
+    void noBudgerigarsEggsAreAskedToBePutBack() {
+        told("egg-laid", "2026-04-08", "A1");
+        told("egg-laid", "2026-04-10", "A1");
+
+        assertThat(putBack(LocalDate.of(2026, 4, 11))).isEmpty();
+        assertThat(question(line("eggs-put-back", "2026-04-12", "A1", ""))).contains("not usually taken up");
+    }
+
+    @Test
+    void aSitterReadsOfACanarysNestByItsOwnWord() {
+        canaries();
+
+        Task morning = DailyList.of(room(), LocalDate.of(2026, 4, 14), Audience.SITTER).stream()
+                .filter(task -> task.kind() == Kind.MORNING && task.cage().equals(Optional.of("A1")))
+                .findFirst()
+                .orElseThrow();
+
+        assertThat(morning.how().stream().map(Words.english()::say))
+                .contains("Do not touch the nest pan, a bird may sit on it.")
+                .noneMatch(sentence -> sentence.contains("box"));
+        assertThat(Words.english().say(morning.see().orElseThrow())).endsWith("beside the nest pan");
+    }
+
+    private void canaries() {
+        tell("{\"deed\":\"room-set\",\"species\":\"canary\",\"by\":\"Ines\"}");
+    }
+
+    private Optional<Task> putBack(LocalDate day) {
+        return DailyList.of(room(), day, Audience.OWNER).stream()
+                .filter(task -> task.kind() == Kind.PUT_BACK && task.isOpen())
+                .findFirst();
     }
 
     @Test

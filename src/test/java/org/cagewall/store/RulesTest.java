@@ -395,6 +395,13 @@ class RulesTest extends InMemory {
                     .given("egg-laid", "'cage':'A1','on':'2026-04-14'")
                     .refuses("egg-laid", "'cage':'A1','on':'2026-04-14'", "third egg in two days")
                     .takes("egg-laid", "'cage':'A1','on':'2026-04-11'"),
+            rule("of a hen that lays each morning the third egg of one day is odd, an egg between two days is none")
+                    .given("room-set", "'species':'canary'")
+                    .given("egg-laid", "'cage':'A1','on':'2026-04-12'")
+                    .given("egg-laid", "'cage':'A1','on':'2026-04-14'")
+                    .given("egg-laid", "'cage':'A1','on':'2026-04-12','sure':true")
+                    .refuses("egg-laid", "'cage':'A1','on':'2026-04-12'", "third egg in one day")
+                    .takes("egg-laid", "'cage':'A1','on':'2026-04-13'"),
             rule("a second egg of one day is odd")
                     .given("egg-laid", "'cage':'A1','on':'2026-04-13'")
                     .refuses("egg-laid", "'cage':'A1','on':'2026-04-13'", "already written down")

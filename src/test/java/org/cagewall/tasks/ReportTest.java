@@ -114,6 +114,7 @@ class ReportTest {
         assertThat(Sign.values())
                 .allMatch(sign -> Report.choices().contains(sign)
                         || answers.contains(sign)
+                        || sign == Sign.MORE_BIRDS
                         || Arrays.stream(Danger.values())
                                 .anyMatch(danger ->
                                         danger.sign().filter(sign::equals).isPresent()));

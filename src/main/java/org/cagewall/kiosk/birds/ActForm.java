@@ -164,11 +164,13 @@ final class ActForm extends Pane {
 
     private Form out() {
         Chips<Whither> where = Chips.oneOf("where", Choice.of(Whither.values(), words, "birds.whither."), any -> {});
+        Field place = problem.about("place", Field.line("place", words.say("birds.out-place"), ""));
         Field note = problem.about("note", Field.line("note", words.say("birds.note"), ""));
         Stack body = new Stack(16);
         body.add(Labelled.of(words.say("birds.where"), where));
+        body.add(place);
         body.add(note);
-        return new Form(scrolled(body), () -> presenter.out(where.one(), note.value(), chosenDay));
+        return new Form(scrolled(body), () -> presenter.out(where.one(), place.value(), note.value(), chosenDay));
     }
 
     private Form back() {

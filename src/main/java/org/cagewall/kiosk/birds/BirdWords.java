@@ -60,7 +60,7 @@ final class BirdWords {
             return face.tagged(TagKind.DIFFERENT, words.say("birds.is-loose")).in(RowFace.State.DIFFERENT);
         }
         return bird.out()
-                .map(out -> face.tagged(TagKind.DUE, words.say("birds.is", out.where())))
+                .map(out -> face.tagged(TagKind.DUE, words.say("birds.is", out.words())))
                 .orElse(face);
     }
 
@@ -148,7 +148,7 @@ final class BirdWords {
             return words.say("birds.loose-from", cage);
         }
         return bird.out()
-                .map(out -> words.say("birds.out-since", out.where(), out.since(), cage))
+                .map(out -> words.say("birds.out-since", out.words(), out.since(), cage))
                 .orElse(cage);
     }
 

@@ -180,12 +180,18 @@ public final class BirdsPresenter {
         }
     }
 
-    void out(Optional<Whither> where, String note, BirdsState.Day day) {
+    void out(Optional<Whither> where, String place, String note, BirdsState.Day day) {
         if (where.isEmpty()) {
             wrong("where", "birds.choose-where");
-            return;
+        } else if (isLong(place)) {
+            wrong("place", "birds.too-long");
+        } else {
+            record(
+                    new BirdDeed.BirdOut(ring(), where.get(), written(place), Optional.empty()),
+                    day,
+                    note,
+                    done(Act.OUT));
         }
-        record(new BirdDeed.BirdOut(ring(), where.get(), Optional.empty()), day, note, done(Act.OUT));
     }
 
     void back(String result, BirdsState.Day day) {

@@ -40,6 +40,7 @@ final class Actions {
             "egg-out",
             "move-egg",
             "sitting",
+            "eggs-back",
             "hen-off",
             "dummies",
             "nest-look",
@@ -147,6 +148,7 @@ final class Actions {
     private static String step(Coming coming) {
         return switch (coming.what()) {
             case FIRST_EGG, NEXT_EGG, NEXT_ROUND -> "egg";
+            case PUT_BACK -> "eggs-back";
             case CANDLE -> "candle";
             case HATCH -> "hatched";
             case RING -> "ring";
@@ -259,6 +261,7 @@ final class Actions {
                         .anyMatch(egg -> egg.lying().egg().pipped().isEmpty());
             case "sitting" ->
                 hasRound(round -> !round.eggs().isEmpty() && round.sitting().isEmpty());
+            case "eggs-back" -> nest.putBack().isPresent();
             case "round-over" -> hasRound(round -> !round.eggs().isEmpty());
             case "eggs-found" ->
                 pair.filter(it -> it.rounds().isEmpty()).isPresent()

@@ -13,12 +13,15 @@ import org.cagewall.room.CardFaces;
 import org.cagewall.room.LogEntry;
 import org.cagewall.room.Room;
 import org.cagewall.room.Sex;
+import org.cagewall.room.Species;
 import org.cagewall.room.Visit;
+import org.cagewall.room.WhoSits;
 import org.cagewall.tasks.Kind;
 import org.cagewall.tasks.Lapsed;
 import org.cagewall.tasks.Reckoned;
 import org.cagewall.tasks.Sight;
 import org.cagewall.tasks.Task;
+import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 
 /** Puts a cage into the words of its page. Pure; any thread. */
@@ -54,7 +57,15 @@ final class CageWords {
         return nest.filter(it -> !it.eggsHere().isEmpty())
                 .flatMap(Outlook::sittingFrom)
                 .filter(sat -> !sat.foreseen() && !sat.day().isAfter(today))
-                .map(sat -> words.say(sat.about() ? "cage.sitting-about" : "cage.sitting", words.shortDay(sat.day())));
+                .map(sat -> words.say(sat.about() ? "cage.sitting-about" : "cage.sitting", words.shortDay(sat.day())))
+                .map(since -> nest.flatMap(CageWords::whoSits)
+                        .filter(who -> who != WhoSits.HEN)
+                        .map(who -> words.say("cage.sits." + Message.word(who), since))
+                        .orElse(since));
+    }
+
+    private static Optional<WhoSits> whoSits(Outlook nest) {
+        return Species.of(nest.timetable().species()).map(Species::sits);
     }
 
     /** What a sitter reads who is not to look into the box: what there is to see from outside. */

@@ -77,6 +77,7 @@ final class NestActs {
             case "egg-out" -> forms.takeOut(title("cage.which-out-egg"), faces().eggs(), this::takenOut);
             case "move-egg" -> pickEgg("cage.which-moved", this::moveEgg);
             case "sitting" -> scribe.record(new NestDeed.Sitting(cage), scribe.did("sitting"));
+            case "eggs-back" -> scribe.record(new NestDeed.EggsPutBack(cage), scribe.did("eggs-back"));
             case "hen-off" -> henOff();
             case "dummies" -> dummies();
             case "all-fed" -> allFed();
@@ -374,7 +375,12 @@ final class NestActs {
                         .thenComparing(cage -> cage.use() != Use.STOCK)),
                 to -> scribe.record(
                         new ChickDeed.ChickWeaned(
-                                scribe.name(), mark(chick), round(chick), to.name(), Optional.empty()),
+                                scribe.name(),
+                                mark(chick),
+                                round(chick),
+                                to.name(),
+                                Optional.empty(),
+                                Optional.empty()),
                         Message.of("cage.done.weaned", mark(chick), to.name())));
     }
 

@@ -269,6 +269,10 @@ public final class ClosingPresenter {
         navigator.go(left.to());
     }
 
+    void alarm(Danger danger) {
+        navigator.go(new Destination.Alarm(Optional.of(danger)));
+    }
+
     void askWhy() {
         if (toExplain().isEmpty()) {
             sayThatNothingIsToExplain();

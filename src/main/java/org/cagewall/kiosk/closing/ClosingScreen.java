@@ -16,6 +16,7 @@ import org.cagewall.kiosk.kit.Stack;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.kit.TouchScroll;
 import org.cagewall.kiosk.kit.WrapLabel;
+import org.cagewall.kiosk.shell.AlarmButtons;
 import org.cagewall.kiosk.shell.Asking;
 import org.cagewall.kiosk.shell.Begun;
 import org.cagewall.kiosk.shell.Navigator;
@@ -152,6 +153,8 @@ public final class ClosingScreen extends Page {
             look.add(new WrapLabel(words.say("closing.look." + each), Type.LINE, Tone.INK), "wmin 0, growx");
         }
         stack.add(look);
+        stack.add(new WrapLabel(words.say("phone.when"), Type.ACTION, Tone.INK));
+        stack.add(new AlarmButtons(words, danger -> presenter.alarm(danger)));
         Card note = new Card();
         Field field = Field.note("note", words.say("closing.note"), "");
         note.add(field, "wmin 0, growx");

@@ -1,12 +1,15 @@
 package org.cagewall.kiosk.shell;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.cagewall.deed.CardDeed;
 import org.cagewall.deed.Deed;
 import org.cagewall.deed.Line;
@@ -14,10 +17,14 @@ import org.cagewall.deed.Lines;
 import org.cagewall.deed.Told;
 import org.cagewall.desk.Desk;
 import org.cagewall.desk.Outcome;
+import org.cagewall.paper.Letters;
 import org.cagewall.room.Absence;
+import org.cagewall.room.Bird;
+import org.cagewall.room.Cage;
 import org.cagewall.room.Person;
 import org.cagewall.room.Reason;
 import org.cagewall.room.Room;
+import org.cagewall.room.Wall;
 import org.cagewall.text.Message;
 
 /**
@@ -112,6 +119,36 @@ public final class Pen {
             asking.tell(Message.of("shell.not-recorded"), unfit.get());
             return;
         }
+        List<String> missing = notOnPaper(lines);
+        if (missing.isEmpty()) {
+            send(lines, done, then);
+        } else {
+            asking.ask(Question.of(
+                    Message.of("shell.not-on-paper"),
+                    Message.of("paper.missing", String.join(" ", missing)),
+                    Answer.main("sure", Message.of("shell.record-it"), () -> send(lines, done, then)),
+                    Answer.leave("no", Message.of("shell.leave-it"))));
+        }
+    }
+
+    /** Letters that printed pages cannot show, but for those of names that are recorded: of them it was said before. */
+    private List<String> notOnPaper(List<Line> lines) {
+        List<String> missing =
+                new ArrayList<>(Letters.missing(lines.stream().map(Lines::write).collect(Collectors.joining())));
+        if (!missing.isEmpty()) {
+            Room room = desk.room();
+            missing.removeAll(Letters.missing(Stream.of(
+                            room.people().stream().map(Person::name),
+                            room.walls().stream().map(Wall::name),
+                            room.cages().stream().map(Cage::name),
+                            room.birds().stream().map(Bird::ring))
+                    .flatMap(names -> names)
+                    .collect(Collectors.joining())));
+        }
+        return missing;
+    }
+
+    private void send(List<Line> lines, Message done, Consumer<Room> then) {
         List<Deed> deeds = lines.stream().map(Line::deed).toList();
         if (underWay.add(deeds)) {
             desk.record(lines, outcome -> {
@@ -172,12 +209,12 @@ public final class Pen {
             asking.ask(Question.of(
                     Message.of("shell.sure"),
                     asks.question(),
-                    Answer.main("sure", Message.of("shell.record-it"), () -> record(sure, done, then)),
+                    Answer.main("sure", Message.of("shell.record-it"), () -> send(sure, done, then)),
                     Answer.leave("no", Message.of("shell.leave-it"))));
         } else if (outcome instanceof Outcome.Refused refused) {
             asking.tell(Message.of("shell.not-recorded"), refused.reason());
         } else if (outcome instanceof Outcome.Unwritten unwritten) {
-            askToTryAgain(unwritten, () -> record(lines, done, then));
+            askToTryAgain(unwritten, () -> send(lines, done, then));
         } else if (outcome instanceof Outcome.Failed failed) {
             notices.failed(failed.code());
         }

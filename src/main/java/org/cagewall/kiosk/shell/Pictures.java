@@ -1,11 +1,9 @@
 package org.cagewall.kiosk.shell;
 
-import java.awt.Graphics2D;
 import java.awt.Image;
 import java.awt.datatransfer.DataFlavor;
 import java.awt.datatransfer.Transferable;
 import java.awt.datatransfer.UnsupportedFlavorException;
-import java.awt.image.BufferedImage;
 import java.io.File;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -51,7 +49,7 @@ final class Pictures extends TransferHandler {
                 return true;
             }
             if (carried.isDataFlavorSupported(DataFlavor.imageFlavor)) {
-                BufferedImage picture = drawn((Image) carried.getTransferData(DataFlavor.imageFlavor));
+                Image picture = (Image) carried.getTransferData(DataFlavor.imageFlavor);
                 sinks.forEach(sink -> sink.picture(picture));
                 return true;
             }
@@ -59,18 +57,5 @@ final class Pictures extends TransferHandler {
             return false;
         }
         return false;
-    }
-
-    /** As a rule it comes as it is needed: a copy of a very large one might take more memory than there is. */
-    private static BufferedImage drawn(Image image) {
-        if (image instanceof BufferedImage already) {
-            return already;
-        }
-        BufferedImage copy = new BufferedImage(
-                Math.max(1, image.getWidth(null)), Math.max(1, image.getHeight(null)), BufferedImage.TYPE_INT_RGB);
-        Graphics2D brush = copy.createGraphics();
-        brush.drawImage(image, 0, 0, null);
-        brush.dispose();
-        return copy;
     }
 }

@@ -59,8 +59,7 @@ final class ListPage extends Pane {
                 new Steady(
                         said(next),
                         likewise.stream()
-                                .filter(other ->
-                                        other.lead().isEmpty() == next.lead().isEmpty())
+                                .filter(other -> isAnsweredAs(next, other))
                                 .map(ListPage::said)
                                 .toList()),
                 where.formatted(0));
@@ -70,6 +69,15 @@ final class ListPage extends Pane {
         }
         card.add(answers, where.formatted(1) + ", gaptop 8");
         return card;
+    }
+
+    /** Lines of one kind follow one another under a hurried finger; one of another kind needs no room kept for it. */
+    private static boolean isAnsweredAs(TodayState.Next one, TodayState.Next other) {
+        return one.lead().isEmpty() == other.lead().isEmpty()
+                && one.acts().stream()
+                        .skip(1)
+                        .toList()
+                        .equals(other.acts().stream().skip(1).toList());
     }
 
     private static Stack said(TodayState.Next next) {

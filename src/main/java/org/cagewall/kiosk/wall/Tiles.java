@@ -17,14 +17,15 @@ import org.cagewall.room.Cage;
 import org.cagewall.room.CardFaces;
 import org.cagewall.room.EggState;
 import org.cagewall.room.Keeps;
+import org.cagewall.room.Outing;
 import org.cagewall.room.Pair;
 import org.cagewall.room.Room;
 import org.cagewall.room.Round;
 import org.cagewall.room.Sex;
-import org.cagewall.room.Sign;
 import org.cagewall.room.Stay;
 import org.cagewall.room.Use;
 import org.cagewall.room.Visit;
+import org.cagewall.tasks.Gravest;
 import org.cagewall.tasks.Kind;
 import org.cagewall.tasks.Undone;
 import org.cagewall.text.Message;
@@ -59,9 +60,11 @@ final class Tiles {
     }
 
     TileFace of(Cage cage) {
-        Optional<Visit> different = room.unreadAt(cage);
+        Optional<Gravest> different = Gravest.of(room.unread().stream()
+                .filter(visit -> visit.cage() == cage.id())
+                .toList());
         if (different.isPresent()) {
-            return face(cage, Message.of("wall.different"), seen(different.get()), TileFace.State.DIFFERENT);
+            return different(cage, different.get());
         }
         if (cage.joinedTo().isPresent()) {
             return face(
@@ -74,7 +77,7 @@ final class Tiles {
             return face(
                     cage,
                     Message.of("wall.empty"),
-                    cage.cleaned().map(day -> Message.of("wall.clean-since", words.shortDay(day))),
+                    out(cage).or(() -> cage.cleaned().map(day -> Message.of("wall.clean-since", words.shortDay(day)))),
                     TileFace.State.EMPTY);
         }
         return occupied(cage);
@@ -132,7 +135,15 @@ final class Tiles {
         Optional<Message> date = awaited(nest);
         return date.isEmpty() && CardFaces.isOutOfDate(room, cage)
                 ? face(cage, big, List.of(NEW_CARD, Message.of("wall.card-changed-only")), TileFace.State.DUE)
-                : face(cage, big, date.or(() -> lastSeen(cage)), TileFace.State.CALM);
+                : face(cage, big, date.or(() -> out(cage)).or(() -> lastSeen(cage)), TileFace.State.CALM);
+    }
+
+    /** Where the birds of a cage are that are out of the birdroom; of several, the one that went last. */
+    private Optional<Message> out(Cage cage) {
+        return room.birdsOf(cage).stream()
+                .flatMap(bird -> bird.out().stream())
+                .max(Comparator.comparing(Outing::since))
+                .map(Outing::words);
     }
 
     /** Nobody has to look in there while the owner is away, so that nobody came is no news. */
@@ -313,17 +324,24 @@ final class Tiles {
                         : Message.of("wall.seen-yesterday"));
     }
 
-    private Optional<Message> seen(Visit visit) {
-        Message when = visit.day().equals(today)
-                ? visit.time().map(time -> Message.of("wall.at", time)).orElse(Message.of("wall.today"))
-                : Message.of("wall.on", words.shortDay(visit.day()));
-        return Optional.of(Sign.told(visit.signs()).stream()
-                .findFirst()
-                .map(words::say)
-                .map(sign -> sign.length() > SHORT_SIGN
-                        ? Message.of("wall.sign-alone", sign)
-                        : Message.of("wall.sign", sign, when))
-                .orElse(when));
+    /** What was reported today stands with its time; of any other day the day is said, however long the sign. */
+    private TileFace different(Cage cage, Gravest report) {
+        Visit visit = report.visit();
+        if (visit.day().equals(today)) {
+            Message when = visit.time().map(time -> Message.of("wall.at", time)).orElse(Message.of("wall.today"));
+            Message foot = report.sign()
+                    .map(words::say)
+                    .map(sign -> sign.length() > SHORT_SIGN
+                            ? Message.of("wall.sign-alone", sign)
+                            : Message.of("wall.sign", sign, when))
+                    .orElse(when);
+            return face(cage, Message.of("wall.different"), Optional.of(foot), TileFace.State.DIFFERENT);
+        }
+        return face(
+                cage,
+                Message.of("wall.different-on", words.shortDay(visit.day())),
+                report.sign().map(sign -> Message.of("wall.sign-alone", sign)),
+                TileFace.State.DIFFERENT);
     }
 
     private TileFace face(Cage cage, Message big, Optional<Message> foot, TileFace.State state) {

@@ -35,7 +35,7 @@ class AheadScreenTest extends WithDemo {
     private static final LocalDate TODAY = TestDesk.TODAY;
 
     /** A day on which some nests of the demo birdroom are done and others are not. */
-    private static final LocalDate SOON = TODAY.plusDays(50);
+    private static final LocalDate SOON = TODAY.plusDays(40);
 
     private Kiosk kiosk;
 
@@ -67,6 +67,15 @@ class AheadScreenTest extends WithDemo {
         LocalDate other = usualDay().plusDays(1);
         ahead.press("other-day").press("day." + other);
         assertThat(said(ahead)).contains(WORDS.date(other), WORDS.date(boxOn(other, Policy.APART, 2)));
+    }
+
+    @ParameterizedTest
+    @EnumSource(names = {"NORMAL", "LARGER"})
+    void bothOfTwoRoundsStandWholeInTheTable(TextSize size) {
+        Painted ahead =
+                ahead(size).press("rounds.more").png("ahead-two-rounds-" + size).assertFit();
+
+        assertThat(said(ahead)).contains("Round 1: first egg", "Round 2: first egg", "Round to the next");
     }
 
     @Test
@@ -136,9 +145,9 @@ class AheadScreenTest extends WithDemo {
         });
     }
 
-    /** No more days away are planned in the demo birdroom than those that run. */
+    /** The day on which the owner of the demo birdroom leaves next. */
     private static LocalDate usualDay() {
-        return TODAY.plusDays(60);
+        return TODAY.plusDays(42);
     }
 
     private String late() {

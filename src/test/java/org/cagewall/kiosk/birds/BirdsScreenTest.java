@@ -188,6 +188,22 @@ class BirdsScreenTest extends WithBirdroom {
     }
 
     @Test
+    void aBirdOutAtAShowCarriesTheShowsNameInTheListAndOnItsPage() {
+        Painted page = page("Ines").press("bird.HB 26-051").press("do.out").press("where.show");
+
+        write(page, "place", "Valley Show").png("birds-out").assertFit().press("record");
+
+        assertThat(newest()).contains("bird-out").contains("\"place\":\"Valley Show\"");
+        assertThat(bird("HB 26-051").out().orElseThrow().place()).contains("Valley Show");
+        assertThat(texts(page.png("birds-at-a-show").assertFit()))
+                .anyMatch(text -> text.startsWith("at a show: Valley Show since "));
+        assertThat(page("Ines").all())
+                .anyMatch(part -> part.getAccessibleContext() != null
+                        && String.valueOf(part.getAccessibleContext().getAccessibleName())
+                                .contains("at a show: Valley Show"));
+    }
+
+    @Test
     void aNewBirdIsAddedWithItsCage() {
         Painted page = page("Ines")
                 .press("new-bird")

@@ -30,6 +30,7 @@ import org.cagewall.room.Cage;
 import org.cagewall.room.EggFinding;
 import org.cagewall.room.PartedFor;
 import org.cagewall.room.WhyRemoved;
+import org.cagewall.tasks.Danger;
 import org.cagewall.text.Message;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -198,6 +199,24 @@ class CagePresenterTest {
         assertThat(last()).contains("\"check\"").doesNotContain("\"when\"");
     }
 
+    @Test
+    void strikingOutARowWalkSaysOfHowManyCagesItIsStruckAndCanBeUndone() {
+        room.tell("{\"deed\":\"row-checked\",\"wall\":\"North wall\",\"row\":1,\"by\":\"Ines\"}");
+        String walked = last();
+        at("A1");
+        CageState.PastFace walk = shown.entries().orElseThrow().get(0);
+        hand.answers("wrong-touch");
+
+        page.past(walk);
+
+        assertThat(hand.asked.get(hand.asked.size() - 1))
+                .matches("This speaks of [2-9] cages\\. Strike it out for all\\?");
+        assertThat(last()).contains("struck-out");
+        hand.undo.orElseThrow().run();
+        assertThat(last()).contains("row-checked").contains("\"row\":1");
+        assertThat(walked).contains("row-checked");
+    }
+
     /** The database is shut and taken away under the page, so that no reading of it succeeds. */
     @Test
     void aLogThatCannotBeReadIsSaidOnThePageInPlaceOfItsEntries() throws IOException {
@@ -211,6 +230,49 @@ class CagePresenterTest {
         assertThat(shown.known()).isTrue();
         assertThat(shown.entries()).isEmpty();
         assertThat(shown.unread().orElseThrow()).startsWith("What was recorded here could not be read");
+    }
+
+    @Test
+    void aSitterWhoCountsTooFewBirdsCountsOnceMoreAndIsLedToThePhonesIfOneIsMissing() {
+        open("Tomas", "Flight 1");
+        hand.touches(heads(-2)).answers("again").touches(heads(0));
+        page.act("count");
+        assertThat(last()).contains("\"counted\"").contains("\"birds\":" + heads(0));
+        assertThat(hand.went).isEmpty();
+
+        hand.touches(heads(-2)).answers("sure");
+        page.act("count");
+
+        assertThat(room.newest(2).get(0)).contains("\"check\"").contains("\"missing\"");
+        assertThat(room.newest(2).get(1)).contains("\"counted\"").contains("\"birds\":" + heads(-2));
+        assertThat(hand.went)
+                .containsExactly(new Destination.Phone(Optional.of(Danger.MISSING), Optional.of("Flight 1")));
+    }
+
+    @Test
+    void moreBirdsThanThereShouldBeAreReportedOnceTheyWereCountedTwice() {
+        open("Tomas", "Flight 1");
+        hand.touches(heads(1)).answers("sure");
+
+        page.act("count");
+
+        assertThat(room.newest(2).get(0)).contains("\"check\"").contains("\"more-birds\"");
+    }
+
+    /** As many as the flight holds, and so many more. */
+    private String heads(int more) {
+        return String.valueOf(room.room().headsIn(room.room().cage("Flight 1").orElseThrow()) + more);
+    }
+
+    @Test
+    void aHenInTheBoxIsNotMissingAtACount() {
+        Nests.sitting(room);
+        open("Tomas", "A1");
+        hand.touches("1");
+
+        page.act("count");
+
+        assertThat(last()).contains("\"counted\"").contains("\"birds\":1");
     }
 
     private void at(String cage) {
@@ -248,6 +310,9 @@ class CagePresenterTest {
 
         final List<String> said = new ArrayList<>();
         final List<String> due = new ArrayList<>();
+        final List<Destination> went = new ArrayList<>();
+        final List<String> asked = new ArrayList<>();
+        Optional<Runnable> undo = Optional.empty();
         private final Deque<String> touches = new ArrayDeque<>();
         private final Deque<String> answers = new ArrayDeque<>();
 
@@ -263,6 +328,7 @@ class CagePresenterTest {
 
         @Override
         public void ask(Question question) {
+            asked.add(Birdroom.WORDS.say(question.title()));
             String name = answers.isEmpty() ? "" : answers.remove();
             question.answers().stream()
                     .filter(answer -> answer.name().equals(name))
@@ -364,7 +430,8 @@ class CagePresenterTest {
         }
 
         @Override
-        public void done(Message what, Runnable undo) {
+        public void done(Message what, Runnable takesBack) {
+            undo = Optional.of(takesBack);
             done(what);
         }
 
@@ -375,7 +442,7 @@ class CagePresenterTest {
 
         @Override
         public void go(Destination to) {
-            said.add(to.toString());
+            went.add(to);
         }
     }
 }

@@ -280,6 +280,20 @@ class TodayScreenTest extends WithDaybook {
     }
 
     @Test
+    void somethingElseIsKeptOnlyWithWordsOrAnAnswer() {
+        Painted today = sitter(TextSize.NORMAL)
+                .press("act.different")
+                .press("signs.other")
+                .press("to-questions")
+                .press("record");
+
+        assertThat(book.lines("\"check\"")).isEmpty();
+        assertThat(text(today)).contains("Answer one question. Or go back, and write a few words.");
+        today.press("answer.ok").press("hurt.no").press("record");
+        assertThat(book.lines("\"check\"")).singleElement().asString().contains("other", "not-hurt");
+    }
+
+    @Test
     void aSmallThingIsKeptAndCanWait() {
         Painted today = sitter(TextSize.NORMAL)
                 .press("act.different")
@@ -402,6 +416,47 @@ class TodayScreenTest extends WithDaybook {
                 {"deed":"phoned","who":"Ines","about":"food","by":"Tomas"}
                 """);
         assertThat(text(sitter(TextSize.NORMAL))).contains("You have phoned about it. It is kept for Ines to read.");
+    }
+
+    @Test
+    void aLineOfACageThatWasReportedTodayShowsWhatWasSaid() {
+        book.tell("""
+                {"deed":"check","cage":"A2","answer":"different","how":"hand","signs":["bleeding"],"at":"07:20","by":"Tomas"}
+                {"deed":"check","cage":"A3","answer":"different","how":"hand","signs":["fighting"],"at":"07:21","by":"Tomas"}
+                {"deed":"task-done","task":"2026-04-14/A3/morning","at":"07:22","by":"Tomas"}
+                """);
+
+        Painted today = sitter(TextSize.NORMAL).png("today-reported").assertFit();
+
+        assertThat(row(today, "A2/morning")).contains("different: bleeding");
+        assertThat(row(today, "A3/morning")).contains("fighting", "Different").doesNotContain("all well");
+        assertThat(row(today.press("part.evening").png("today-reported-evening").assertFit(), "A1/evening-row"))
+                .contains("A2 different: bleeding, A3 different: fighting");
+    }
+
+    private static String row(Painted today, String task) {
+        return today.find("row.2026-04-14/" + task, AbstractButton.class)
+                .getAccessibleContext()
+                .getAccessibleName();
+    }
+
+    @Test
+    void theDegreesThatWereReadStandInPlaceOfTheQuestion() {
+        book.tell("""
+                {"deed":"room-read","high":31,"low":31,"at":"07:40","by":"Tomas"}
+                """);
+
+        Painted today = sitter(TextSize.NORMAL).png("today-degrees-read").assertFit();
+
+        assertThat(degrees(today)).contains("31 \u00b0C at 7:40").doesNotContain("How warm");
+        book = book.inTheEvening();
+        assertThat(degrees(sitter(TextSize.NORMAL))).contains("31 \u00b0C at 7:40", "Read it once more tonight.");
+    }
+
+    private static String degrees(Painted today) {
+        return today.find("degrees", AbstractButton.class)
+                .getAccessibleContext()
+                .getAccessibleName();
     }
 
     @Test

@@ -26,6 +26,29 @@ class WallPresenterTest extends WithDaybook {
     }
 
     @Test
+    void aSmallThingReportedLaterHidesNoGraveOne() {
+        book.tell("""
+                {"deed":"check","cage":"A2","answer":"different","how":"hand","signs":["bleeding"],"by":"Tomas"}
+                {"deed":"check","cage":"A2","answer":"different","how":"hand","signs":["other"],"note":"sings","by":"Tomas"}
+                {"deed":"check","cage":"B1","answer":"different","how":"hand","signs":["egg-on-floor"],"by":"Tomas"}
+                {"deed":"check","cage":"B1","answer":"different","how":"hand","signs":["other"],"note":"sings","by":"Tomas"}
+                """);
+
+        assertThat(tile("A2").foot()).startsWith("bleeding");
+        assertThat(tile("B1").foot()).startsWith("egg on the floor");
+    }
+
+    @Test
+    void whatWasReportedOnAnEarlierDayShowsItsDayHoweverLongTheSign() {
+        book.tell("""
+                {"deed":"check","cage":"A2","answer":"different","how":"hand","signs":["dish-empty"],"on":"2026-04-13","by":"Tomas"}
+                """);
+
+        assertThat(tile("A2").big()).isEqualTo("Different 13 Apr");
+        assertThat(tile("A2").foot()).isEqualTo("dish was empty");
+    }
+
+    @Test
     void aRowThatNobodyWalkedShowsAtEachOfItsCages() {
         inesIsAway();
         book.tell("""
@@ -81,6 +104,15 @@ class WallPresenterTest extends WithDaybook {
 
         assertThat(tile("A2").foot()).isEqualTo("next 16 Apr");
         assertThat(tile("A2").small()).contains("new card");
+    }
+
+    @Test
+    void aCageWhoseBirdIsAtAShowSaysAtWhichShow() {
+        book.tell("""
+                {"deed":"bird-out","bird":"HB 24-006","where":"show","place":"Valley Show","on":"2026-04-13","by":"Ines"}
+                """);
+
+        assertThat(tile("B1").foot()).isEqualTo("at a show: Valley Show");
     }
 
     private void pairInA2() {
