@@ -77,7 +77,7 @@ final class SittersList {
         Closed.Verdict verdict =
                 isFed(cage) ? closed.ofFeeding(id, cage, DayPart.MORNING) : closed.byOutcomeOr(id, visit);
         boolean reported = isFed(cage) && verdict.state() == Task.State.OPEN && isReported(cage);
-        Errand errand = reported && isHurt(cage) ? inPeace() : errand(cage);
+        Errand errand = reported && isHurt(cage) ? atTheHurt() : errand(cage);
         List<Message> how = new ArrayList<>(errand.how());
         if (reported) {
             how.add(0, say("how-reported"));
@@ -117,7 +117,7 @@ final class SittersList {
                 .anyMatch(Danger::isLeftInPeace);
     }
 
-    private static Errand inPeace() {
+    private static Errand atTheHurt() {
         return new Errand(
                 say("do-morning"),
                 say("why-morning"),
