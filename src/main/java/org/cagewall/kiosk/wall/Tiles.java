@@ -102,6 +102,7 @@ final class Tiles {
         }
         return overdue(cage, big, nest, Overdue.What.HATCH)
                 .or(() -> toDo(nest).filter(this::isLate).map(coming -> toDo(cage, big, coming)))
+                .or(() -> weaning(nest).map(coming -> toDo(cage, big, coming)))
                 .or(() -> overdue(cage, big, nest, Overdue.What.EGG))
                 .or(() -> toDo(nest).map(coming -> toDo(cage, big, coming)))
                 .or(() -> overdue(cage, big, nest, Overdue.What.RING))
@@ -171,6 +172,13 @@ final class Tiles {
                         .thenComparing(coming -> coming.window().latest()));
     }
 
+    /** Chicks that can go are in the way of the hen, so they are said before an egg that she has not laid. */
+    private Optional<Coming> weaning(Outlook nest) {
+        return Coming.at(nest, today).stream()
+                .filter(coming -> coming.what() == Coming.What.WEAN && coming.isDue(today))
+                .findFirst();
+    }
+
     private static boolean isLook(Coming coming) {
         return coming.what() == Coming.What.NEST_LOOK;
     }
@@ -189,6 +197,9 @@ final class Tiles {
                     Message.of("wall.late", what, ChronoUnit.DAYS.between(last, today)),
                     Message.of("wall.late-alone", what),
                     Message.of("wall.late-only"));
+        }
+        if (coming.what() == Coming.What.WEAN && last.isAfter(today)) {
+            return List.of(Message.of("wall.by", Message.of("wall.next.wean-alone"), words.shortDay(last)), what);
         }
         return isLook(coming) || !last.isAfter(today)
                 ? List.of(Message.of("wall.now", what), what)
@@ -220,6 +231,10 @@ final class Tiles {
                     words.shortDay(coming.window().latest()));
         }
         boolean begins = coming.what() == Coming.What.HATCH || coming.what().isKeepers();
+        if (coming.what() == Coming.What.HEN_OUT) {
+            return Message.of(
+                    "wall.await.hen-out", words.shortDay(coming.window().expected()));
+        }
         LocalDate day = coming.what() == Coming.What.FIRST_EGG
                 ? coming.window().latest()
                 : begins ? coming.window().earliest() : coming.window().expected();
