@@ -11,6 +11,8 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.cagewall.room.Absence;
+import org.cagewall.room.Box;
+import org.cagewall.room.Cage;
 import org.cagewall.room.Chick;
 import org.cagewall.room.Egg;
 import org.cagewall.room.EggFinding;
@@ -110,9 +112,23 @@ record Evidences(Room room, Function<Pair, Timetable> timetables) {
     }
 
     private List<Message> speaking(Pair pair, LocalDate today) {
-        return Stream.of(rounds(pair), clearRounds(pair), rest(pair), season(pair, today))
+        return Stream.of(noEggs(pair, today), rounds(pair), clearRounds(pair), rest(pair), season(pair, today))
                 .flatMap(Optional::stream)
                 .toList();
+    }
+
+    /** A box that hangs for longer than the species' first egg usually takes. */
+    private Optional<Message> noEggs(Pair pair, LocalDate today) {
+        return room.cage(pair.cage())
+                .map(Cage::box)
+                .filter(box -> box.isOn() && pair.allEggs().findAny().isEmpty())
+                .flatMap(Box::on)
+                .map(on -> ChronoUnit.DAYS.between(Window.later(on, pair.since()), today))
+                .flatMap(days -> timetables
+                        .apply(pair)
+                        .span(Timing.FIRST_EGG)
+                        .filter(usual -> days > usual.latest())
+                        .map(usual -> Message.of("almanac.rule-no-eggs", days, usual.latest())));
     }
 
     private Optional<Message> rounds(Pair pair) {

@@ -253,9 +253,16 @@ final class OneNest {
         int tooLong = gap.get().latest() + 1;
         return Optional.of(new NextEgg(
                 Window.after(day, gap.get()).guessed(last.get().about()),
-                Optional.of(day.plusDays(tooLong)).filter(from -> clutch.filter(eggs -> laid >= eggs.expected())
-                        .isEmpty()),
+                Optional.of(day.plusDays(tooLong))
+                        .filter(from ->
+                                clutch.filter(eggs -> laid >= eggs.expected()).isEmpty())
+                        .filter(from -> !isSatFull(round)),
                 day.plusDays(2L * tooLong)));
+    }
+
+    /** She has done laying and sits: an egg that is full was kept warm. */
+    private static boolean isSatFull(Round round) {
+        return round.eggs().stream().anyMatch(egg -> egg.mayHatch() && egg.wasFull());
     }
 
     private static boolean isFollowed(Pair pair, Round round) {

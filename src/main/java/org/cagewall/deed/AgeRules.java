@@ -9,6 +9,7 @@ import org.cagewall.room.Bird;
 import org.cagewall.room.BreedingAge;
 import org.cagewall.room.Cage;
 import org.cagewall.room.Chick;
+import org.cagewall.room.EggFinding;
 import org.cagewall.room.Keeps;
 import org.cagewall.room.Lying;
 import org.cagewall.room.Pair;
@@ -17,6 +18,7 @@ import org.cagewall.room.Sex;
 import org.cagewall.room.Sittings;
 import org.cagewall.room.Span;
 import org.cagewall.room.Species;
+import org.cagewall.room.Stage;
 import org.cagewall.room.Timing;
 import org.cagewall.text.Message;
 
@@ -114,19 +116,106 @@ final class AgeRules {
     }
 
     private static Ruling notTooSoon(Scene scene, EggDeed.AboutEgg which, Lying lying) {
-        LocalDate sat = Sittings.of(scene.room())
-                .satFrom(lying)
-                .map(SatFrom::day)
-                .filter(day -> !day.isBefore(lying.egg().laid()))
-                .orElse(lying.egg().laid());
-        LocalDate earliest =
-                sat.plusDays(usual(scene, lying.pair(), Timing.INCUBATION).earliest());
+        LocalDate earliest = sat(scene, lying)
+                .plusDays(usual(scene, lying.pair(), Timing.INCUBATION).earliest());
         return Ruling.asksIf(
                 scene.on().isBefore(earliest),
                 "nest.hatched-soon",
                 which.mark(),
                 ChronoUnit.DAYS.between(lying.egg().laid(), scene.on()),
                 earliest);
+    }
+
+    private static LocalDate sat(Scene scene, Lying lying) {
+        return Sittings.of(scene.room())
+                .satFrom(lying)
+                .map(SatFrom::day)
+                .filter(day -> !day.isBefore(lying.egg().laid()))
+                .orElse(lying.egg().laid());
+    }
+
+    /** A good egg shows nothing in its first days either: until they are over it looks clear. */
+    static Rule notTooEarlyToTell(EggDeed.AboutEgg which, EggFinding finding) {
+        return scene -> which.egg(scene)
+                .filter(lying -> finding == EggFinding.CLEAR || finding == EggFinding.ADDLED)
+                .map(lying -> notTooEarlyToTell(scene, which, lying, finding))
+                .orElse(Ruling.ALLOWED);
+    }
+
+    private static Ruling notTooEarlyToTell(Scene scene, EggDeed.AboutEgg which, Lying lying, EggFinding finding) {
+        LocalDate from = sat(scene, lying)
+                .plusDays(usual(scene, lying.pair(), Timing.FIRST_LOOK).earliest());
+        return Ruling.asksIf(scene.on().isBefore(from), "nest.candled-early", which.mark(), finding, from);
+    }
+
+    /** A hen of the species lays no egg of a cock so soon after the two were put together. */
+    static Rule notTooSoonForThatCock(String cage) {
+        return scene -> PairRules.pair(scene, cage)
+                .filter(pair -> !pair.about())
+                .map(pair -> Ruling.asksIf(
+                        scene.on()
+                                .isBefore(pair.since()
+                                        .plusDays(usual(scene, pair, Timing.FIRST_EGG)
+                                                .earliest())),
+                        "nest.egg-soon",
+                        cage,
+                        ChronoUnit.DAYS.between(pair.since(), scene.on())))
+                .orElse(Ruling.ALLOWED);
+    }
+
+    /** Once the cock is out the hen rests in the breeding cage, unless she has to go where the ill are. */
+    static Rule henHasRested(String name, String to) {
+        return scene -> scene.bird(name)
+                .filter(hen -> scene.room()
+                        .cage(to)
+                        .filter(cage -> cage.use().isSickroom())
+                        .isEmpty())
+                .flatMap(hen -> pairOf(scene, hen).filter(pair -> pair.hen() == hen.id()))
+                .filter(pair -> !pair.isSkipped(Stage.HEN_OUT))
+                .flatMap(pair -> scene.register()
+                        .bird(pair.cock())
+                        .flatMap(cock -> cock.outOf(pair))
+                        .filter(out -> !out.isAfter(scene.on()))
+                        .map(out -> henHasRested(scene, pair, name, out)))
+                .orElse(Ruling.ALLOWED);
+    }
+
+    private static Ruling henHasRested(Scene scene, Pair pair, String hen, LocalDate cockOut) {
+        Span rest = usual(scene, pair, Timing.HENS_REST);
+        return Ruling.asksIf(
+                scene.on().isBefore(cockOut.plusDays(rest.earliest())),
+                "nest.hen-rests",
+                hen,
+                cockOut,
+                cockOut.plusDays(rest.earliest()));
+    }
+
+    /** A cock feeds the chicks until they feed themselves. */
+    static Rule cockLeavesNoChicksToFeed(String name) {
+        return scene -> scene.bird(name)
+                .flatMap(cock -> pairOf(scene, cock).filter(pair -> pair.cock() == cock.id()))
+                .map(pair -> cockLeavesNoChicksToFeed(scene, pair, name))
+                .orElse(Ruling.ALLOWED);
+    }
+
+    private static Ruling cockLeavesNoChicksToFeed(Scene scene, Pair pair, String cock) {
+        int fed = usual(scene, pair, Timing.INDEPENDENT).earliest();
+        long chicks = scene.nest(pair.cage()).chicks().stream()
+                .flatMap(lying -> lying.chick().stream())
+                .map(chick -> ChronoUnit.DAYS.between(chick.hatched(), scene.on()))
+                .filter(age -> age >= 0 && age < fed)
+                .count();
+        return Ruling.asksIf(
+                chicks > 0,
+                "nest.cock-leaves-chicks",
+                cock,
+                chicks,
+                scene.room().cageName(pair.cage()));
+    }
+
+    /** The pair in whose cage a bird of it still stands that day. */
+    private static Optional<Pair> pairOf(Scene scene, Bird bird) {
+        return bird.cageOn(scene.on()).flatMap(scene.room()::cage).flatMap(scene::pairAt);
     }
 
     static Rule ringedAtAGoodAge(EggDeed.AboutEgg which) {

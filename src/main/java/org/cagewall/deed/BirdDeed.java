@@ -122,7 +122,10 @@ public sealed interface BirdDeed extends Deed {
             from.ifPresent(it -> rules.add(BirdRules.standsIn(bird, it)));
             rules.add(BirdRules.notThereYet(bird, to));
             rules.add(BirdRules.disturbsNoPair(bird, to));
-            rules.add(BirdRules.leavesNoYoungToTheCold(bird));
+            rules.add(Rule.together(
+                    BirdRules.leavesNoYoungToTheCold(bird),
+                    AgeRules.henHasRested(bird, to),
+                    AgeRules.cockLeavesNoChicksToFeed(bird)));
             rules.add(AgeRules.noGrownBirdsWithAYoungBird(bird, to));
             return rules;
         }

@@ -17,7 +17,7 @@ public sealed interface EggDeed extends Deed {
 
         @Override
         public List<Rule> judgedBy() {
-            return EggRules.ofAnEgg(this);
+            return EggRules.ofAnEgg(this, AgeRules.notTooEarlyToTell(this, finding));
         }
 
         @Override

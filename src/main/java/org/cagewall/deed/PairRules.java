@@ -13,6 +13,7 @@ import org.cagewall.room.Round;
 import org.cagewall.room.Species;
 import org.cagewall.room.Stage;
 import org.cagewall.room.Timing;
+import org.cagewall.room.Unfit;
 import org.cagewall.text.Message;
 
 /** Rules about pairs, rounds and eggs. Pure; any thread. */
@@ -38,13 +39,19 @@ final class PairRules {
                 .orElse(Ruling.ALLOWED);
     }
 
-    /** A bird still together with another mate is taken from it only on purpose. */
+    /** A bird that is to be watched or ill, or stands among those that may be, is paired up only on purpose. */
+    static Rule isFit(String name) {
+        return scene -> scene.bird(name)
+                .map(bird -> Unfit.remarks(scene.room(), bird, scene.on()))
+                .filter(remarks -> !remarks.isEmpty())
+                .map(remarks -> (Ruling) new Ruling.Asks(Message.of("deed.unfit", name, remarks)))
+                .orElse(Ruling.ALLOWED);
+    }
+
+    /** A bird that has not left its last pair is taken from it only on purpose. */
     static Rule isUnpaired(String name) {
         return scene -> scene.bird(name)
-                .flatMap(bird -> scene.room().pairs().stream()
-                        .filter(pair -> pair.cock() == bird.id() || pair.hen() == bird.id())
-                        .filter(scene.room()::together)
-                        .findFirst())
+                .flatMap(bird -> Unfit.notParted(scene.room(), bird))
                 .map(pair -> (Ruling) new Ruling.Asks(
                         Message.of("deed.paired-elsewhere", name, scene.room().cageName(pair.cage()), pair.label())))
                 .orElse(Ruling.ALLOWED);

@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.cagewall.room.Cage;
+import org.cagewall.room.DayPart;
+import org.cagewall.room.Dishes;
 import org.cagewall.room.LogEntry;
 import org.cagewall.room.Reason;
 import org.cagewall.room.Room;
@@ -50,9 +52,9 @@ public record DayNote(LocalDate day, List<Message> sentences) {
                         different(room, day),
                         told(ofTheRoom(review.different())),
                         told(review.deaths()),
-                        told(review.births()),
+                        notDone(room, entries, day),
                         told(review.phoned()),
-                        notDone(room, day),
+                        told(review.births()),
                         words(review))
                 .flatMap(List::stream)
                 .toList();
@@ -97,26 +99,60 @@ public record DayNote(LocalDate day, List<Message> sentences) {
                 .toList();
     }
 
-    /** What was not done, by the reason that was given, then what nobody has answered yet. */
-    private static List<Message> notDone(Room room, LocalDate day) {
-        Map<Optional<Message>, List<Task>> byReason = new LinkedHashMap<>();
+    /** What was not done, all cages of one kind and one reason together, then what nobody has answered yet. */
+    private static List<Message> notDone(Room room, List<LogEntry> entries, LocalDate day) {
+        Map<Message, List<String>> undone = new LinkedHashMap<>();
         List<Task> open = new ArrayList<>();
         for (Task task : DailyList.of(room, day, Audience.SITTER)) {
             if (task.state() == Task.State.NOT_DONE) {
-                Optional<Message> why = task.closing().flatMap(DayNote::why);
-                byReason.computeIfAbsent(why, any -> new ArrayList<>()).add(task);
+                undone.computeIfAbsent(undone(task, entries), any -> new ArrayList<>())
+                        .addAll(cages(task));
             } else if (task.isOpen()) {
                 open.add(task);
             }
         }
         List<Message> notDone = new ArrayList<>();
-        byReason.forEach((why, tasks) ->
-                notDone.add(why.map(reason -> Message.of("daynote.not-done-why", together(room, tasks), reason))
-                        .orElseGet(() -> Message.of("daynote.not-done", together(room, tasks)))));
+        undone.forEach((what, cages) -> notDone.add(Message.of("daynote.undone", Spans.of(room, cages), what)));
         if (!open.isEmpty()) {
             notDone.add(Message.of("daynote.open", together(room, open)));
         }
         return notDone;
+    }
+
+    private static List<String> cages(Task task) {
+        return task.row().map(Task.WallRow::cages).orElse(task.cage().stream().toList());
+    }
+
+    /** What became of it, and why: the same for all that can be told in one sentence. */
+    private static Message undone(Task task, List<LogEntry> entries) {
+        Message what = what(task);
+        return task.closing()
+                .flatMap(DayNote::why)
+                .map(reason -> dishes(task, entries)
+                        .map(seen -> Message.of("daynote.undone-dishes", what, reason, seen))
+                        .orElseGet(() -> Message.of("daynote.undone-why", what, reason)))
+                .orElse(what);
+    }
+
+    private static Message what(Task task) {
+        if (task.isFeeding()) {
+            return Message.of("daynote.not-fed");
+        }
+        return switch (task.kind()) {
+            case MORNING, EVENING, EVENING_ROW ->
+                Message.of("daynote.not-seen", task.part().orElse(DayPart.MORNING));
+            default -> Message.of("daynote.not-done", task.words());
+        };
+    }
+
+    /** What was said of food and water where a feeding was not done. */
+    private static Optional<Dishes> dishes(Task task, List<LogEntry> entries) {
+        return task.closing().stream()
+                .flatMap(closing -> entries.stream().filter(entry -> entry.number() == closing.entry()))
+                .flatMap(entry -> entry.what().args().stream())
+                .filter(Dishes.class::isInstance)
+                .map(Dishes.class::cast)
+                .findFirst();
     }
 
     private static Optional<Message> why(Task.Closing closing) {

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 
-/** Cuts a text into as many messages as it needs, between words, each with its number in front. Pure; any thread. */
+/** Puts items of text into as many messages as they need, each with its number in front. Pure; any thread. */
 public final class InParts {
 
     /** The most messages that are made of one text. */
@@ -16,16 +16,18 @@ public final class InParts {
     private InParts() {}
 
     /**
-     * The text whole where it fits, else in parts that begin with 1/2, 2/2 and so on. What does not go into four parts
-     * is left out, and three dots say so.
+     * The items in one text where that fits, else in parts that begin with 1/2, 2/2 and so on. What does not go into four
+     * parts is left out, and three dots say so.
      *
+     * @param items the most urgent first; only one that is too long for a part is cut itself
      * @param fits whether a message of this text fits; must hold for every text of up to 16 characters
      */
-    public static List<String> of(String text, Predicate<String> fits) {
+    public static List<String> of(List<String> items, Predicate<String> fits) {
+        String text = String.join(" ", items);
         if (fits.test(text)) {
             return List.of(text);
         }
-        List<String> parts = cut(text, part -> fits.test(numbered(1, MOST, part) + LEFT_OUT));
+        List<String> parts = cut(items, part -> fits.test(numbered(1, MOST, part) + LEFT_OUT));
         int count = Math.min(MOST, parts.size());
         return IntStream.rangeClosed(1, count)
                 .mapToObj(
@@ -37,13 +39,27 @@ public final class InParts {
         return number + "/" + count + " " + part;
     }
 
-    private static List<String> cut(String text, Predicate<String> fits) {
+    private static List<String> cut(List<String> items, Predicate<String> fits) {
         List<String> parts = new ArrayList<>();
-        String rest = text.strip();
-        while (!rest.isEmpty() && parts.size() <= MOST) {
-            int end = longest(rest, fits);
-            parts.add(rest.substring(0, end).strip());
-            rest = rest.substring(end).strip();
+        String part = "";
+        for (String item : items) {
+            String more = (part + " " + item).strip();
+            if (fits.test(more)) {
+                part = more;
+                continue;
+            }
+            if (!part.isEmpty()) {
+                parts.add(part);
+            }
+            part = item.strip();
+            while (!fits.test(part) && parts.size() <= MOST) {
+                int end = longest(part, fits);
+                parts.add(part.substring(0, end).strip());
+                part = part.substring(end).strip();
+            }
+        }
+        if (!part.isEmpty()) {
+            parts.add(part);
         }
         return parts;
     }

@@ -8,6 +8,7 @@ public enum PartedFor {
     HEN_WORN,
     @Formerly("disaster")
     BROOD_LOST,
+    NO_EGGS,
     @Formerly("quality")
     CHICKS_POOR,
     FIGHTING,

@@ -48,6 +48,30 @@ public final class Sight {
         return new Sight(room, cage, date).words();
     }
 
+    /**
+     * How many birds a count finds.
+     *
+     * @param least where all that may be in the nest box are in it
+     * @param most where all are outside
+     */
+    public record Heads(int least, int most) {
+
+        public boolean fits(int counted) {
+            return counted >= least && counted <= most;
+        }
+    }
+
+    /** The count of what is in the cage and can be seen without opening the nest box. */
+    public static Heads heads(Room room, Cage cage, LocalDate date) {
+        Sight sight = new Sight(room, cage, date);
+        if (cage.box().isOn()) {
+            int all = sight.beside();
+            return new Heads(all - sight.maybeInside(), all);
+        }
+        int all = sight.headsOutside();
+        return new Heads(all, all);
+    }
+
     private Message words() {
         if (cage.box().isOn()) {
             return NestName.at(room, cage).say("tasks.see-box-shut", besideTheBox());
@@ -60,14 +84,8 @@ public final class Sight {
 
     /** Hens, cocks of a species that sleep in the nest, birds of unknown sex, and chicks that are old enough to leave it, unless they left it a week ago, may be in the box. */
     private Message besideTheBox() {
-        int chicks = nest.chicks().size() - chicksTooYoungToLeave();
-        int all = room.headsIn(cage) + chicks;
-        int maybeInside = (int) room.birdsIn(cage).stream()
-                        .filter(bird -> bird.sex() != Sex.COCK || mayBeInside(bird))
-                        .count()
-                + cage.flock()
-                + chicks
-                - chicksOutForGood();
+        int all = beside();
+        int maybeInside = maybeInside();
         int outside = all - maybeInside;
         if (maybeInside == 0) {
             return counted();
@@ -76,6 +94,32 @@ public final class Sight {
             return Message.of("tasks.see-one-or-none", all);
         }
         return Message.of(maybeInside == 1 ? "tasks.see-or" : "tasks.see-to", outside, all);
+    }
+
+    /** All birds, and the chicks that are old enough to be out. */
+    private int beside() {
+        return room.headsIn(cage) + chicksOldEnough();
+    }
+
+    private int maybeInside() {
+        return (int) room.birdsIn(cage).stream()
+                        .filter(bird -> bird.sex() != Sex.COCK || mayBeInside(bird))
+                        .count()
+                + cage.flock()
+                + chicksOldEnough()
+                - chicksOutForGood();
+    }
+
+    private int chicksOldEnough() {
+        return nest.chicks().size() - chicksTooYoungToLeave();
+    }
+
+    private int chicksOut() {
+        return nest.chicks().size() - nest.chicksInBox().size();
+    }
+
+    private int headsOutside() {
+        return room.headsIn(cage) + chicksOut();
     }
 
     private boolean mayBeInside(Bird cock) {
@@ -100,10 +144,10 @@ public final class Sight {
     }
 
     private Message counted() {
-        int chicksOut = nest.chicks().size() - nest.chicksInBox().size();
-        int heads = room.headsIn(cage) + chicksOut;
+        int heads = headsOutside();
         List<Bird> birds = room.birdsIn(cage);
-        int young = (int) birds.stream().filter(this::isYoung).count() + (holdsYoung() ? cage.flock() : 0) + chicksOut;
+        int young =
+                (int) birds.stream().filter(this::isYoung).count() + (holdsYoung() ? cage.flock() : 0) + chicksOut();
         if (young > 0) {
             return Message.of(young == heads ? "tasks.see-young" : "tasks.see-some-young", heads);
         }

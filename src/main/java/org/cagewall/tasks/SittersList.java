@@ -13,6 +13,7 @@ import org.cagewall.room.DayPart;
 import org.cagewall.room.Permission;
 import org.cagewall.room.Place;
 import org.cagewall.room.Room;
+import org.cagewall.room.Sign;
 import org.cagewall.room.Use;
 import org.cagewall.room.Visit;
 import org.cagewall.tasks.Task.WallRow;
@@ -75,9 +76,10 @@ final class SittersList {
         Optional<Visit> visit = closed.visit(cage, DayPart.MORNING);
         Closed.Verdict verdict =
                 isFed(cage) ? closed.ofFeeding(id, cage, DayPart.MORNING) : closed.byOutcomeOr(id, visit);
-        Errand errand = errand(cage);
+        boolean reported = isFed(cage) && verdict.state() == Task.State.OPEN && isReported(cage);
+        Errand errand = reported && isHurt(cage) ? atTheHurt() : errand(cage);
         List<Message> how = new ArrayList<>(errand.how());
-        if (isFed(cage) && verdict.state() == Task.State.OPEN && isReported(cage)) {
+        if (reported) {
             how.add(0, say("how-reported"));
         }
         return new Task(
@@ -103,6 +105,24 @@ final class SittersList {
 
     private boolean isReported(Cage cage) {
         return room.visitsOf(cage, date).stream().anyMatch(Visit::isDifferent);
+    }
+
+    /** Whether a bird there was said to be ill or hurt that day: it is not to be frightened by a hand. */
+    private boolean isHurt(Cage cage) {
+        return room.visitsOf(cage, date).stream()
+                .filter(Visit::isDifferent)
+                .flatMap(visit -> visit.signs().stream())
+                .flatMap(id -> Sign.of(id).stream())
+                .flatMap(sign -> Danger.of(sign).stream())
+                .anyMatch(Danger::isLeftInPeace);
+    }
+
+    private static Errand atTheHurt() {
+        return new Errand(
+                say("do-morning"),
+                say("why-morning"),
+                List.of(say("how-hurt"), say("how-hurt-else"), say("how-hurt-no-husks"), say("how-look")),
+                List.of(say("brief-hurt")));
     }
 
     /**
@@ -166,15 +186,11 @@ final class SittersList {
 
     private Errand errand(Cage cage) {
         if (isAlone(cage)) {
-            Optional<String> feeder = room.absenceOn(date).flatMap(absence -> absence.feeder());
             return new Errand(
                     Message.of(Task.IN_PEACE),
-                    feeder.map(name -> Message.of("tasks.why-alone-fed", name)).orElse(say("why-alone")),
-                    List.of(
-                            say("how-alone-look"),
-                            say("how-alone-touch"),
-                            feeder.map(name -> Message.of("tasks.how-alone-dish-fed", name))
-                                    .orElse(say("how-alone-dish"))),
+                    feeder().map(name -> Message.of("tasks.why-alone-fed", name))
+                            .orElse(say("why-alone")),
+                    inPeace(),
                     List.of(say("brief-alone"), say("brief-alone-touch")));
         }
         return new Errand(say("do-morning"), say("why-morning"), how(cage), brief(cage));
@@ -190,6 +206,9 @@ final class SittersList {
         how.addAll(food.given(DayPart.MORNING, Food.Form.WHOLE));
         if (food.mayBeSoft()) {
             how.add(say("how-soft-food-allowed"));
+        }
+        if (!food.takenOut(DayPart.EVENING, Food.Form.WHOLE).isEmpty()) {
+            how.add(Message.of("tasks.how-soft-out", room.settings().heatAct()));
         }
         if (cage.use() == Use.FLIGHT) {
             how.add(say("how-flight"));
@@ -256,7 +275,7 @@ final class SittersList {
                         () -> inNoRow.add(cage)));
         rows.forEach((row, cages) -> {
             cages.forEach(cage -> eveningFood(cage).ifPresent(tasks::add));
-            if (cages.stream().anyMatch(cage -> room.isLivedIn(cage) && !isAlone(cage))) {
+            if (cages.stream().anyMatch(room::isLivedIn)) {
                 tasks.add(eveningRow(row, cages));
             }
         });
@@ -317,8 +336,9 @@ final class SittersList {
                 new WallRow(room.wall(place.wall()).map(wall -> wall.name()).orElse("-"), place.row(), names);
         Message span = names.size() == 1 ? Message.of("tasks.one-cage", first) : Message.of("tasks.span", first, last);
         long empty = cages.stream().filter(cage -> !room.isLivedIn(cage)).count();
-        List<Message> how =
-                new ArrayList<>(List.of(say("how-evening-row"), say("how-evening-look"), say("how-evening-touch")));
+        List<Cage> livedIn = cages.stream().filter(room::isLivedIn).toList();
+        List<Message> how = new ArrayList<>(List.of(say("how-evening-row")));
+        how.addAll(eveningHow(livedIn));
         if (empty > 0) {
             how.add(say("how-empty-phone"));
         }
@@ -330,7 +350,40 @@ final class SittersList {
                         : Message.of("tasks.do-evening-row-empty", span, empty),
                 Optional.of(row),
                 how,
+                eveningBrief(livedIn),
                 closed.everyVisit(cages, DayPart.EVENING));
+    }
+
+    /** Birds that somebody else feeds are looked at from a step away, as in the morning. */
+    private List<Message> eveningHow(List<Cage> cages) {
+        if (cages.stream().allMatch(this::isAlone)) {
+            return inPeace();
+        }
+        List<Message> how = new ArrayList<>(List.of(say("how-evening-look"), say("how-evening-touch")));
+        List<String> inPeace =
+                cages.stream().filter(this::isAlone).map(Cage::name).toList();
+        if (!inPeace.isEmpty()) {
+            how.add(Message.of("tasks.how-evening-alone", inPeace));
+        }
+        return how;
+    }
+
+    private List<Message> eveningBrief(List<Cage> cages) {
+        return cages.stream().allMatch(this::isAlone)
+                ? List.of(say("brief-alone"), say("brief-alone-touch"))
+                : List.of(say("brief-evening"), say("brief-evening-touch"));
+    }
+
+    private List<Message> inPeace() {
+        return List.of(
+                say("how-alone-look"),
+                say("how-alone-touch"),
+                feeder().map(name -> Message.of("tasks.how-alone-dish-fed", name))
+                        .orElse(say("how-alone-dish")));
+    }
+
+    private Optional<String> feeder() {
+        return room.absenceOn(date).flatMap(absence -> absence.feeder());
     }
 
     private Task eveningLook(Cage cage) {
@@ -339,12 +392,19 @@ final class SittersList {
                 cage.name(),
                 say("do-evening"),
                 Optional.empty(),
-                List.of(say("how-evening-look"), say("how-evening-touch")),
+                eveningHow(List.of(cage)),
+                eveningBrief(List.of(cage)),
                 closed.visit(cage, DayPart.EVENING));
     }
 
     private Task evening(
-            Kind kind, String cage, Message words, Optional<WallRow> row, List<Message> how, Optional<Visit> visit) {
+            Kind kind,
+            String cage,
+            Message words,
+            Optional<WallRow> row,
+            List<Message> how,
+            List<Message> brief,
+            Optional<Visit> visit) {
         String id = Task.id(date, cage, kind);
         Closed.Verdict verdict = closed.byOutcomeOr(id, visit);
         return new Task(
@@ -357,7 +417,7 @@ final class SittersList {
                 Optional.empty(),
                 say("why-evening"),
                 how,
-                List.of(say("brief-evening"), say("brief-evening-touch")),
+                brief,
                 Optional.of(DayPart.EVENING),
                 row,
                 verdict.state(),

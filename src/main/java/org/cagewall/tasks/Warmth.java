@@ -33,6 +33,11 @@ public record Warmth(Optional<BigDecimal> warmest, Optional<BigDecimal> coldest)
         };
     }
 
+    /** The one number that was read, or else the highest. */
+    public Optional<BigDecimal> latest() {
+        return warmest.or(() -> coldest);
+    }
+
     private static BigDecimal degrees(Message what, int at) {
         return new BigDecimal(String.valueOf(what.args().get(at)));
     }

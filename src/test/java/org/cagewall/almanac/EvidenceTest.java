@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import org.cagewall.almanac.NestSketch.Clutch;
 import org.cagewall.almanac.NestSketch.Home;
+import org.cagewall.room.BoxStep;
 import org.cagewall.room.EggFinding;
 import org.cagewall.room.Room;
 import org.cagewall.room.WhyRemoved;
@@ -93,6 +94,15 @@ class EvidenceTest {
     }
 
     @Test
+    void aBoxThatHangsForAMonthWithNoEggSpeaksForParting() {
+        sketch.home("B9", day(-40)).box(BoxStep.ON, day(-30));
+
+        assertThat(evidence("B9").speaksForParting().stream().map(Words.english()::say))
+                .containsExactly(
+                        "No egg 31 days after box and pair were put together; 21 days are the most that is usual.");
+    }
+
+    @Test
     void youngOfAnotherRoundThatWouldNotBeWeanedBeforeTheHolidaySpeakForParting() {
         home.round().egg(day(1));
         sketch.away(day(110), day(120));
@@ -112,12 +122,16 @@ class EvidenceTest {
     }
 
     private Evidence evidence() {
+        return evidence("B3");
+    }
+
+    private Evidence evidence(String cage) {
         Room room = sketch.room();
         return Almanac.of(room)
                 .evidence(
                         room.pairs().stream()
                                 .filter(pair -> pair.cage()
-                                        == room.cage("B3").orElseThrow().id())
+                                        == room.cage(cage).orElseThrow().id())
                                 .findFirst()
                                 .orElseThrow(),
                         LocalDate.of(2026, 3, 1));

@@ -57,6 +57,28 @@ class NestWindowsTest {
     }
 
     @Test
+    void aHenThatSitsOnFullEggsIsNotAskedForAnother() {
+        Clutch round = home.round().eggs(3, day(1), 2).sitting(day(3));
+        assertThat(outlook().nextEgg().orElseThrow().tooLongFrom()).contains(day(10));
+
+        round.egg(1).candled(EggFinding.FULL, day(9));
+
+        assertThat(outlook().nextEgg().orElseThrow().tooLongFrom()).isEmpty();
+        assertThat(Overdue.at(outlook(), day(12))).isEmpty();
+    }
+
+    @Test
+    void fullEggsAreNotCandledAgainAsLate() {
+        Clutch round = home.round().eggs(3, day(1), 2).sitting(day(3));
+        for (int mark = 1; mark <= 3; mark++) {
+            round.egg(mark).candled(EggFinding.FULL, day(9));
+        }
+
+        assertThat(Coming.at(outlook(), day(16)))
+                .noneMatch(coming -> coming.what() == Coming.What.CANDLE && coming.isLate(day(16)));
+    }
+
+    @Test
     void sheIsLookedForOnTheEggsFromTheFirstToTheThird() {
         Clutch round = home.round().eggs(2, day(1), 2);
         assertThat(days(outlook().rounds().get(0).sitting())).isEqualTo("1 3 5");

@@ -53,6 +53,9 @@ class OutsideReadersTest {
     private static final int DPI = 300;
     private static final Pattern HATCHES = Pattern.compile("(.+): egg (\\w+) hatches");
 
+    /** Three letters at least, and the mark of what was left out. */
+    private static final Pattern CUT = Pattern.compile("(?m)(?:^|\\s)(\\S{3,})\u2026");
+
     /** Made once: nothing here records anything in it. */
     @TempDir
     static Path once;
@@ -116,9 +119,9 @@ class OutsideReadersTest {
         List<Path> pictures = new ArrayList<>();
         for (int place = 0; place < cages.size(); place++) {
             pictures.add(read.card(place));
-            assertThat(read.words(place))
-                    .as("the words on the card of %s", cages.get(place))
-                    .containsPattern("(?m)(^|\\s)" + Pattern.quote(cages.get(place)) + "(\\s|$)");
+            assertThat(namesOn(read.words(place), cages))
+                    .as("the name on the card of %s", cages.get(place))
+                    .contains(cages.get(place));
         }
 
         assertThat(read.texts(cages.size())).isEqualTo(codes);
@@ -135,6 +138,19 @@ class OutsideReadersTest {
         List<String> scan = new ArrayList<>(List.of("scan"));
         pictures.forEach(picture -> scan.add(picture.toString()));
         assertThat(demo.run(scan.toArray(String[]::new)).lines()).isEqualTo(cages);
+    }
+
+    /** Which cages a card names: by the whole name or, where the smallest cards cut it, by a beginning of that name alone. */
+    private static List<String> namesOn(String words, List<String> cages) {
+        return cages.stream()
+                .filter(cage -> Pattern.compile("(?m)(^|\\s)" + Pattern.quote(cage) + "(\\s|$)")
+                                .matcher(words)
+                                .find()
+                        || CUT.matcher(words).results().map(cut -> cut.group(1)).anyMatch(start -> cages.stream()
+                                .filter(other -> other.startsWith(start))
+                                .toList()
+                                .equals(List.of(cage))))
+                .toList();
     }
 
     /** The command line draws the sheets of the data folder beside the program's own; the demo has none. */

@@ -70,7 +70,7 @@ class ShowCommandTest {
                         "Round 1, sat on from 4 April 2026",
                         "Egg 1, laid 2 April 2026: not candled, to hatch between 21 and 25 April 2026",
                         "Egg 2, laid 4 April 2026: not candled, to hatch between 21 and 25 April 2026",
-                        "Not looked at against the light: egg 1, 2; that was due between 8 and 11 April 2026",
+                        "Not candled: egg 1, 2; that was due between 8 and 11 April 2026",
                         "Next round expected between 17 May 2026 and 1 June 2026",
                         "No card printed yet",
                         "Last check 14 April 2026 by Tom, by hand: something different. Note: hen quiet")

@@ -116,8 +116,8 @@ class DayNoteTest {
         assertThat(note())
                 .startsWith("14 April 2026: 1 of 6 cages with birds seen.")
                 .contains(
-                        "Not done: Feed them and look (A2, B1). Why: I had no time.",
-                        "(A2). Why: No food was left.",
+                        "A2, B1: not fed, I had no time.",
+                        "A2: not done: Old food out, No food was left.",
                         "Still open: Feed them and look (A3, B2, B3), Walk past A1 to A3, Walk past B1 to B3.")
                 .doesNotContain("All well");
     }
@@ -129,8 +129,7 @@ class DayNoteTest {
                 {"deed":"task-not-done","task":"2026-04-14/B1/morning","why":"no-time","by":"Tomas"}
                 """);
 
-        assertThat(note())
-                .contains("(A2). Why: no food was left: only millet.", "Feed them and look (B1). Why: no time.");
+        assertThat(note()).contains("A2: not fed, no food was left: only millet.", "B1: not fed, no time.");
     }
 
     @Test
@@ -149,7 +148,25 @@ class DayNoteTest {
                     + "/morning\",\"why\":\"I had no time\",\"by\":\"Tomas\"}");
         }
 
-        assertThat(note()).contains("Not done: Feed them and look (A1 to B1, B3). Why: I had no time.");
+        assertThat(note()).contains("A1 to B1, B3: not fed, I had no time.");
+    }
+
+    @Test
+    void aWholeDayThatWasNotDoneIsOneTextMessageWithItsReasonAndWhatWasSaidOfFood() {
+        for (String cage : List.of("A1", "A2", "A3", "B1", "B2", "B3")) {
+            book.tell("{\"deed\":\"task-not-done\",\"task\":\"2026-04-14/" + cage
+                    + "/morning\",\"why\":\"no-time\",\"dishes\":\"unseen\",\"by\":\"Tomas\"}");
+        }
+        book.tell("""
+                {"deed":"task-not-done","task":"2026-04-14/A2/evening-food","why":"no-time","by":"Tomas"}
+                {"deed":"task-not-done","task":"2026-04-14/A1/evening-row","why":"no-time","by":"Tomas"}
+                {"deed":"task-not-done","task":"2026-04-14/B1/evening-row","why":"no-time","by":"Tomas"}
+                """);
+
+        assertThat(note())
+                .contains(
+                        "A1 to B3: not fed, no time, food and water: nobody could see.",
+                        "A1 to B3: not seen in the evening, no time.");
     }
 
     @Test

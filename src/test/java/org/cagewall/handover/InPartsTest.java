@@ -13,20 +13,28 @@ class InPartsTest {
 
     @Test
     void whatFitsStaysWhole() {
-        assertThat(InParts.of("All well.", part -> part.length() <= 16)).containsExactly("All well.");
+        assertThat(InParts.of(List.of("All well."), part -> part.length() <= 16))
+                .containsExactly("All well.");
     }
 
     @Test
     void aLongTextIsCutBetweenWordsAndNumbered() {
-        assertThat(InParts.of("one two three four five six seven", part -> part.length() <= 28))
+        assertThat(InParts.of(List.of("one two three four five six seven"), part -> part.length() <= 28))
                 .containsExactly("1/2 one two three four", "2/2 five six seven");
+    }
+
+    @Test
+    void aMessageEndsBetweenTwoItemsWhereItCan() {
+        assertThat(InParts.of(
+                        List.of("A1: puffed up.", "B6: on the floor.", "All else well."), part -> part.length() <= 32))
+                .containsExactly("1/3 A1: puffed up.", "2/3 B6: on the floor.", "3/3 All else well.");
     }
 
     @Test
     void whatDoesNotGoIntoFourPartsIsLeftOutAndSaidSo() {
         String text = "word ".repeat(100).strip();
 
-        List<String> parts = InParts.of(text, part -> part.length() <= 30);
+        List<String> parts = InParts.of(List.of(text), part -> part.length() <= 30);
 
         assertThat(parts).hasSize(4).allMatch(part -> part.length() <= 30);
         assertThat(parts.get(3)).startsWith("4/4 word").endsWith(" ...");
@@ -39,7 +47,7 @@ class InPartsTest {
             String text = words(random);
             int most = 24 + random.nextInt(60);
 
-            List<String> parts = InParts.of(text, part -> bytes(part) <= most);
+            List<String> parts = InParts.of(List.of(text), part -> bytes(part) <= most);
 
             assertThat(parts).allMatch(part -> bytes(part) <= most);
             String together = parts.stream()

@@ -93,7 +93,7 @@ class WaitingTest {
                 .allMatch(each -> each.lateBy() > 0)
                 .anySatisfy(each -> {
                     assertThat(each.cages()).containsExactly("A2");
-                    assertThat(WORDS.say(each.words())).startsWith("Hold against the light");
+                    assertThat(WORDS.say(each.words())).startsWith("Candle egg");
                 });
     }
 

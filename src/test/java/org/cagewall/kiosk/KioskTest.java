@@ -137,7 +137,11 @@ class KioskTest {
     void aFlightShowsItsBirdsAndIsCounted() {
         go(Destination.Cage.byHand("F1"));
         painted.png("cage-flight").assertFit().press("do.count").png("count").assertFit();
-        painted.press("count.9").press("answer.keep");
+        painted.press("count.9")
+                .press("answer.keep")
+                .png("count-other")
+                .assertFit()
+                .press("answer.sure");
 
         assertThat(desk.room().cage("F1").orElseThrow().counted())
                 .hasValueSatisfying(count -> assertThat(count.birds()).isEqualTo(9));

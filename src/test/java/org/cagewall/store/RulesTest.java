@@ -322,6 +322,43 @@ class RulesTest extends InMemory {
                     .given("bird-added", "'bird':'Y','sex':'hen','hatched':'2025-02-01','species':'cockatiel'")
                     .refuses("paired-up", "'cage':'A2','cock':'HB 24-013','hen':'Y'", "Y is 14 months old")
                     .takes("paired-up", "'cage':'A2','cock':'HB 24-013','hen':'HB 24-014'"),
+            rule("a bird that is to be watched is paired up only on purpose")
+                    .given("bird-looked-over", "'bird':'HB 24-014','condition':'watch'")
+                    .refuses("paired-up", "'cage':'A2','cock':'HB 24-013','hen':'HB 24-014'", "to be watched since")
+                    .takes("paired-up", "'cage':'A2','cock':'HB 24-013','hen':'HB 24-014','sure':true"),
+            rule("a bird from the hospital cage is paired up only on purpose")
+                    .given("cage-use-changed", "'cage':'B1','use':'hospital'")
+                    .refuses("paired-up", "'cage':'A2','cock':'HB 24-013','hen':'HB 24-014'", "in B1, a hospital cage")
+                    .takes("paired-up", "'cage':'A2','cock':'HB 24-013','hen':'HB 24-014','sure':true"),
+            rule("a bird from a cage in which one was reported puffed up is paired up only on purpose")
+                    .given("check", "'cage':'B1','answer':'different','how':'hand','signs':['puffed-up'],'by':'Tomas'")
+                    .refuses("paired-up", "'cage':'A2','cock':'HB 24-013','hen':'HB 24-014'", "uffed up")
+                    .takes("paired-up", "'cage':'A2','cock':'HB 24-013','hen':'HB 24-014','sure':true"),
+            rule("a hen that has not left her last pair is paired up again only on purpose")
+                    .given("bird-moved", "'bird':'HB 24-011','to':'B1'")
+                    .refuses("paired-up", "'cage':'A2','cock':'HB 24-013','hen':'HB 24-012'", "is paired in A1")
+                    .takes("paired-up", "'cage':'A2','cock':'HB 24-013','hen':'HB 24-014'"),
+            rule("an egg laid within a week of pairing may be of another cock (7 to 10 days: a breeder's pages in Canada)")
+                    .given("paired-up", "'cage':'A2','cock':'HB 24-013','hen':'HB 24-014','on':'2026-04-07'")
+                    .refuses("egg-laid", "'cage':'A2','on':'2026-04-13'", "of another cock")
+                    .takes("egg-laid", "'cage':'A2','on':'2026-04-14'"),
+            rule("an egg shows nothing before its fourth day of sitting (veins after 3 to 4 days: a breeder's pages)")
+                    .given("egg-laid", "'cage':'A1','on':'2026-04-08'")
+                    .given("egg-laid", "'cage':'A1','on':'2026-04-10'")
+                    .refuses(
+                            "egg-candled",
+                            "'cage':'A1','mark':'2','finding':'clear','on':'2026-04-13'",
+                            "too early to tell: a good egg looks so too in its first days. Look again from 14 April")
+                    .takes("egg-candled", "'cage':'A1','mark':'2','finding':'clear','on':'2026-04-14'"),
+            rule("a hen whose cock went the day before has not rested")
+                    .given("bird-moved", "'bird':'HB 24-011','to':'B1','on':'2026-04-07'")
+                    .refuses("bird-moved", "'bird':'HB 24-012','to':'B1','on':'2026-04-08'", "has not rested yet")
+                    .takes("bird-moved", "'bird':'HB 24-012','to':'B1','on':'2026-04-14'"),
+            rule("a cock stays while chicks do not feed themselves (6 to 7 weeks: Clinical Avian Medicine)")
+                    .given("egg-laid", "'cage':'A1','on':'2026-03-14'")
+                    .given("chick-hatched", "'cage':'A1','mark':'1','on':'2026-04-02'")
+                    .refuses("bird-moved", "'bird':'HB 24-011','to':'B1'", "still feeds 1 chick in A1")
+                    .takes("bird-moved", "'bird':'HB 24-011','to':'B1','sure':true"),
             rule("parent and young are a pair only on purpose")
                     .given("bird-added", "'bird':'Y','sex':'hen','father':'HB 24-013'")
                     .refuses("paired-up", "'cage':'A2','cock':'HB 24-013','hen':'Y'", "parent and young")

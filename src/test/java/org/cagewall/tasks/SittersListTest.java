@@ -163,7 +163,7 @@ class SittersListTest {
 
         List<Task> tasks = morning(sketch.room());
 
-        assertThat(said(tasks.get(0).how())).contains("A bright chick on the floor is fine here.");
+        assertThat(said(tasks.get(0).how())).contains("A lively chick on the floor is fine here.");
         assertThat(said(tasks.get(1).how())).noneMatch(sentence -> sentence.contains("chick"));
     }
 
@@ -197,19 +197,6 @@ class SittersListTest {
                         .map(task -> task.cage().orElseThrow()))
                 .as("morning and evening")
                 .containsExactly("A2", "B1", "A1", "A2", "B1", "A1");
-    }
-
-    @Test
-    void aRowLeftInPeaceAltogetherIsNotWalkedInTheEvening() {
-        RoomSketch sketch = new RoomSketch().wall("North", 2, 1);
-        CageSketch alone = sketch.cage("A1", 1, 1, Use.QUARANTINE).bird(Sex.HEN);
-        sketch.cage("B1", 2, 1, Use.BREEDING).bird(Sex.HEN);
-        sketch.away(DAY.minusDays(2), DAY.plusDays(3), alone);
-
-        assertThat(DailyList.of(sketch.room(), DAY, Audience.SITTER).stream()
-                        .filter(task -> task.kind() == Kind.EVENING_ROW)
-                        .flatMap(task -> task.cage().stream()))
-                .containsExactly("B1");
     }
 
     @Test
@@ -430,6 +417,27 @@ class SittersListTest {
         return messages(task)
                 .flatMap(message -> ReadingGrade.sentences(WORDS.say(message)).stream())
                 .toList();
+    }
+
+    @Test
+    void inTheEveningTheBirdsThatSomebodyElseFeedsAreLookedAtFromAStepAwayToo() {
+        RoomSketch sketch = new RoomSketch();
+        sketch.wall("North", 2, 2);
+        CageSketch alone = sketch.cage("A1", 1, 1, Use.QUARANTINE).bird(Sex.HEN, "2024");
+        CageSketch mixed = sketch.cage("B1", 2, 1, Use.STOCK).bird(Sex.HEN, "2024");
+        sketch.cage("B2", 2, 2, Use.STOCK).bird(Sex.HEN, "2024");
+        sketch.away(DAY.minusDays(1), DAY.plusDays(1), alone, mixed);
+
+        List<Task> rows = DailyList.of(sketch.room(), DAY, Audience.SITTER).stream()
+                .filter(task -> task.kind() == Kind.EVENING_ROW)
+                .toList();
+
+        assertThat(rows.stream().map(Task::id))
+                .containsExactly("2026-04-14/A1/evening-row", "2026-04-14/B1/evening-row");
+        assertThat(said(rows.get(0).how()))
+                .contains("Look from a step away.", "Do not put a hand in.")
+                .doesNotContain("Is a dish empty? Fill it. Else do not touch the cages.");
+        assertThat(said(rows.get(1).how())).contains("Put no hand into B1.");
     }
 
     /** A room drawn by chance, the same for the same seed. */

@@ -1,13 +1,13 @@
 package org.cagewall.kiosk.birds;
 
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.cagewall.almanac.RingLedger;
+import org.cagewall.kiosk.kit.AgeWords;
 import org.cagewall.kiosk.kit.LogFace;
 import org.cagewall.kiosk.kit.RowFace;
 import org.cagewall.kiosk.kit.TagKind;
@@ -27,9 +27,6 @@ final class BirdWords {
 
     private static final String DOT = " \u00b7 ";
     private static final int YEAR = 4;
-    private static final int DAYS_TOLD = 14;
-    private static final int WEEKS_TOLD = 16;
-    private static final int MONTHS_TOLD = 24;
     private static final int STAYS_TOLD = 5;
 
     private final Room room;
@@ -79,21 +76,7 @@ final class BirdWords {
 
     /** How old a bird is, as exactly as its hatching was told. */
     String age(String hatched) {
-        if (hatched.length() == YEAR) {
-            return words.say("birds.age.about", today.getYear() - Integer.parseInt(hatched));
-        }
-        LocalDate day = LocalDate.parse(hatched);
-        long days = ChronoUnit.DAYS.between(day, today);
-        long months = ChronoUnit.MONTHS.between(day, today);
-        if (days < DAYS_TOLD) {
-            return words.say("birds.age.days", days);
-        }
-        if (days / 7 < WEEKS_TOLD) {
-            return words.say("birds.age.weeks", days / 7);
-        }
-        return months < MONTHS_TOLD
-                ? words.say("birds.age.months", months)
-                : words.say("birds.age.years", ChronoUnit.YEARS.between(day, today));
+        return AgeWords.of(hatched, today, words);
     }
 
     List<BirdsState.Known> known(Bird bird) {

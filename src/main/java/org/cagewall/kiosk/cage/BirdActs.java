@@ -6,11 +6,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.cagewall.deed.BirdDeed;
 import org.cagewall.deed.Deed;
 import org.cagewall.deed.Lines;
 import org.cagewall.deed.NestDeed;
+import org.cagewall.kiosk.kit.AgeWords;
 import org.cagewall.kiosk.kit.RowFace;
 import org.cagewall.kiosk.shell.Answer;
 import org.cagewall.kiosk.shell.Option;
@@ -24,6 +26,7 @@ import org.cagewall.room.LogEntry;
 import org.cagewall.room.LogQuery;
 import org.cagewall.room.Room;
 import org.cagewall.room.Sex;
+import org.cagewall.room.Unfit;
 import org.cagewall.room.Use;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
@@ -223,28 +226,53 @@ final class BirdActs {
         picking.pick(Message.of(title, scribe.name()), options(birds.stream()), then);
     }
 
+    /** Birds to pair up: those that are fit to be paired first; of each its age, and what speaks against it. */
     private List<Option<Bird>> birds(Sex sex) {
         Room room = scribe.room();
-        return options(room.birds().stream()
+        return room.birds().stream()
                 .filter(bird -> bird.isPresent() && bird.out().isEmpty())
                 .filter(bird -> bird.sex() == sex || bird.sex() == Sex.UNKNOWN)
                 .filter(bird -> room.pairs().stream()
                         .filter(room::together)
-                        .noneMatch(pair -> pair.cock() == bird.id() || pair.hen() == bird.id())));
+                        .noneMatch(pair -> pair.cock() == bird.id() || pair.hen() == bird.id()))
+                .sorted(Comparator.comparing((Bird bird) -> !doubts(bird).isEmpty())
+                        .thenComparing(Bird::ring))
+                .map(bird -> option(
+                        bird,
+                        Stream.concat(
+                                        Stream.of(bird.colour(), age(bird)).flatMap(Optional::stream),
+                                        doubts(bird).stream().map(words::say))
+                                .collect(Collectors.joining(", "))))
+                .toList();
+    }
+
+    private List<Message> doubts(Bird bird) {
+        Room room = scribe.room();
+        return Stream.concat(
+                        Unfit.remarks(room, bird, scribe.day()).stream(),
+                        Unfit.notParted(room, bird)
+                                .map(pair -> Message.of("cage.still-paired", room.cageName(pair.cage()), pair.label()))
+                                .stream())
+                .toList();
+    }
+
+    private Optional<String> age(Bird bird) {
+        return bird.hatched().map(hatched -> AgeWords.of(hatched, scribe.day(), words));
     }
 
     private List<Option<Bird>> options(Stream<Bird> birds) {
         return birds.sorted(Comparator.comparing(Bird::ring))
-                .map(bird -> new Option<>(
-                        bird.ring(),
-                        RowFace.of(
-                                bird.cage().map(scribe.room()::cageName).orElse(""),
-                                bird.ring(),
-                                bird.colour()
-                                        .map(colour -> words.say("cage.bird-line", bird.sex(), colour))
-                                        .orElse(words.say("cage.bird-line-plain", bird.sex()))),
-                        bird))
+                .map(bird -> option(
+                        bird,
+                        bird.colour()
+                                .map(colour -> words.say("cage.bird-line", bird.sex(), colour))
+                                .orElse(words.say("cage.bird-line-plain", bird.sex()))))
                 .toList();
+    }
+
+    private Option<Bird> option(Bird bird, String line) {
+        return new Option<>(
+                bird.ring(), RowFace.of(bird.cage().map(scribe.room()::cageName).orElse(""), bird.ring(), line), bird);
     }
 
     /** Where a bird may go. */

@@ -38,10 +38,13 @@ import org.cagewall.room.Person;
 import org.cagewall.room.Reason;
 import org.cagewall.room.Role;
 import org.cagewall.room.Room;
+import org.cagewall.room.Sign;
 import org.cagewall.room.Use;
 import org.cagewall.tasks.Audience;
 import org.cagewall.tasks.DailyList;
+import org.cagewall.tasks.Danger;
 import org.cagewall.tasks.Lapsed;
+import org.cagewall.tasks.Sight;
 import org.cagewall.tasks.Task;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
@@ -266,11 +269,7 @@ final class CagePresenter {
         String cage = here.name();
         switch (action) {
             case "cleaned" -> scribe.record(new RoomDeed.CageCleaned(cage), scribe.did("cleaned"));
-            case "count" ->
-                picking.count(
-                        Message.of("cage.count", cage),
-                        MOST_BIRDS,
-                        birds -> scribe.record(new RoomDeed.Counted(cage, Optional.of(birds)), scribe.did("count")));
+            case "count" -> picking.count(Message.of("cage.count", cage), MOST_BIRDS, this::counted);
             case "note" ->
                 picking.note(
                         Message.of("cage.note", cage),
@@ -280,6 +279,40 @@ final class CagePresenter {
             case "more" -> more();
             default -> throw new IllegalArgumentException("nothing is recorded by " + action);
         }
+    }
+
+    /** A count that is not what it should be is made twice; if it stays so, somebody has to know of it. */
+    private void counted(int birds) {
+        RoomDeed.Counted counted = new RoomDeed.Counted(here.name(), Optional.of(birds));
+        Optional<Sight.Heads> other =
+                cage().map(cage -> Sight.heads(desk.room(), cage, day())).filter(heads -> !heads.fits(birds));
+        if (other.isEmpty()) {
+            scribe.record(counted, scribe.did("count"));
+            return;
+        }
+        Sight.Heads heads = other.get();
+        boolean fewer = birds < heads.least();
+        picking.ask(Question.of(
+                Message.of("cage.count-other", here.name(), birds),
+                Message.of(fewer ? "cage.count-fewer" : "cage.count-more", heads.least(), heads.most()),
+                Answer.main("again", Message.of("cage.count-again"), () -> act("count")),
+                Answer.plain(
+                        "sure",
+                        Message.of(fewer ? "cage.count-missing" : "cage.count-too-many"),
+                        () -> isOff(counted, fewer ? Sign.MISSING : Sign.MORE_BIRDS)),
+                Answer.leave("leave", Message.of("cage.count-leave"))));
+    }
+
+    /** A sitter reports it, and is led to the phones; a keeper knows. */
+    private void isOff(RoomDeed.Counted counted, Sign sign) {
+        if (!followsTheSittersList()) {
+            scribe.record(counted, scribe.did("count"));
+            return;
+        }
+        scribe.record(
+                List.of(counted, VisitDeed.Check.different(here.name(), how(), round(), List.of(sign))),
+                scribe.did("count-other"),
+                room -> navigator.go(new Destination.Phone(Danger.of(sign), Optional.of(here.name()))));
     }
 
     private void more() {

@@ -238,27 +238,40 @@ final class NestSheets implements NestForms {
 
     @Override
     public void treat(Message title, Optional<String> lastProduct, BirdDeed.TreatedFor reason, Consumer<Treated> then) {
-        Field product = Field.line("product", words.say("cage.product"), lastProduct.orElse(""));
-        Chips<BirdDeed.TreatedFor> why = Chips.oneOf("reason", choices(BirdDeed.TreatedFor.values()), chosen -> {});
+        Field product = Field.line("product", words.say("birds.product"), lastProduct.orElse(""));
+        Chips<BirdDeed.TreatedFor> why =
+                Chips.oneOf("reason", Choice.of(BirdDeed.TreatedFor.values(), words, "birds.reason."), chosen -> {});
         why.choose(List.of(reason));
         Stack all = new Stack(12);
         all.add(product);
-        labelled(all, "cage.treat-why", why);
+        labelled(all, "birds.reason", why);
         all.add(sentence("cage.treat-caution"));
+        askForProduct(
+                title,
+                all,
+                product,
+                given -> then.accept(new Treated(given, why.one().orElse(reason))));
+        if (lastProduct.isEmpty()) {
+            product.focus();
+        }
+    }
+
+    /** Comes back with what is missing until it is written, or the sheet is left. */
+    private void askForProduct(Message title, JComponent all, Field product, Consumer<String> then) {
         overlays.sheet(
                 title,
                 all,
                 List.of(
                         keep(() -> {
-                            if (!product.value().isBlank()) {
-                                then.accept(new Treated(
-                                        product.value().strip(), why.one().orElse(reason)));
+                            if (product.value().isBlank()) {
+                                product.wrong(words.say("birds.write-product"));
+                                askForProduct(title, all, product, then);
+                                product.focus();
+                            } else {
+                                then.accept(product.value().strip());
                             }
                         }),
                         leave()));
-        if (lastProduct.isEmpty()) {
-            product.focus();
-        }
     }
 
     @Override

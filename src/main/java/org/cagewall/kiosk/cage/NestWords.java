@@ -34,6 +34,7 @@ import org.cagewall.room.Role;
 import org.cagewall.room.Room;
 import org.cagewall.room.Round;
 import org.cagewall.room.Stage;
+import org.cagewall.room.Timing;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 
@@ -65,19 +66,30 @@ final class NestWords {
         }
         boolean fed = role != Role.SITTER && !outlook.chicksHere().isEmpty();
         return Optional.of(new CageState.Nest(
-                words.say(isOnlyYoungOut() ? "cage.young-out" : "cage.in-the-box"),
+                words.say(heading(lots)),
                 line(),
                 lots,
                 role == Role.SITTER ? List.of(words.say("cage.look-and-shut")) : sentences(),
                 fed ? Optional.of(words.say("cage.do.all-fed")) : Optional.empty()));
     }
 
-    private boolean isOnlyYoungOut() {
-        return outlook.eggsHere().isEmpty()
+    private String heading(List<CageState.Lot> lots) {
+        boolean noneOut = outlook.chicksHere().stream().noneMatch(NestWords::isOut);
+        if (noneOut) {
+            return lots.isEmpty() && hasNoBox() ? "cage.nest-box" : "cage.in-the-box";
+        }
+        boolean onlyOut = outlook.eggsHere().isEmpty()
                 && cage.dummies() == 0
-                && !outlook.chicksHere().isEmpty()
-                && outlook.chicksHere().stream()
-                        .allMatch(chick -> chick.chick().outOfBox().isPresent());
+                && outlook.chicksHere().stream().allMatch(NestWords::isOut);
+        return onlyOut ? "cage.young-out" : "cage.in-and-out";
+    }
+
+    private static boolean isOut(ChickOutlook chick) {
+        return chick.chick().outOfBox().isPresent();
+    }
+
+    private boolean hasNoBox() {
+        return cage.box().hanging().isEmpty();
     }
 
     // ------------------------------------------------------------------ what lies there
@@ -190,8 +202,11 @@ final class NestWords {
                         by("cage.out-by", due), day(due.window(), due.window().latest())));
         Optional<String> wean = chick.independent()
                 .filter(Due::isOpen)
-                .map(due -> words.say(
-                        "cage.wean-from", day(due.window(), due.window().expected())));
+                .map(due -> due.window().earliest().isAfter(today)
+                        ? words.say(
+                                "cage.wean-from", day(due.window(), due.window().earliest()))
+                        : words.say(
+                                "cage.wean-by", day(due.window(), due.window().latest())));
         return ring.or(() -> check).or(() -> leave).or(() -> wean);
     }
 
@@ -252,20 +267,38 @@ final class NestWords {
         return Coming.at(outlook, today).stream()
                 .filter(coming -> coming.what() == Coming.What.HATCH
                         || coming.what() == Coming.What.FIRST_EGG
-                        || coming.what() == Coming.What.NEXT_EGG
-                        || coming.what() == Coming.What.NEXT_ROUND)
+                        || !coming.window().isPast(today)
+                                && (coming.what() == Coming.What.NEXT_EGG || coming.what() == Coming.What.NEXT_ROUND))
                 .min(Comparator.comparing(coming -> coming.what() != Coming.What.HATCH))
-                .map(coming -> words.say("cage.line." + Message.word(coming.what()), expected(coming.window())))
+                .map(this::line)
                 .or(() -> outlook.underWay()
                         .map(each -> words.say(
                                 "cage.round",
                                 each.round().number(),
                                 each.round().eggs().size())))
-                .orElse(outlook.pair().isPresent() ? words.say("cage.no-round") : "");
+                .orElse(outlook.pair().isEmpty() ? "" : words.say(hasNoBox() ? "cage.no-box-on" : "cage.no-round"));
+    }
+
+    private String line(Coming coming) {
+        String what = Message.word(coming.what());
+        if (coming.window().isPast(today)) {
+            return words.say(
+                    "cage.line-past." + what,
+                    day(coming.window(), coming.window().latest()));
+        }
+        boolean again = coming.what() == Coming.What.HATCH && hasHatched(coming.whom());
+        return words.say("cage.line." + what + (again ? "-again" : ""), expected(coming.window()));
+    }
+
+    /** Whether a chick came of the same round before. */
+    private boolean hasHatched(List<Lying> eggs) {
+        return eggs.stream().flatMap(egg -> egg.round().eggs().stream()).anyMatch(egg -> egg.chick()
+                .isPresent());
     }
 
     private List<String> sentences() {
         List<String> all = new ArrayList<>();
+        trampled().ifPresent(all::add);
         List<Coming> coming = Coming.at(outlook, today);
         boolean backs = coming.stream().anyMatch(each -> each.what() == Coming.What.BACKS && each.isDue(today));
         List<Coming> toDo = coming.stream()
@@ -284,6 +317,17 @@ final class NestWords {
             box().ifPresent(all::add);
         }
         return all.subList(0, Math.min(MOST_SENTENCES, all.size()));
+    }
+
+    /** Young that can leave the box tread on the eggs of the next round. */
+    private Optional<String> trampled() {
+        boolean eggs =
+                outlook.eggsHere().stream().anyMatch(egg -> egg.lying().egg().mayHatch());
+        boolean big = outlook.timetable()
+                .span(Timing.OUT_OF_BOX)
+                .filter(days -> outlook.chicksHere().stream().anyMatch(chick -> chick.age(today) >= days.earliest()))
+                .isPresent();
+        return eggs && big ? Optional.of(words.say("cage.trampled")) : Optional.empty();
     }
 
     private String toDo(Coming coming) {

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
-import java.util.stream.Collectors;
 import org.cagewall.cards.Symbols;
 import org.cagewall.handover.DayNote;
 import org.cagewall.handover.InParts;
@@ -28,8 +27,8 @@ final class SendingWords {
 
     /** As a text message where the owner's number is known, and as an e-mail whose address the phone asks for. */
     List<ClosingState.Way> ways(DayNote note) {
-        String text =
-                note.sentences().stream().map(words::say).map(this::capital).collect(Collectors.joining(" "));
+        List<String> text =
+                note.sentences().stream().map(words::say).map(this::capital).toList();
         List<ClosingState.Way> ways = new ArrayList<>();
         Optional<String> written = room.owner().flatMap(Person::phone);
         Optional<String> number = written.flatMap(SmsLink::number);
@@ -47,7 +46,7 @@ final class SendingWords {
         return ways;
     }
 
-    private ClosingState.Way way(String name, String to, String text, UnaryOperator<String> link) {
+    private ClosingState.Way way(String name, String to, List<String> text, UnaryOperator<String> link) {
         List<ClosingState.Part> parts = InParts.of(text, part -> Symbols.holds(link.apply(part))).stream()
                 .map(part -> new ClosingState.Part(part, link.apply(part)))
                 .toList();

@@ -71,6 +71,7 @@ public final class TodayPresenter {
     private final Watch watch;
     private final Halfway<TodayDraft> halfway;
     private Optional<String> touched;
+    private Optional<LogEntry> reading = Optional.empty();
 
     /**
      * Begins with the list, or with what is different somewhere.
@@ -157,8 +158,24 @@ public final class TodayPresenter {
         return different.map(at -> list.showing(different(at))).orElse(list);
     }
 
-    /** The same page with what the room says now; a new day begins with its own list. */
     private void refresh() {
+        showAnew();
+        desk.log(LogQuery.between(desk.today(), desk.today()), pen.reading(this::keepReading));
+    }
+
+    /** The thermometer's last reading of the day, which the room as it stands does not hold. */
+    private void keepReading(List<LogEntry> log) {
+        Optional<LogEntry> last = log.stream()
+                .filter(entry -> entry.deed().equals("room-read") && !entry.isStruck())
+                .max(Comparator.comparing(LogEntry::number));
+        if (!last.equals(reading)) {
+            reading = last;
+            showAnew();
+        }
+    }
+
+    /** The same page with what the room says now; a new day begins with its own list. */
+    private void showAnew() {
         if (!desk.today().equals(listed)) {
             listed = desk.today();
             shown.change(state -> home(ownAudience(), partNow()));
@@ -205,7 +222,7 @@ public final class TodayPresenter {
                 tasks.stream().map(say::next).toList(),
                 lines,
                 next.isPresent() ? Optional.empty() : Optional.of(say.allDone(audience, part, person())),
-                audience == Audience.SITTER ? Optional.of(say.degrees()) : Optional.empty(),
+                audience == Audience.SITTER ? Optional.of(say.degrees(reading, partNow())) : Optional.empty(),
                 audience == Audience.SITTER ? say.foot(tasks) : "");
         return new TodayState(
                 words.say(part == DayPart.MORNING ? "today.good-morning" : "today.good-evening", person()),
@@ -488,18 +505,38 @@ public final class TodayPresenter {
         }
         List<Sign> seen = signs.stream().sorted().toList();
         List<Vital> questions = Report.questions(seen);
-        if (page.thenAsked() && !questions.isEmpty()) {
-            shown.change(state -> state.showing(new TodayState.Asked(
-                    page.at(), words.say("today.how-is-it", page.at().cage()), seen, note, questions)));
+        if (!page.thenAsked() && saysNothing(new Report(seen, Map.of()), note)) {
+            asking.tell(Message.of("today.nothing-told"), Message.of("today.other-told-text"));
+        } else if (page.thenAsked() && !questions.isEmpty() && !Report.cannotWait(seen)) {
+            shown.change(state -> state.showing(asked(page.at(), seen, note)));
             keep(shown.now().page(), seen, note);
         } else {
             record(page.at(), new Report(seen, Map.of()), note);
         }
     }
 
+    private TodayState.Asked asked(Destination.Different at, List<Sign> seen, String note) {
+        return new TodayState.Asked(at, words.say("today.how-is-it", at.cage()), seen, note, Report.questions(seen));
+    }
+
+    /** The questions that had to wait until somebody was phoned. */
+    void askAfter(TodayState.Asked asked) {
+        shown.change(state -> state.showing(asked));
+    }
+
     /** The questions are answered, as far as they can be. */
     void answer(TodayState.Asked asked, Map<Vital, Reply> replies) {
-        record(asked.at(), new Report(asked.signs(), replies), asked.note());
+        Report report = new Report(asked.signs(), replies);
+        if (saysNothing(report, asked.note())) {
+            asking.tell(Message.of("today.nothing-told"), Message.of("today.other-asked-text"));
+        } else {
+            record(asked.at(), report, asked.note());
+        }
+    }
+
+    /** "Something else" alone tells nobody whether to come. */
+    private static boolean saysNothing(Report report, String note) {
+        return note.isBlank() && report.told().equals(List.of(Sign.OTHER));
     }
 
     private void record(Destination.Different at, Report report, String note) {
@@ -534,8 +571,14 @@ public final class TodayPresenter {
                 now ? Urgency.PHONE_NOW : Urgency.PHONE_IF_UNSURE,
                 steps(danger),
                 new TodaysWords(desk.room(), desk.today(), words).phones(danger),
-                entry);
+                entry,
+                after(at, report));
         shown.change(state -> list(state.audience(), state.part()).showing(page));
+    }
+
+    private Optional<TodayState.Asked> after(Destination.Different at, Report report) {
+        boolean unasked = report.replies().isEmpty() && Report.cannotWait(report.signs());
+        return unasked ? Optional.of(asked(at, report.signs(), "")) : Optional.empty();
     }
 
     /** The line that asks how warm the room is was touched. */

@@ -1,6 +1,7 @@
 package org.cagewall.kiosk.today;
 
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -13,6 +14,7 @@ import org.cagewall.kiosk.kit.TagKind;
 import org.cagewall.room.Cage;
 import org.cagewall.room.Call;
 import org.cagewall.room.DayPart;
+import org.cagewall.room.LogEntry;
 import org.cagewall.room.Person;
 import org.cagewall.room.Room;
 import org.cagewall.room.Sign;
@@ -24,6 +26,7 @@ import org.cagewall.tasks.Danger;
 import org.cagewall.tasks.Kind;
 import org.cagewall.tasks.Task;
 import org.cagewall.tasks.Unfed;
+import org.cagewall.tasks.Warmth;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 
@@ -36,6 +39,9 @@ final class TodaysWords {
     /** What is done at every cage; what else stands there is particular to the one. */
     private static final Set<String> EVERY_CAGE =
             Set.of("tasks.how-husks", "tasks.how-seed", "tasks.how-water", "tasks.how-look", "tasks.how-count");
+
+    /** It stands where a cage is fed as on every other day. */
+    private static final Message EVERY_CAGE_FIRST = Message.of("tasks.how-husks");
 
     private static final List<Message> EVERY_DAY =
             List.of(Message.of("tasks.brief-husks"), Message.of("tasks.brief-seed"), Message.of("tasks.brief-water"));
@@ -59,7 +65,7 @@ final class TodaysWords {
                 lead(task),
                 first(task),
                 sentences(how.get(true)),
-                daily ? sentences(EVERY_DAY) : sentences(how.get(true)),
+                daily && task.how().contains(EVERY_CAGE_FIRST) ? sentences(EVERY_DAY) : sentences(how.get(true)),
                 sentences(how.get(false)),
                 daily ? "" : words.say(task.why()),
                 acts(task));
@@ -70,6 +76,11 @@ final class TodaysWords {
     }
 
     private RowFace face(Task task) {
+        Optional<String> reported = reported(task);
+        if (task.isOpen() && reported.isPresent()) {
+            return RowFace.of(lead(task), first(task), reported.get())
+                    .tagged(TagKind.DIFFERENT, words.say("today.different"));
+        }
         if (task.isOpen()) {
             RowFace face = RowFace.of(lead(task), first(task), sentences(task.brief()));
             return task.late() ? face.tagged(TagKind.LATE, words.say("today.late", task.lateBy())) : face;
@@ -96,8 +107,43 @@ final class TodaysWords {
                     .tagged(TagKind.PLAIN, words.say("today.not-done"))
                     .in(RowFace.State.DONE);
         }
+        if (reported.isPresent()) {
+            String done = words.say("today.done", closed(closing));
+            return RowFace.of(lead(task), what, words.say("today.done-but", done, reported.get()))
+                    .tagged(TagKind.DIFFERENT, words.say("today.different"))
+                    .in(RowFace.State.DONE);
+        }
         String key = closing.answer().isPresent() ? "today.done-well" : "today.done";
         return RowFace.of(lead(task), what, words.say(key, closed(closing))).in(RowFace.State.DONE);
+    }
+
+    /** What was reported today at the cage of a line, or at the cages of its row. */
+    private Optional<String> reported(Task task) {
+        List<String> cages =
+                task.row().map(Task.WallRow::cages).orElse(task.cage().stream().toList());
+        List<String> reports = cages.stream()
+                .flatMap(
+                        name -> reportedAt(name)
+                                .map(what ->
+                                        task.row().isPresent() ? words.say("today.different-at", name, what) : what)
+                                .stream())
+                .toList();
+        return Optional.of(String.join(", ", reports))
+                .filter(said -> !said.isEmpty() && task.part().isPresent());
+    }
+
+    private Optional<String> reportedAt(String cage) {
+        List<Visit> reports = room.cage(cage).stream()
+                .flatMap(it -> room.visitsOf(it, today).stream())
+                .filter(Visit::isDifferent)
+                .toList();
+        List<Message> signs = Sign.told(reports.stream()
+                .flatMap(visit -> visit.signs().stream())
+                .distinct()
+                .toList());
+        return Optional.of(
+                        signs.isEmpty() ? words.say("today.different-only") : words.say("today.different-signs", signs))
+                .filter(said -> !reports.isEmpty());
     }
 
     private String closed(Task.Closing closing) {
@@ -207,7 +253,20 @@ final class TodaysWords {
         return room.owner().map(Person::name).orElse("-");
     }
 
-    RowFace degrees() {
+    /** What was read today stands there in place of the question; a reading of the morning is taken again at night. */
+    RowFace degrees(Optional<LogEntry> reading, DayPart now) {
+        Optional<String> read = reading.flatMap(entry -> Warmth.told(entry).latest())
+                .map(degrees -> degrees.stripTrailingZeros().toPlainString());
+        if (read.isPresent()) {
+            Optional<LocalTime> at = reading.flatMap(LogEntry::at);
+            boolean isOfTheMorning =
+                    at.map(DailyList::roundAt).orElse(now) == DayPart.MORNING && now == DayPart.EVENING;
+            return RowFace.of(
+                    "\u00b0C",
+                    at.map(time -> words.say("today.degrees-at", read.get(), time))
+                            .orElseGet(() -> words.say("today.degrees-today", read.get())),
+                    isOfTheMorning ? words.say("today.degrees-again") : "");
+        }
         return RowFace.of("\u00b0C", words.say("today.how-warm"), words.say("today.how-warm-when"));
     }
 
@@ -247,7 +306,8 @@ final class TodaysWords {
                 Stream.concat(room.settings().rules().stream(), Stream.of(words.say("safety.rules-text")))
                         .collect(Collectors.joining(" "))));
         CAUTIONS.forEach(about -> cautions.add(new TodayState.Caution(
-                words.say("safety." + about), words.say("safety." + about + "-text", Danger.OWN_HEAT))));
+                words.say("safety." + about),
+                words.say("safety." + about + "-text", Danger.OWN_HEAT, Danger.EMERGENCY))));
         Stream.of(Danger.values())
                 .forEach(danger ->
                         cautions.add(new TodayState.Caution(words.say(danger.title()), words.say(danger.rule(room)))));

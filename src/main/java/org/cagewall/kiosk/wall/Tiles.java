@@ -22,10 +22,10 @@ import org.cagewall.room.Pair;
 import org.cagewall.room.Room;
 import org.cagewall.room.Round;
 import org.cagewall.room.Sex;
-import org.cagewall.room.Sign;
 import org.cagewall.room.Stay;
 import org.cagewall.room.Use;
 import org.cagewall.room.Visit;
+import org.cagewall.tasks.Gravest;
 import org.cagewall.tasks.Kind;
 import org.cagewall.tasks.Undone;
 import org.cagewall.text.Message;
@@ -60,9 +60,11 @@ final class Tiles {
     }
 
     TileFace of(Cage cage) {
-        Optional<Visit> different = room.unreadAt(cage);
+        Optional<Gravest> different = Gravest.of(room.unread().stream()
+                .filter(visit -> visit.cage() == cage.id())
+                .toList());
         if (different.isPresent()) {
-            return face(cage, Message.of("wall.different"), seen(different.get()), TileFace.State.DIFFERENT);
+            return different(cage, different.get());
         }
         if (cage.joinedTo().isPresent()) {
             return face(
@@ -101,6 +103,7 @@ final class Tiles {
         }
         return overdue(cage, big, nest, Overdue.What.HATCH)
                 .or(() -> toDo(nest).filter(this::isLate).map(coming -> toDo(cage, big, coming)))
+                .or(() -> weaning(nest).map(coming -> toDo(cage, big, coming)))
                 .or(() -> overdue(cage, big, nest, Overdue.What.EGG))
                 .or(() -> toDo(nest).map(coming -> toDo(cage, big, coming)))
                 .or(() -> overdue(cage, big, nest, Overdue.What.RING))
@@ -170,6 +173,13 @@ final class Tiles {
                         .thenComparing(coming -> coming.window().latest()));
     }
 
+    /** Chicks that can go are in the way of the hen, so they are said before an egg that she has not laid. */
+    private Optional<Coming> weaning(Outlook nest) {
+        return Coming.at(nest, today).stream()
+                .filter(coming -> coming.what() == Coming.What.WEAN && coming.isDue(today))
+                .findFirst();
+    }
+
     private static boolean isLook(Coming coming) {
         return coming.what() == Coming.What.NEST_LOOK;
     }
@@ -188,6 +198,9 @@ final class Tiles {
                     Message.of("wall.late", what, ChronoUnit.DAYS.between(last, today)),
                     Message.of("wall.late-alone", what),
                     Message.of("wall.late-only"));
+        }
+        if (coming.what() == Coming.What.WEAN && last.isAfter(today)) {
+            return List.of(Message.of("wall.by", Message.of("wall.next.wean-alone"), words.shortDay(last)), what);
         }
         return isLook(coming) || !last.isAfter(today)
                 ? List.of(Message.of("wall.now", what), what)
@@ -219,6 +232,10 @@ final class Tiles {
                     words.shortDay(coming.window().latest()));
         }
         boolean begins = coming.what() == Coming.What.HATCH || coming.what().isKeepers();
+        if (coming.what() == Coming.What.HEN_OUT) {
+            return Message.of(
+                    "wall.await.hen-out", words.shortDay(coming.window().expected()));
+        }
         LocalDate day = coming.what() == Coming.What.FIRST_EGG
                 ? coming.window().latest()
                 : begins ? coming.window().earliest() : coming.window().expected();
@@ -326,17 +343,24 @@ final class Tiles {
                         : Message.of("wall.seen-yesterday"));
     }
 
-    private Optional<Message> seen(Visit visit) {
-        Message when = visit.day().equals(today)
-                ? visit.time().map(time -> Message.of("wall.at", time)).orElse(Message.of("wall.today"))
-                : Message.of("wall.on", words.shortDay(visit.day()));
-        return Optional.of(Sign.told(visit.signs()).stream()
-                .findFirst()
-                .map(words::say)
-                .map(sign -> sign.length() > SHORT_SIGN
-                        ? Message.of("wall.sign-alone", sign)
-                        : Message.of("wall.sign", sign, when))
-                .orElse(when));
+    /** What was reported today stands with its time; of any other day the day is said, however long the sign. */
+    private TileFace different(Cage cage, Gravest report) {
+        Visit visit = report.visit();
+        if (visit.day().equals(today)) {
+            Message when = visit.time().map(time -> Message.of("wall.at", time)).orElse(Message.of("wall.today"));
+            Message foot = report.sign()
+                    .map(words::say)
+                    .map(sign -> sign.length() > SHORT_SIGN
+                            ? Message.of("wall.sign-alone", sign)
+                            : Message.of("wall.sign", sign, when))
+                    .orElse(when);
+            return face(cage, Message.of("wall.different"), Optional.of(foot), TileFace.State.DIFFERENT);
+        }
+        return face(
+                cage,
+                Message.of("wall.different-on", words.shortDay(visit.day())),
+                report.sign().map(sign -> Message.of("wall.sign-alone", sign)),
+                TileFace.State.DIFFERENT);
     }
 
     private TileFace face(Cage cage, Message big, Optional<Message> foot, TileFace.State state) {

@@ -30,6 +30,7 @@ import org.cagewall.room.Cage;
 import org.cagewall.room.EggFinding;
 import org.cagewall.room.PartedFor;
 import org.cagewall.room.WhyRemoved;
+import org.cagewall.tasks.Danger;
 import org.cagewall.text.Message;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -231,6 +232,49 @@ class CagePresenterTest {
         assertThat(shown.unread().orElseThrow()).startsWith("What was recorded here could not be read");
     }
 
+    @Test
+    void aSitterWhoCountsTooFewBirdsCountsOnceMoreAndIsLedToThePhonesIfOneIsMissing() {
+        open("Tomas", "Flight 1");
+        hand.touches(heads(-2)).answers("again").touches(heads(0));
+        page.act("count");
+        assertThat(last()).contains("\"counted\"").contains("\"birds\":" + heads(0));
+        assertThat(hand.went).isEmpty();
+
+        hand.touches(heads(-2)).answers("sure");
+        page.act("count");
+
+        assertThat(room.newest(2).get(0)).contains("\"check\"").contains("\"missing\"");
+        assertThat(room.newest(2).get(1)).contains("\"counted\"").contains("\"birds\":" + heads(-2));
+        assertThat(hand.went)
+                .containsExactly(new Destination.Phone(Optional.of(Danger.MISSING), Optional.of("Flight 1")));
+    }
+
+    @Test
+    void moreBirdsThanThereShouldBeAreReportedOnceTheyWereCountedTwice() {
+        open("Tomas", "Flight 1");
+        hand.touches(heads(1)).answers("sure");
+
+        page.act("count");
+
+        assertThat(room.newest(2).get(0)).contains("\"check\"").contains("\"more-birds\"");
+    }
+
+    /** As many as the flight holds, and so many more. */
+    private String heads(int more) {
+        return String.valueOf(room.room().headsIn(room.room().cage("Flight 1").orElseThrow()) + more);
+    }
+
+    @Test
+    void aHenInTheBoxIsNotMissingAtACount() {
+        Nests.sitting(room);
+        open("Tomas", "A1");
+        hand.touches("1");
+
+        page.act("count");
+
+        assertThat(last()).contains("\"counted\"").contains("\"birds\":1");
+    }
+
     private void at(String cage) {
         open("Ines", cage);
     }
@@ -266,6 +310,7 @@ class CagePresenterTest {
 
         final List<String> said = new ArrayList<>();
         final List<String> due = new ArrayList<>();
+        final List<Destination> went = new ArrayList<>();
         final List<String> asked = new ArrayList<>();
         Optional<Runnable> undo = Optional.empty();
         private final Deque<String> touches = new ArrayDeque<>();
@@ -397,7 +442,7 @@ class CagePresenterTest {
 
         @Override
         public void go(Destination to) {
-            said.add(to.toString());
+            went.add(to);
         }
     }
 }

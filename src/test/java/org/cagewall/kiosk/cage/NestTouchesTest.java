@@ -3,13 +3,14 @@ package org.cagewall.kiosk.cage;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import javax.swing.JComponent;
 import javax.swing.JLabel;
+import javax.swing.text.JTextComponent;
 import org.cagewall.kiosk.Birdroom;
 import org.cagewall.kiosk.Painted;
 import org.cagewall.kiosk.shell.CardTaker;
 import org.cagewall.room.EggState;
 import org.cagewall.room.Lying;
-import org.cagewall.room.Use;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -31,6 +32,70 @@ class NestTouchesTest {
     @AfterEach
     void close() {
         room.close();
+    }
+
+    @Test
+    void birdsToPairUpShowTheirAgeAndWhatSpeaksAgainstThemAndTheFitComeFirst() {
+        room.tell("""
+                {"deed":"cage-added","cage":"Z9","wall":"North wall","row":3,"column":6,"use":"breeding","by":"Ines"}
+                {"deed":"bird-added","bird":"A 1","sex":"cock","cage":"B1","hatched":"2024-03-01","by":"Ines"}
+                {"deed":"bird-added","bird":"A 2","sex":"cock","cage":"B1","hatched":"2024-03-01","by":"Ines"}
+                {"deed":"bird-looked-over","bird":"A 1","condition":"watch","by":"Ines"}""");
+
+        Painted page = touch("Z9", "do.pair-up");
+
+        assertThat(said(page, "pick.A 1")).contains("years").contains("to be watched since");
+        assertThat(said(page, "pick.A 2")).contains("years").doesNotContain("to be watched");
+        assertThat(page.names().indexOf("pick.A 1")).isGreaterThan(page.names().indexOf("pick.A 2"));
+    }
+
+    @Test
+    void bigYoungWithEggsOfTheNextRoundAreSaidToBeInTheirWay() {
+        Nests.twoRounds(room);
+
+        assertThat(Nests.page(room, "Ines", "Z1").texts())
+                .contains("In the box, and young out of it")
+                .anyMatch(text -> text.startsWith("Big young are in with eggs: they trample them."))
+                .noneMatch(text -> text.contains("feeds itself") || text.contains("alone "));
+    }
+
+    @Test
+    void afterTheFirstHatchTheNextOneIsAwaited() {
+        Nests.clutch(room, 20);
+        room.tell(Nests.ago(0, "chick-hatched", "\"mark\":\"1\"").strip());
+
+        assertThat(Nests.page(room, "Ines", "A1").texts()).anyMatch(text -> text.contains("next hatch"));
+    }
+
+    @Test
+    void aFirstEggThatDidNotComeIsSaidAsPast() {
+        room.tell(Nests.ago(31, "box-on", "").strip());
+
+        assertThat(Nests.page(room, "Ines", "A1").texts())
+                .anyMatch(text -> text.contains("no egg yet; the first was expected by"));
+    }
+
+    @Test
+    void aPairAtTheEndOfItsSeasonIsNotAskedForEggsWithNoBoxOn() {
+        assertThat(Nests.page(room, "Ines", "A1").texts())
+                .contains("Nest box")
+                .noneMatch(text -> text.contains("no eggs yet"));
+    }
+
+    private static String said(Painted page, String name) {
+        return page.find(name, JComponent.class).getAccessibleContext().getAccessibleName();
+    }
+
+    @Test
+    void aTreatmentWithNoProductIsNotLostButAskedForIt() {
+        room.tell(Nests.ago(24, "box-on", "").strip());
+
+        Painted page = touch("A1", "do.more", "pick.treat", "pick.HB 25-117", "answer.keep");
+        assertThat(page.texts()).contains("Write what was given, as its label says.");
+
+        page.after(() -> page.find("product", JTextComponent.class).setText("Drops from the green bottle"))
+                .press("answer.keep");
+        assertThat(last()).contains("bird-treated").contains("green bottle");
     }
 
     @Test
@@ -209,21 +274,13 @@ class NestTouchesTest {
     @Test
     void weanedYoungGoToANurseryBeforeAnyOtherCage() {
         Nests.twoRounds(room);
+        room.tell("{\"deed\":\"cage-added\",\"cage\":\"Young birds\",\"use\":\"nursery\",\"by\":\"Ines\"}");
 
         Painted page = touch("Z1", "do.wean", "choose.1");
 
         assertThat(page.names().stream().filter(name -> name.startsWith("pick.")))
                 .first()
-                .isEqualTo("pick." + nursery());
-    }
-
-    private String nursery() {
-        return room.room()
-                .walk()
-                .filter(cage -> cage.use() == Use.NURSERY)
-                .findFirst()
-                .orElseThrow()
-                .name();
+                .isEqualTo("pick.Young birds");
     }
 
     @Test

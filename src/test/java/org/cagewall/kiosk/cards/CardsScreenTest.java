@@ -84,6 +84,7 @@ class CardsScreenTest extends WithBirdroom {
         page("Ines")
                 .press("lay-out")
                 .press("save")
+                .press("not-hung")
                 .press("choose.all")
                 .press("lay-out")
                 .press("save");
@@ -315,7 +316,8 @@ class CardsScreenTest extends WithBirdroom {
                 .press("face.large")
                 .png("cards-large-print")
                 .assertFit()
-                .press("save");
+                .press("save")
+                .press("hung");
 
         try (PDDocument pdf = Loader.loadPDF(
                 birdroom.desk().folder().path().resolve("cards-2026-04-14.pdf").toFile())) {

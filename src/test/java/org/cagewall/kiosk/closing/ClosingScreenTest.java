@@ -117,6 +117,15 @@ class ClosingScreenTest extends WithDaybook {
     }
 
     @Test
+    void aCountThatIsOffStaysOpenUntilSomebodyIsPhoned() {
+        book.tell("""
+                {"deed":"check","cage":"B2","answer":"different","how":"hand","signs":["more-birds"],"by":"Tomas"}
+                """);
+
+        assertThat(said(closing(TextSize.NORMAL))).contains("Nobody has phoned about B2.");
+    }
+
+    @Test
     void whereOnlyACallIsLeftSayWhyNotSaysSo() {
         book.tell("{\"deed\":\"check\",\"cage\":\"A2\",\"answer\":\"different\",\"how\":\"hand\",\"signs\":[\"dead\"],"
                 + "\"by\":\"Tomas\"}");

@@ -26,6 +26,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The day's list, touched by a sitter and by an owner, and read back from the record. */
 class TodayScreenTest extends WithDaybook {
@@ -103,6 +104,26 @@ class TodayScreenTest extends WithDaybook {
         today.press("go-on").png("today-after-different").assertFit();
         assertThat(text(today)).contains("You told of this cage. Does it have food and water now?");
         assertThat(text(today.press("act.done"))).contains("Different");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"bleeding", "gasping", "straining"})
+    void aBirdThatBleedsGaspsOrStrainsIsPhonedAboutAtOnceAndTheQuestionsComeAfter(String sign) {
+        Painted today = sitter(TextSize.NORMAL)
+                .press("act.different")
+                .press("signs." + sign)
+                .press("to-questions");
+
+        assertThat(text(today)).contains("Stop. Phone now.", "0555 0142");
+        assertThat(book.lines("\"check\"")).first().asString().contains("\"" + sign + "\"");
+        today.png("today-" + sign).assertFit();
+
+        today.press("say-more").press("eating.yes").press("record");
+
+        assertThat(book.lines("\"check\"").stream()).anyMatch(line -> line.contains("\"" + sign + "\",\"eating\""));
+        assertThat(text(today.press("go-on")))
+                .contains("Fill seed and water, but only if you can reach them with ease.")
+                .doesNotContain("Tip the husks");
     }
 
     @ParameterizedTest
@@ -193,7 +214,8 @@ class TodayScreenTest extends WithDaybook {
                 .press("act.different")
                 .press("signs.on-floor")
                 .press("signs.bleeding")
-                .press("to-questions");
+                .press("to-questions")
+                .press("say-more");
 
         assertThat(List.of("eating.yes", "eating.no", "upright.yes", "upright.no"))
                 .noneMatch(answer -> today.find(answer, AbstractButton.class).isSelected());
@@ -255,6 +277,20 @@ class TodayScreenTest extends WithDaybook {
         today.press("to-questions").png("today-nothing-told");
 
         assertThat(book.lines("\"check\"")).isEmpty();
+    }
+
+    @Test
+    void somethingElseIsKeptOnlyWithWordsOrAnAnswer() {
+        Painted today = sitter(TextSize.NORMAL)
+                .press("act.different")
+                .press("signs.other")
+                .press("to-questions")
+                .press("record");
+
+        assertThat(book.lines("\"check\"")).isEmpty();
+        assertThat(text(today)).contains("Answer one question. Or go back, and write a few words.");
+        today.press("answer.ok").press("hurt.no").press("record");
+        assertThat(book.lines("\"check\"")).singleElement().asString().contains("other", "not-hurt");
     }
 
     @Test
@@ -380,6 +416,47 @@ class TodayScreenTest extends WithDaybook {
                 {"deed":"phoned","who":"Ines","about":"food","by":"Tomas"}
                 """);
         assertThat(text(sitter(TextSize.NORMAL))).contains("You have phoned about it. It is kept for Ines to read.");
+    }
+
+    @Test
+    void aLineOfACageThatWasReportedTodayShowsWhatWasSaid() {
+        book.tell("""
+                {"deed":"check","cage":"A2","answer":"different","how":"hand","signs":["bleeding"],"at":"07:20","by":"Tomas"}
+                {"deed":"check","cage":"A3","answer":"different","how":"hand","signs":["fighting"],"at":"07:21","by":"Tomas"}
+                {"deed":"task-done","task":"2026-04-14/A3/morning","at":"07:22","by":"Tomas"}
+                """);
+
+        Painted today = sitter(TextSize.NORMAL).png("today-reported").assertFit();
+
+        assertThat(row(today, "A2/morning")).contains("different: bleeding");
+        assertThat(row(today, "A3/morning")).contains("fighting", "Different").doesNotContain("all well");
+        assertThat(row(today.press("part.evening").png("today-reported-evening").assertFit(), "A1/evening-row"))
+                .contains("A2 different: bleeding, A3 different: fighting");
+    }
+
+    private static String row(Painted today, String task) {
+        return today.find("row.2026-04-14/" + task, AbstractButton.class)
+                .getAccessibleContext()
+                .getAccessibleName();
+    }
+
+    @Test
+    void theDegreesThatWereReadStandInPlaceOfTheQuestion() {
+        book.tell("""
+                {"deed":"room-read","high":31,"low":31,"at":"07:40","by":"Tomas"}
+                """);
+
+        Painted today = sitter(TextSize.NORMAL).png("today-degrees-read").assertFit();
+
+        assertThat(degrees(today)).contains("31 \u00b0C at 7:40").doesNotContain("How warm");
+        book = book.inTheEvening();
+        assertThat(degrees(sitter(TextSize.NORMAL))).contains("31 \u00b0C at 7:40", "Read it once more tonight.");
+    }
+
+    private static String degrees(Painted today) {
+        return today.find("degrees", AbstractButton.class)
+                .getAccessibleContext()
+                .getAccessibleName();
     }
 
     @Test

@@ -26,6 +26,29 @@ class WallPresenterTest extends WithDaybook {
     }
 
     @Test
+    void aSmallThingReportedLaterHidesNoGraveOne() {
+        book.tell("""
+                {"deed":"check","cage":"A2","answer":"different","how":"hand","signs":["bleeding"],"by":"Tomas"}
+                {"deed":"check","cage":"A2","answer":"different","how":"hand","signs":["other"],"note":"sings","by":"Tomas"}
+                {"deed":"check","cage":"B1","answer":"different","how":"hand","signs":["egg-on-floor"],"by":"Tomas"}
+                {"deed":"check","cage":"B1","answer":"different","how":"hand","signs":["other"],"note":"sings","by":"Tomas"}
+                """);
+
+        assertThat(tile("A2").foot()).startsWith("bleeding");
+        assertThat(tile("B1").foot()).startsWith("egg on the floor");
+    }
+
+    @Test
+    void whatWasReportedOnAnEarlierDayShowsItsDayHoweverLongTheSign() {
+        book.tell("""
+                {"deed":"check","cage":"A2","answer":"different","how":"hand","signs":["dish-empty"],"on":"2026-04-13","by":"Tomas"}
+                """);
+
+        assertThat(tile("A2").big()).isEqualTo("Different 13 Apr");
+        assertThat(tile("A2").foot()).isEqualTo("dish was empty");
+    }
+
+    @Test
     void aRowThatNobodyWalkedShowsAtEachOfItsCages() {
         inesIsAway();
         book.tell("""
@@ -68,6 +91,36 @@ class WallPresenterTest extends WithDaybook {
 
         assertThat(tile("A2").foot()).isEqualTo("ring 1 missed");
         assertThat(tile("A2").state()).isEqualTo(TileFace.State.DUE);
+    }
+
+    /** Hatched on 1 March: feeds itself from day 38 to day 56 (species/budgerigar.txt), which is 26 April. */
+    @Test
+    void weaningThatIsDueGoesBeforeAnEggThatDidNotCome() {
+        book.tell("""
+                {"deed":"paired-up","cage":"A2","cock":"HB 24-006","hen":"HB 25-118","on":"2026-01-20","by":"Ines","sure":true}
+                {"deed":"box-on","cage":"A2","on":"2026-01-20","by":"Ines"}
+                {"deed":"egg-laid","cage":"A2","on":"2026-02-10","by":"Ines"}
+                {"deed":"chick-hatched","cage":"A2","mark":"1","on":"2026-03-01","by":"Ines"}
+                {"deed":"chick-left-box","cage":"A2","mark":"1","on":"2026-04-02","by":"Ines"}
+                {"deed":"round-begun","cage":"A2","on":"2026-04-03","by":"Ines"}
+                {"deed":"egg-laid","cage":"A2","on":"2026-04-05","by":"Ines"}
+                {"deed":"egg-laid","cage":"A2","on":"2026-04-07","by":"Ines"}
+                """);
+
+        assertThat(tile("A2").foot()).isEqualTo("wean by 26 Apr");
+    }
+
+    /** The hen rests a fortnight after the cock is out (species/budgerigar.txt), and goes on the morning her page says. */
+    @Test
+    void theWallSaysTheMorningOnWhichTheHenGoesToTheFlight() {
+        pairInA2();
+        book.tell("""
+                {"deed":"parting-begun","cage":"A2","reason":"no-eggs","on":"2026-04-06","by":"Ines"}
+                {"deed":"box-off","cage":"A2","on":"2026-04-08","by":"Ines"}
+                {"deed":"bird-moved","bird":"HB 24-006","to":"B1","on":"2026-04-10","by":"Ines"}
+                """);
+
+        assertThat(tile("A2").foot()).isEqualTo("flight 24 Apr");
     }
 
     @Test
