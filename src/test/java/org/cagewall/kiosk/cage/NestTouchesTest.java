@@ -272,18 +272,6 @@ class NestTouchesTest {
     }
 
     @Test
-    void weanedYoungGoToANurseryBeforeAnyOtherCage() {
-        Nests.twoRounds(room);
-        room.tell("{\"deed\":\"cage-added\",\"cage\":\"Young birds\",\"use\":\"nursery\",\"by\":\"Ines\"}");
-
-        Painted page = touch("Z1", "do.wean", "choose.1");
-
-        assertThat(page.names().stream().filter(name -> name.startsWith("pick.")))
-                .first()
-                .isEqualTo("pick.Young birds");
-    }
-
-    @Test
     void aDeadChickIsThreeTouches() {
         Nests.twoRounds(room);
 
