@@ -136,7 +136,7 @@ record ShownReview(Review review, Words words) {
                         switch (cell.seen()) {
                             case BY_SCAN -> "scan";
                             case BY_HAND -> "hand";
-                            case NOBODY, LEFT_ALONE, NOT_EXPECTED, EMPTY -> "none";
+                            case NOBODY, LEFT_ALONE, NOT_YET, NOT_EXPECTED, EMPTY -> "none";
                         })
                 .with("answer", cell.answer())
                 .with("missed", cell.seen() == Strip.Seen.NOBODY);

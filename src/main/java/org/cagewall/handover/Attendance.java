@@ -19,7 +19,7 @@ import org.cagewall.room.Visit;
 final class Attendance {
 
     private static final List<Strip.Seen> NOBODY_HAD_TO =
-            List.of(Strip.Seen.LEFT_ALONE, Strip.Seen.NOT_EXPECTED, Strip.Seen.EMPTY);
+            List.of(Strip.Seen.LEFT_ALONE, Strip.Seen.NOT_YET, Strip.Seen.NOT_EXPECTED, Strip.Seen.EMPTY);
 
     private final Room room;
     private final LocalDate from;
@@ -95,6 +95,9 @@ final class Attendance {
         }
         if (isLeftAlone(cage, day)) {
             return Strip.Seen.LEFT_ALONE;
+        }
+        if (day.equals(room.day())) {
+            return Strip.Seen.NOT_YET;
         }
         return daysExpected.contains(day) && isThere(cage, day) ? Strip.Seen.NOBODY : Strip.Seen.NOT_EXPECTED;
     }

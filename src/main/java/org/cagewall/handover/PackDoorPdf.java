@@ -85,9 +85,8 @@ record PackDoorPdf(PackLeafPdf leaf, Words words) {
         }
         leaf.down(1.5);
         leaf.text(words.say(Danger.NO_ANSWER), PackLeafPdf.TEXT, Ink.BLACK, LEFT, WIDTH);
+        leaf.text(words.say(Danger.EMERGENCY_FIRST), PackLeafPdf.STRONG, Ink.BLACK, LEFT, WIDTH);
         leaf.down(2.5);
-        leaf.blank(words.say("pack.emergency"), LEFT, RIGHT);
-        leaf.down(8);
         leaf.blank(words.say("pack.address"), LEFT, RIGHT);
         leaf.down(11);
     }

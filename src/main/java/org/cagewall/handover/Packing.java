@@ -125,9 +125,9 @@ final class Packing {
                 alarms.rules(),
                 watch.isEmpty() ? List.of(say("watch-none")) : watch,
                 List.of(
-                        Danger.ILL.rule(room),
                         Danger.BREATH.rule(room),
                         Danger.STRAINING.rule(room),
+                        Danger.ILL.rule(room),
                         Message.of("safety.hide-text")),
                 List.of(
                         say("hours-food"),

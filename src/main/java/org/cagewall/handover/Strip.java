@@ -22,7 +22,9 @@ public record Strip(List<LocalDate> days, List<Row> rows) {
         NOBODY,
         /** The owner wanted no hand in it, and nobody looked. */
         LEFT_ALONE,
-        /** Nobody had to: the day is not over, the cage was not there yet, or the owner was at home. */
+        /** The day is not over, and nobody has looked so far. */
+        NOT_YET,
+        /** Nobody had to: the cage was not there yet, or the owner was at home. */
         NOT_EXPECTED,
         /** No bird lived there, and nobody looked. */
         EMPTY

@@ -303,7 +303,7 @@ public final class Kiosk {
                 .with(Destination.Phone.class, phone -> new PhoneScreen(desk, pen, navigator, sheets, words, phone))
                 .with(
                         Destination.Alarm.class,
-                        alarm -> new AlarmScreen(desk, pen, navigator, words, halfAlarm, alarm.danger()))
+                        alarm -> new AlarmScreen(desk, pen, navigator, sheets, words, halfAlarm, alarm.danger()))
                 .with(Destination.CloseTheDay.class, close -> new ClosingScreen(desk, pen, navigator, sheets, words))
                 .with(Destination.Cards.class, cards -> new CardsScreen(desk, pen, navigator, notices, words, cards));
     }

@@ -1,6 +1,7 @@
 package org.cagewall.plan;
 
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.Optional;
 import org.cagewall.almanac.Almanac;
 import org.cagewall.almanac.Outlook;
@@ -29,6 +30,18 @@ public final class MoveByHand {
         return HostStage.of(almanac.nest(to)).flatMap(host -> gap(almanac.nest(from), day, young, host)
                 .filter(gap -> Math.abs(gap) > Fosters.MOST_GAP)
                 .map(gap -> Message.of(key(young, host, gap), young.name(from.id()), to.name(), Math.abs(gap))));
+    }
+
+    /**
+     * The nests nearest to the stage of an egg or chick first; those of which nothing tells the stage after all that are
+     * near, and before those that {@link #warning} speaks of.
+     */
+    public static Comparator<Cage> nearest(Room room, LocalDate day, Lying young, Cage from) {
+        Almanac almanac = Almanac.of(room);
+        return Comparator.comparingInt(to -> HostStage.of(almanac.nest(to))
+                .flatMap(host -> gap(almanac.nest(from), day, young, host))
+                .map(gap -> 2 * Math.abs(gap))
+                .orElse(2 * Fosters.MOST_GAP + 1));
     }
 
     private static Optional<Integer> gap(Outlook from, LocalDate day, Lying young, HostStage host) {

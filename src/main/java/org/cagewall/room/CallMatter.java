@@ -1,15 +1,18 @@
 package org.cagewall.room;
 
+import java.util.EnumSet;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.cagewall.text.Message;
 
-/** What a call is about, named so that the record holds no language. */
+/** What a call or an alarm is about, named so that the record holds no language. */
 public enum CallMatter {
     ILL,
     DEAD,
     LOOSE,
     STUCK,
     MISSING,
+    CHICK_OUT,
     HEAT,
     COLD,
     POWER,
@@ -18,7 +21,23 @@ public enum CallMatter {
     VERMIN,
     STRANGER,
     FOOD,
-    OTHER;
+    OTHER,
+    BREATH,
+    BLEEDING,
+    STRAINING,
+    UNFED,
+    WRONG_FOOD,
+    HEATER,
+    FROZEN_WATER,
+    FIGHT,
+    EGG_ON_FLOOR,
+    EMPTY_DISH,
+    MISSED;
+
+    /** Those that are offered when a call is told; the rest are what an alarm says. */
+    public static Set<CallMatter> ofCalls() {
+        return EnumSet.range(ILL, OTHER);
+    }
 
     /** Its name in the record and among the parts of a screen. */
     public String word() {

@@ -328,6 +328,14 @@ public record Room(
                 .toList();
     }
 
+    /**
+     * The last day, up to {@code date}, on which somebody looked into a cage: by a check, or by a deed that needs a look.
+     * Who has looked has not fed.
+     */
+    public Optional<LocalDate> lookedInto(Cage cage, LocalDate date) {
+        return new LookedInto(this, cage).lastBy(date);
+    }
+
     /** The last unread report of something different at a cage. */
     public Optional<Visit> unreadAt(Cage cage) {
         return unread.stream().filter(visit -> visit.cage() == cage.id()).reduce((earlier, later) -> later);

@@ -7,7 +7,8 @@ import org.cagewall.text.Message;
 
 /**
  * What somebody who never held a bird can see that is different, named so that the record holds no language: first what
- * is touched, the most pressing first, then the answers to the questions about a bird and its food, and what a count showed.
+ * is touched, the most pressing first, then the answers to the questions about a bird and its food, what a count showed,
+ * and last what an alarm says of a cage.
  */
 public enum Sign {
     ON_FLOOR,
@@ -22,8 +23,10 @@ public enum Sign {
     LOOSE,
     STUCK,
     FIGHTING,
+    CHICK_OUT,
     EGG_ON_FLOOR,
     DISH_EMPTY,
+    WRONG_FOOD,
     OTHER,
     EATING,
     UPRIGHT,
@@ -31,7 +34,9 @@ public enum Sign {
     HURT,
     NOT_HURT,
     FOOD_LOW,
-    MORE_BIRDS;
+    MORE_BIRDS,
+    SICK,
+    HARD_BREATH;
 
     /** Its name in the record and among the parts of a screen: {@code on-floor}. */
     public String id() {

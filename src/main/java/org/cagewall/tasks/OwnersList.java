@@ -185,7 +185,7 @@ final class OwnersList {
     }
 
     private Task check(Cage cage) {
-        Optional<LocalDate> last = cage.lastVisit().map(Visit::day).filter(day -> day.isBefore(date));
+        Optional<LocalDate> last = room.lookedInto(cage, date.minusDays(1));
         LocalDate due = last.map(day -> day.plusDays(1)).orElse(date);
         Message why = last.map(day -> Message.of("tasks.why-check-last", day)).orElse(Message.of("tasks.why-check"));
         return task(

@@ -43,6 +43,13 @@ public record Report(List<Sign> signs, Map<Vital, Reply> replies) {
                         .toList();
     }
 
+    /** Signs with which nobody stops to answer a question first: it is phoned about at once. */
+    public static boolean cannotWait(Collection<Sign> signs) {
+        return signs.stream()
+                .flatMap(sign -> Danger.of(sign).stream())
+                .anyMatch(danger -> danger == Danger.BREATH || danger == Danger.BLEEDING || danger == Danger.STRAINING);
+    }
+
     /** The signs, then the answers, as a check keeps them. */
     public List<Sign> told() {
         Stream<Sign> answers =

@@ -6,6 +6,7 @@ import java.util.List;
 import org.cagewall.almanac.Almanac;
 import org.cagewall.room.Bird;
 import org.cagewall.room.Cage;
+import org.cagewall.room.Chick;
 import org.cagewall.room.CockSleeps;
 import org.cagewall.room.Keeps;
 import org.cagewall.room.Nest;
@@ -26,6 +27,9 @@ public final class Sight {
      * accounts).
      */
     private static final int YOUNG_DAYS = 120;
+
+    /** For so many days after it left the box a chick may still go back into it: common practice, no source. */
+    private static final int GOES_BACK_DAYS = 7;
 
     private final Room room;
     private final Cage cage;
@@ -78,7 +82,7 @@ public final class Sight {
         return counted();
     }
 
-    /** Hens, cocks of a species that sleep in the nest, birds of unknown sex, and chicks that are old enough to leave it may be in the box. */
+    /** Hens, cocks of a species that sleep in the nest, birds of unknown sex, and chicks that are old enough to leave it, unless they left it a week ago, may be in the box. */
     private Message besideTheBox() {
         int all = beside();
         int maybeInside = maybeInside();
@@ -102,7 +106,8 @@ public final class Sight {
                         .filter(bird -> bird.sex() != Sex.COCK || mayBeInside(bird))
                         .count()
                 + cage.flock()
-                + chicksOldEnough();
+                + chicksOldEnough()
+                - chicksOutForGood();
     }
 
     private int chicksOldEnough() {
@@ -128,6 +133,13 @@ public final class Sight {
                 .filter(chick -> Almanac.mayLeaveBoxFrom(room, chick)
                         .filter(day -> day.isAfter(date))
                         .isPresent())
+                .count();
+    }
+
+    private int chicksOutForGood() {
+        return (int) nest.chicks().stream()
+                .flatMap(chick -> chick.chick().flatMap(Chick::outOfBox).stream())
+                .filter(day -> !day.plusDays(GOES_BACK_DAYS).isAfter(date))
                 .count();
     }
 

@@ -13,6 +13,7 @@ import org.cagewall.room.DayPart;
 import org.cagewall.room.Permission;
 import org.cagewall.room.Place;
 import org.cagewall.room.Room;
+import org.cagewall.room.Sign;
 import org.cagewall.room.Use;
 import org.cagewall.room.Visit;
 import org.cagewall.tasks.Task.WallRow;
@@ -75,9 +76,10 @@ final class SittersList {
         Optional<Visit> visit = closed.visit(cage, DayPart.MORNING);
         Closed.Verdict verdict =
                 isFed(cage) ? closed.ofFeeding(id, cage, DayPart.MORNING) : closed.byOutcomeOr(id, visit);
-        Errand errand = errand(cage);
+        boolean reported = isFed(cage) && verdict.state() == Task.State.OPEN && isReported(cage);
+        Errand errand = reported && isHurt(cage) ? atTheHurt() : errand(cage);
         List<Message> how = new ArrayList<>(errand.how());
-        if (isFed(cage) && verdict.state() == Task.State.OPEN && isReported(cage)) {
+        if (reported) {
             how.add(0, say("how-reported"));
         }
         return new Task(
@@ -103,6 +105,24 @@ final class SittersList {
 
     private boolean isReported(Cage cage) {
         return room.visitsOf(cage, date).stream().anyMatch(Visit::isDifferent);
+    }
+
+    /** Whether a bird there was said to be ill or hurt that day: it is not to be frightened by a hand. */
+    private boolean isHurt(Cage cage) {
+        return room.visitsOf(cage, date).stream()
+                .filter(Visit::isDifferent)
+                .flatMap(visit -> visit.signs().stream())
+                .flatMap(id -> Sign.of(id).stream())
+                .flatMap(sign -> Danger.of(sign).stream())
+                .anyMatch(Danger::isLeftInPeace);
+    }
+
+    private static Errand atTheHurt() {
+        return new Errand(
+                say("do-morning"),
+                say("why-morning"),
+                List.of(say("how-hurt"), say("how-hurt-else"), say("how-hurt-no-husks"), say("how-look")),
+                List.of(say("brief-hurt")));
     }
 
     /**
@@ -186,6 +206,9 @@ final class SittersList {
         how.addAll(food.given(DayPart.MORNING, Food.Form.WHOLE));
         if (food.mayBeSoft()) {
             how.add(say("how-soft-food-allowed"));
+        }
+        if (!food.takenOut(DayPart.EVENING, Food.Form.WHOLE).isEmpty()) {
+            how.add(Message.of("tasks.how-soft-out", room.settings().heatAct()));
         }
         if (cage.use() == Use.FLIGHT) {
             how.add(say("how-flight"));

@@ -36,6 +36,7 @@ import org.cagewall.room.Sex;
 import org.cagewall.room.Use;
 import org.cagewall.tasks.Audience;
 import org.cagewall.tasks.DailyList;
+import org.cagewall.tasks.Danger;
 import org.cagewall.tasks.ReadingGrade;
 import org.cagewall.tasks.RoomSketch;
 import org.cagewall.tasks.RoomSketch.CageSketch;
@@ -58,7 +59,7 @@ class PackTest {
     @Test
     void itHasAPageForTheDoorTheWallTheRoutineEachDayAndWhatMayHappen() throws IOException {
         try (PDDocument pdf = Loader.loadPDF(drawn(small().room()))) {
-            assertThat(pdf.getNumberOfPages()).isEqualTo(1 + 1 + 1 + 1 + 9 + 6);
+            assertThat(pdf.getNumberOfPages()).isEqualTo(1 + 1 + 1 + 1 + 9 + 7);
             assertThat(titles(pdf))
                     .startsWith(
                             "Read this first",
@@ -98,8 +99,9 @@ class PackTest {
                 .contains("32 \u00b0C or more")
                 .contains("1 or 2 birds, box shut", "A2: just look. Put no hand in.")
                 .contains("Seed dish: seed, 2 scoops.", "Give soft food: 1 spoon.")
-                .contains("Page 1 of 19", "Page 19 of 19")
-                .contains("no bird leaves while Ines is away");
+                .contains("Page 1 of 20", "Page 20 of 20")
+                .contains("please phone the owner")
+                .doesNotContain("while Ines is away");
     }
 
     @Test
@@ -274,7 +276,7 @@ class PackTest {
                                         "Ines",
                                         pack.effort().minutes()),
                                 Message.of("danger.next"),
-                                Message.of("pack.emergency"),
+                                Danger.EMERGENCY_FIRST,
                                 Message.of("pack.address"),
                                 Message.of("pack.map-text"),
                                 Message.of("pack.routine-text"),

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Who looked at which cage on which day away, from a real record: by scan (S), by hand (H), nobody (-), not asked (.). */
+/** Who looked at which cage on which day away, from a real record: by scan (S), by hand (H), nobody (-), not yet (?), not asked (.). */
 class StripTest {
 
     private static final LocalDate LEAVES = LocalDate.of(2026, 4, 10);
@@ -94,12 +94,12 @@ class StripTest {
     }
 
     @Test
-    void aDayThatIsNotOverIsMissedByNobody() {
+    void onADayThatIsNotOverACageIsNotYetSeen() {
         book = book.on(LAST).tell("""
                 {"deed":"check","cage":"A1","answer":"well","how":"scan","on":"2026-04-12","by":"Tomas"}
                 """);
 
-        assertThat(drawn(strip())).startsWith("A1 --S | A2 --. |");
+        assertThat(drawn(strip())).startsWith("A1 --S | A2 --? |");
     }
 
     @Test
@@ -151,6 +151,7 @@ class StripTest {
             case BY_HAND -> "H";
             case NOBODY -> "-";
             case LEFT_ALONE -> "a";
+            case NOT_YET -> "?";
             case NOT_EXPECTED -> ".";
             case EMPTY -> "e";
         };

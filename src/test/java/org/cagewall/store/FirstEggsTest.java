@@ -23,7 +23,7 @@ class FirstEggsTest extends InMemory {
         return true;
     }
 
-    /** Paired up on 1 March, box on on the 3rd. */
+    /** Paired up on 20 February, box on on 3 March. */
     @BeforeEach
     void theFirstEggComesElevenDaysAfterTheBox() {
         tell("""

@@ -61,7 +61,7 @@ public abstract class InMemory {
             """;
 
     private static final String PAIR = """
-            {"deed":"paired-up","cage":"A1","cock":"HB 24-011","hen":"HB 24-012","on":"2026-03-01","by":"Ines"}
+            {"deed":"paired-up","cage":"A1","cock":"HB 24-011","hen":"HB 24-012","on":"2026-02-20","by":"Ines"}
             {"deed":"box-on","cage":"A1","on":"2026-03-03","by":"Ines"}
             """;
 

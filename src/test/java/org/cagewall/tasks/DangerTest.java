@@ -3,7 +3,11 @@ package org.cagewall.tasks;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.cagewall.tasks.RoomSketch.DAY;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.cagewall.room.FirstCall;
 import org.cagewall.room.Room;
@@ -87,6 +91,63 @@ class DangerTest {
                 .allMatch(danger -> danger.urgency() == Urgency.PHONE_NOW && danger.isIllness());
         assertThat(WORDS.say(Danger.STRAINING.rule(room)))
                 .startsWith("A hen on the floor, or one that strains: phone now.");
+    }
+
+    @ParameterizedTest
+    @EnumSource(names = {"SMOKE", "BREATH", "DEAD", "HEATER", "STRANGER"})
+    void whereSomebodyMayBeInDangerTheEmergencyNumberIsNamedInTheSameWords(Danger danger) {
+        assertThat(danger.steps(room).stream().map(WORDS::say))
+                .anyMatch(step -> step.contains("call 112 (or your own number for help)"));
+    }
+
+    @Test
+    void nobodyIsToldToCallForHelpWithoutANumber() throws IOException {
+        try (Stream<Path> bundles = Files.list(Path.of("src/main/resources/org/cagewall/text/en"))) {
+            assertThat(bundles.toList()).allSatisfy(bundle -> assertThat(Files.readString(bundle))
+                    .doesNotContainIgnoringCase("call for help"));
+        }
+    }
+
+    @Test
+    void aStrangerIsNotToldThatTheOwnerIsAway() {
+        String said = Stream.concat(Stream.of(Danger.STRANGER.rule(room)), Danger.STRANGER.steps(room).stream())
+                .map(WORDS::say)
+                .collect(Collectors.joining("\n"));
+
+        assertThat(said)
+                .contains("Keep the door shut.", "please phone the owner", "Do not say who is away.", "the police")
+                .doesNotContain("Ines", "write down");
+    }
+
+    @Test
+    void severalDeadBirdsMayMeanFumesAndADeadOneIsPhonedAboutBeforeItIsTouched() {
+        List<String> steps = Danger.DEAD.steps(room).stream().map(WORDS::say).toList();
+
+        assertThat(steps.get(0)).startsWith("Are several dead? It may be fumes. Go out");
+        assertThat(steps.get(1)).startsWith("Phone now.");
+        assertThat(String.join("\n", steps))
+                .contains("gloves and a mask. Shut doors and windows.", "so that no bird gets out", "shed or cellar");
+    }
+
+    @Test
+    void aBleedingBirdAndAGaspingOneHaveStepsOfTheirOwnThatComeBeforeTheRest() {
+        assertThat(Danger.of(Sign.BLEEDING)).contains(Danger.BLEEDING);
+        assertThat(Danger.BLEEDING.steps(room).stream().map(WORDS::say))
+                .noneMatch(step -> step.contains("egg"))
+                .anyMatch(step -> step.contains("Say where it bleeds"));
+    }
+
+    @Test
+    void theRuleForAnEmptyDishIsTheSameWhereverOneMeetsIt() {
+        String rule = WORDS.say(Danger.EMPTY_DISH.rule(room));
+
+        assertThat(rule).contains("fill it now", "report it as different", "puffed up", "Phone now.");
+        assertThat(Danger.EMPTY_DISH.steps(room).stream().map(WORDS::say))
+                .contains(
+                        "Fill it now.",
+                        "Does one not eat, or sit puffed up? Phone now.",
+                        "Does nobody know how long it was empty? Phone now.",
+                        "Then report it as different, so that the owner knows.");
     }
 
     @Test

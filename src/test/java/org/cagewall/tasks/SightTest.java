@@ -38,6 +38,16 @@ class SightTest {
     }
 
     @Test
+    void youngThatLeftTheBoxAWeekAgoAreSurelySeenBesideTheCock() {
+        chicksHatch();
+        home.box(BoxStep.ON, LAID.minusDays(12));
+        chicksLeave(HATCHED.plusDays(33));
+
+        assertThat(seen(HATCHED.plusDays(39))).isEqualTo("1 to 5 birds, box shut");
+        assertThat(seen(HATCHED.plusDays(40))).isEqualTo("4 or 5 birds, box shut");
+    }
+
+    @Test
     void chicksTooYoungToLeaveTheBoxAreNotLookedFor() {
         chicksHatch();
         home.box(BoxStep.ON, LAID.minusDays(12));

@@ -163,7 +163,7 @@ class SittersListTest {
 
         List<Task> tasks = morning(sketch.room());
 
-        assertThat(said(tasks.get(0).how())).contains("A bright chick on the floor is fine here.");
+        assertThat(said(tasks.get(0).how())).contains("A lively chick on the floor is fine here.");
         assertThat(said(tasks.get(1).how())).noneMatch(sentence -> sentence.contains("chick"));
     }
 

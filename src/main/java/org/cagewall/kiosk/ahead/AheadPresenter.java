@@ -91,7 +91,8 @@ public final class AheadPresenter {
     }
 
     private void show(Ahead ahead) {
-        shown.change(state -> state.answered(said.subtitle(ahead) + supposed(ahead), Optional.of(said.answer(ahead))));
+        shown.change(state ->
+                state.answered(said.subtitle(ahead) + supposed(ahead), Optional.of(said.answer(ahead, desk.today()))));
     }
 
     /** Where no days away are planned and no other day was asked about, the day is nobody's. */

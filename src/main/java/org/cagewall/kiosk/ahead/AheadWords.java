@@ -1,5 +1,6 @@
 package org.cagewall.kiosk.ahead;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -46,29 +47,34 @@ record AheadWords(Words words) {
         return words.say("ahead.subtitle", ahead.nests().size(), late);
     }
 
-    AheadState.Answer answer(Ahead ahead) {
+    AheadState.Answer answer(Ahead ahead, LocalDate today) {
         return new AheadState.Answer(
                 Arrays.stream(Pace.values()).map(words::heading).toList(),
-                ahead.back().map(this::steps).orElse(List.of()),
+                ahead.back().map(back -> steps(back, today)).orElse(List.of()),
                 ahead.back().map(this::reckoned).orElse(List.of()),
                 notes(ahead),
-                ahead.nests().stream().map(this::nest).toList(),
+                ahead.nests().stream()
+                        .map(nest -> nest(nest, ahead.question().clearBy()))
+                        .toList(),
                 charts(ahead),
-                words.say(
-                        "ahead.drawn",
-                        ahead.question().draws().count(),
-                        ahead.question().draws().seed()),
+                words.say("ahead.drawn", ahead.question().draws().count()),
                 ahead.fosters().stream().map(this::egg).toList());
     }
 
-    private List<AheadState.Step> steps(WorkingBack back) {
+    private List<AheadState.Step> steps(WorkingBack back, LocalDate today) {
         return back.rows().stream()
                 .map(row -> new AheadState.Step(
                         words.sentence(back.word(row)),
                         Arrays.stream(Pace.values())
-                                .map(pace -> words.date(back.day(pace, row)))
+                                .map(pace -> day(back.day(pace, row), today))
                                 .toList()))
                 .toList();
+    }
+
+    /** A day that is past is marked so: nothing can be begun on it any more. */
+    private String day(LocalDate day, LocalDate today) {
+        String date = words.date(day);
+        return day.isBefore(today) ? words.say("ahead.past", date) : date;
     }
 
     private List<AheadState.Days> reckoned(WorkingBack back) {
@@ -91,13 +97,11 @@ record AheadWords(Words words) {
         return notes;
     }
 
-    private AheadState.Nest nest(NestAhead nest) {
+    private AheadState.Nest nest(NestAhead nest, LocalDate clearBy) {
         String cage = nest.cage().name();
         String done = words.say("ahead.done", WindowWords.of(nest.clear()));
         String chance = words.say("ahead.chance", Math.round(HUNDRED * nest.chance()));
-        String way = nest.inTheWay()
-                .map(words::say)
-                .orElseGet(() -> words.say(nest.chance() < EVEN ? "ahead.in-time-if-quick" : "ahead.in-time"));
+        String way = nest.inTheWay().map(words::say).orElseGet(() -> words.say(inTime(nest, clearBy)));
         RowFace face = RowFace.of(cage, done, way);
         return new AheadState.Nest(
                 cage,
@@ -108,6 +112,13 @@ record AheadWords(Words words) {
                 chance,
                 way,
                 nest.waysOut().stream().map(this::way).toList());
+    }
+
+    private static String inTime(NestAhead nest, LocalDate clearBy) {
+        if (nest.chance() < EVEN) {
+            return "ahead.in-time-if-quick";
+        }
+        return nest.clear().latest().isAfter(clearBy) ? "ahead.in-time" : "ahead.surely-in-time";
     }
 
     private AheadState.Way way(WayOut way) {

@@ -9,6 +9,7 @@ import org.cagewall.deed.Deed;
 import org.cagewall.deed.VisitDeed;
 import org.cagewall.desk.Desk;
 import org.cagewall.kiosk.kit.Choice;
+import org.cagewall.kiosk.shell.Asking;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.shell.Halfway;
 import org.cagewall.kiosk.shell.Navigator;
@@ -19,7 +20,6 @@ import org.cagewall.room.Cage;
 import org.cagewall.room.Call;
 import org.cagewall.room.How;
 import org.cagewall.room.Room;
-import org.cagewall.room.Sign;
 import org.cagewall.tasks.Alarms;
 import org.cagewall.tasks.Danger;
 import org.cagewall.text.Message;
@@ -31,6 +31,7 @@ public final class AlarmPresenter {
     private final Desk desk;
     private final Pen pen;
     private final Navigator navigator;
+    private final Asking asking;
     private final Words words;
     private final Halfway<AlarmHalf> halfway;
     private final Shown<AlarmState> shown;
@@ -40,6 +41,7 @@ public final class AlarmPresenter {
             Desk desk,
             Pen pen,
             Navigator navigator,
+            Asking asking,
             Words words,
             Halfway<AlarmHalf> halfway,
             Optional<Danger> danger,
@@ -47,6 +49,7 @@ public final class AlarmPresenter {
         this.desk = desk;
         this.pen = pen;
         this.navigator = navigator;
+        this.asking = asking;
         this.words = words;
         this.halfway = halfway;
         this.watch = new Watch(desk, this::refresh);
@@ -72,7 +75,7 @@ public final class AlarmPresenter {
         return new AlarmState(
                 words.say("alarm.title"),
                 words.say("alarm.subtitle"),
-                Danger.toPhoneAbout().stream()
+                Stream.of(Danger.values())
                         .map(danger -> new Choice<>(danger.word(), words.say(danger.title()), danger))
                         .toList(),
                 halfway.kept().map(this::open));
@@ -89,9 +92,10 @@ public final class AlarmPresenter {
                 words.say(danger.title()),
                 words.say(danger.rule(room)),
                 danger.steps(room).stream().map(words::say).toList(),
-                isAtACage(danger) ? cages(room) : List.of(),
+                danger.sign().isPresent() ? cages(room) : List.of(),
                 half.at(),
                 phones,
+                words.say(danger.isLeftFirst() ? "alarm.until-out" : "alarm.until"),
                 words.say(phones.isEmpty() ? Message.of("today.no-phones") : danger.noAnswer()),
                 room.agreedOn(desk.today()).stream()
                         .map(Call::agreement)
@@ -109,10 +113,6 @@ public final class AlarmPresenter {
                         Stream.of(new Choice<>("unknown", words.say("alarm.unknown"), Optional.<String>empty())),
                         room.walk().map(Cage::name).map(name -> new Choice<>(name, name, Optional.of(name))))
                 .toList();
-    }
-
-    private static boolean isAtACage(Danger danger) {
-        return danger.group() == Danger.Group.BIRD || danger.group() == Danger.Group.GONE;
     }
 
     void choose(Danger danger) {
@@ -138,31 +138,41 @@ public final class AlarmPresenter {
                         Optional.of(half.danger()), half.at().flatMap(cage -> cage))));
     }
 
-    /** It is kept for the owner: as a report of the cage where that is known. */
+    /** It is kept for the owner: as a report of the cage where that is known, and in the words that were touched. */
     void record() {
-        halfway.kept()
-                .ifPresent(half -> pen.record(
-                        List.of(deed(half)),
-                        desk.today(),
-                        Optional.empty(),
-                        Message.of("alarm.kept", half.danger().title()),
-                        room -> {
-                            halfway.clear();
-                            refresh();
-                        }));
+        halfway.kept().ifPresent(half -> {
+            if (half.danger().sign().isPresent() && half.at().isEmpty()) {
+                asking.tell(Message.of("alarm.cage-first"), Message.of("alarm.cage-first-text"));
+            } else {
+                record(half);
+            }
+        });
+    }
+
+    private void record(AlarmHalf half) {
+        pen.record(
+                List.of(deed(half)),
+                desk.today(),
+                Optional.empty(),
+                Message.of("alarm.kept", half.danger().title()),
+                room -> {
+                    halfway.clear();
+                    refresh();
+                });
     }
 
     private static Deed deed(AlarmHalf half) {
         Danger danger = half.danger();
         Optional<String> cage = half.at().flatMap(it -> it);
-        Optional<Sign> sign = Stream.of(Sign.values())
-                .filter(each -> Danger.of(each).filter(danger::equals).isPresent())
-                .findFirst();
-        if (cage.isPresent() && sign.isPresent()) {
-            return VisitDeed.Check.different(cage.get(), How.HAND, Optional.empty(), List.of(sign.get()));
+        if (cage.isPresent() && danger.sign().isPresent()) {
+            return VisitDeed.Check.different(
+                    cage.get(),
+                    How.HAND,
+                    Optional.empty(),
+                    danger.sign().stream().toList());
         }
         return danger == Danger.LOOSE
                 ? new BirdDeed.BirdLoose(Optional.empty(), Optional.of(1))
-                : new VisitDeed.AlarmRaised(cage, danger.matter());
+                : new VisitDeed.AlarmRaised(cage, danger.alarm());
     }
 }

@@ -15,6 +15,7 @@ import org.cagewall.kiosk.kit.Stack;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.kit.TouchScroll;
 import org.cagewall.kiosk.kit.WrapLabel;
+import org.cagewall.kiosk.shell.Asking;
 import org.cagewall.kiosk.shell.Halfway;
 import org.cagewall.kiosk.shell.Navigator;
 import org.cagewall.kiosk.shell.Page;
@@ -33,13 +34,19 @@ public final class AlarmScreen extends Page {
     private final AlarmPresenter presenter;
 
     public AlarmScreen(
-            Desk desk, Pen pen, Navigator navigator, Words words, Halfway<AlarmHalf> halfway, Optional<Danger> danger) {
+            Desk desk,
+            Pen pen,
+            Navigator navigator,
+            Asking asking,
+            Words words,
+            Halfway<AlarmHalf> halfway,
+            Optional<Danger> danger) {
         super(new MigLayout(
                 "insets 0, fill, gap 20",
                 Measure.isLargest() ? "[grow,fill]" : "[grow,fill][400!,fill]",
                 "[grow,fill]"));
         this.words = words;
-        presenter = new AlarmPresenter(desk, pen, navigator, words, halfway, danger, this::render);
+        presenter = new AlarmPresenter(desk, pen, navigator, asking, words, halfway, danger, this::render);
     }
 
     @Override
@@ -129,7 +136,7 @@ public final class AlarmScreen extends Page {
             stack.add(card);
         }
         stack.add(new WrapLabel(open.noAnswer(), Type.LINE, Tone.INK));
-        stack.add(new WrapLabel(words.say("alarm.until"), Type.SECOND, Tone.SOFT));
+        stack.add(new WrapLabel(open.until(), Type.LINE, Tone.INK));
         open.agreed().forEach(agreed -> stack.add(new WrapLabel(agreed, Type.TAG, Tone.INK)));
         stack.add(TouchButton.of(ButtonKind.PLAIN, "another", words.say("alarm.another"), () -> presenter.another())
                 .tall(52));

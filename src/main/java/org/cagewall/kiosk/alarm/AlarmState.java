@@ -23,6 +23,7 @@ public record AlarmState(String title, String subtitle, List<Choice<Danger>> dan
      * @param steps what to do, and until somebody answers
      * @param cages where it may be, and "I do not know"; empty where it is about the room
      * @param at what was touched of them
+     * @param until what comes before anybody answers
      * @param noAnswer what to do when somebody, or nobody at all, answers
      * @param agreed what was agreed about it and holds
      */
@@ -34,6 +35,7 @@ public record AlarmState(String title, String subtitle, List<Choice<Danger>> dan
             List<Choice<Optional<String>>> cages,
             Optional<Optional<String>> at,
             List<Phone> phones,
+            String until,
             String noAnswer,
             List<String> agreed) {
 

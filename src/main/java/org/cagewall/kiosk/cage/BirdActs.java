@@ -41,12 +41,14 @@ final class BirdActs {
     private final Picking picking;
     private final NestForms forms;
     private final Words words;
+    private final Runnable toBirds;
 
-    BirdActs(Scribe scribe, Picking picking, NestForms forms, Words words) {
+    BirdActs(Scribe scribe, Picking picking, NestForms forms, Words words, Runnable toBirds) {
         this.scribe = scribe;
         this.picking = picking;
         this.forms = forms;
         this.words = words;
+        this.toBirds = toBirds;
     }
 
     /** Whether there was something to do under this name. */
@@ -73,10 +75,10 @@ final class BirdActs {
     }
 
     private void pairUp() {
-        picking.pick(
+        pickBird(
                 Message.of("cage.which-cock", scribe.name()),
                 birds(Sex.COCK),
-                cock -> picking.pick(
+                cock -> pickBird(
                         Message.of("cage.which-hen", cock.ring()),
                         birds(Sex.HEN),
                         hen -> scribe.record(
@@ -86,13 +88,26 @@ final class BirdActs {
 
     private void putIn() {
         Optional<Long> here = scribe.cage().map(Cage::id);
-        picking.pick(
+        pickBird(
                 Message.of("cage.which-in", scribe.name()),
                 options(scribe.room().birds().stream().filter(Bird::isPresent).filter(bird -> !bird.cage()
                         .equals(here))),
                 bird -> scribe.record(
                         new BirdDeed.BirdMoved(bird.ring(), scribe.name(), Optional.empty(), Optional.empty()),
                         Message.of("cage.done.put-in", bird.ring(), scribe.name())));
+    }
+
+    /** Where no bird is there to be picked, a new one can be recorded. */
+    private void pickBird(Message title, List<Option<Bird>> birds, Consumer<Bird> then) {
+        if (birds.isEmpty()) {
+            picking.ask(Question.of(
+                    title,
+                    Message.of("cage.no-bird-text"),
+                    Answer.main("new-bird", Message.of("birds.new"), toBirds),
+                    Answer.leave("no", Message.of("shell.leave-it"))));
+        } else {
+            picking.pick(title, birds, then);
+        }
     }
 
     private void takeOut(Bird bird, Comparator<Cage> first) {
@@ -249,7 +264,9 @@ final class BirdActs {
         return birds.sorted(Comparator.comparing(Bird::ring))
                 .map(bird -> option(
                         bird,
-                        words.say("cage.bird-line", bird.sex(), bird.colour().orElse(""))))
+                        bird.colour()
+                                .map(colour -> words.say("cage.bird-line", bird.sex(), colour))
+                                .orElse(words.say("cage.bird-line-plain", bird.sex()))))
                 .toList();
     }
 

@@ -97,7 +97,7 @@ final class CagePresenter {
         this.opened = desk.instant();
         this.scribe = new Scribe(desk, pen, here.name(), this::day);
         this.nestActs = new NestActs(scribe, picking, forms, words);
-        this.birdActs = new BirdActs(scribe, picking, forms, words);
+        this.birdActs = new BirdActs(scribe, picking, forms, words, () -> navigator.go(new Destination.Birds()));
         this.partingActs = new PartingActs(scribe, picking, forms, words, this::act);
         this.watch = new Watch(desk, this::refresh, pen, this::refresh);
         this.shown = new Shown<>(state(false), view);

@@ -370,7 +370,8 @@ final class NestActs {
     private void wean(Lying chick) {
         picking.cage(
                 Message.of("cage.wean-to", mark(chick)),
-                cages(Comparator.comparing((Cage cage) -> !isForYoung(cage))
+                cages(Comparator.comparing((Cage cage) -> cage.use() != Use.NURSERY)
+                        .thenComparing(cage -> !keepsYoung(cage))
                         .thenComparing(cage -> cage.use() != Use.FLIGHT)
                         .thenComparing(cage -> cage.use() != Use.STOCK)),
                 to -> scribe.record(
@@ -384,9 +385,8 @@ final class NestActs {
                         Message.of("cage.done.weaned", mark(chick), to.name())));
     }
 
-    private static boolean isForYoung(Cage cage) {
-        return cage.use() == Use.NURSERY
-                || cage.keeps().filter(kept -> kept == Keeps.YOUNG).isPresent();
+    private static boolean keepsYoung(Cage cage) {
+        return cage.keeps().filter(kept -> kept == Keeps.YOUNG).isPresent();
     }
 
     private void died(Lying chick) {
@@ -419,7 +419,7 @@ final class NestActs {
         String letter = letter(egg);
         picking.cage(
                 Message.of("cage.move-to", mark(egg), letter),
-                hosts(),
+                hosts(egg),
                 to -> ifItMay(
                         egg,
                         to,
@@ -433,7 +433,7 @@ final class NestActs {
         String letter = letter(chick);
         picking.cage(
                 Message.of("cage.move-chick-to", mark(chick)),
-                hosts(),
+                hosts(chick),
                 to -> ifItMay(
                         chick,
                         to,
@@ -459,13 +459,15 @@ final class NestActs {
         return lying.egg().letter().orElseGet(() -> scribe.room().nextLetter());
     }
 
-    /** Cages with a pair and a box that may take another's young; who sits goes first, then who has least. */
-    private List<Option<Cage>> hosts() {
+    /** Cages with a pair and a box that may take another's young; the nearest stage first, then who sits, then who has least. */
+    private List<Option<Cage>> hosts(Lying young) {
         Room room = scribe.room();
         Almanac almanac = Almanac.of(room);
         return room.walk()
                 .filter(cage -> !isHere(cage) && isHost(room, cage))
-                .sorted(Comparator.comparing((Cage cage) -> almanac.nest(cage).state(scribe.day()) != NestState.SITTING)
+                .sorted(MoveByHand.nearest(
+                                room, scribe.day(), young, scribe.cage().orElseThrow())
+                        .thenComparing(cage -> almanac.nest(cage).state(scribe.day()) != NestState.SITTING)
                         .thenComparing(cage -> room.nest(cage).eggs().size()
                                 + room.nest(cage).chicks().size()))
                 .map(cage -> option(cage, host(room, cage, almanac.nest(cage))))
@@ -500,8 +502,14 @@ final class NestActs {
         return room.walk()
                 .filter(cage -> !isHere(cage))
                 .sorted(first)
-                .map(cage -> option(cage, words.say("cage.use", cage.use(), room.headsIn(cage))))
+                .map(cage -> option(cage, held(room, cage)))
                 .toList();
+    }
+
+    private String held(Room room, Cage cage) {
+        return cage.keeps()
+                .map(kept -> words.say("cage.use-keeps", cage.use(), kept, room.headsIn(cage)))
+                .orElse(words.say("cage.use", cage.use(), room.headsIn(cage)));
     }
 
     private static Option<Cage> option(Cage cage, String line) {

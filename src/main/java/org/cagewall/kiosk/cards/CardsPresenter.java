@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import org.cagewall.cards.CardsPdf;
+import org.cagewall.cards.PrintedCard;
 import org.cagewall.deed.CardDeed;
 import org.cagewall.desk.Desk;
 import org.cagewall.kiosk.shell.Notices;
@@ -49,7 +50,7 @@ public final class CardsPresenter {
         this.words = words;
         CardsJob job = new CardsJob(
                 words, desk.folder().path(), CardsPdf.sheets(desk.folder().labels()), printers);
-        this.printing = new PrintPresenter(desk, pen, notices, words, job, this::printed, printView);
+        this.printing = new PrintPresenter(desk, pen, notices, words, job, this::printed, this::saved, printView);
         this.watch = new Watch(desk, this::refresh, pen, this::refresh);
         this.shown = new Shown<>(first(), view);
     }
@@ -88,6 +89,22 @@ public final class CardsPresenter {
     private void printed(String where) {
         chooseChanged();
         shown.change(state -> state.telling(where));
+    }
+
+    /** A file does not hang on a cage: its cards stay due until somebody says that they do. */
+    private void saved(String where, List<PrintedCard> cards) {
+        shown.change(state -> state.asking(where, cards));
+    }
+
+    /** The cards of the last file are printed and hang. */
+    void hung() {
+        List<PrintedCard> cards = shown.now().saved();
+        shown.change(CardsState::answered);
+        printing.record(cards, Message.of("cardscreen.hung", cards.size()), after -> chooseChanged());
+    }
+
+    void notYetHung() {
+        shown.change(CardsState::answered);
     }
 
     /** Takes the cage's card to those to be printed, or from them, and looks at it. */
@@ -134,7 +151,8 @@ public final class CardsPresenter {
                 cages,
                 Set.of(),
                 cages.stream().findFirst().map(CardsState.CageCard::cage),
-                Optional.empty());
+                Optional.empty(),
+                List.of());
         return nothing.choosing(nothing.changed());
     }
 
@@ -151,7 +169,8 @@ public final class CardsPresenter {
                 state.looked()
                         .filter(names::contains)
                         .or(() -> cages.stream().findFirst().map(CardsState.CageCard::cage)),
-                state.news()));
+                state.news(),
+                state.saved()));
     }
 
     private CardsState.May may() {

@@ -195,6 +195,10 @@ public final class CardsScreen extends Page {
             return;
         }
         state.news().ifPresent(news -> foot.add(sentence("saved", news)));
+        if (!state.saved().isEmpty()) {
+            askWhetherTheyHang();
+            return;
+        }
         if (state.chosen().isEmpty() && state.news().isEmpty()) {
             foot.add(sentence("summary", words.say("cardscreen.none-chosen")));
         }
@@ -210,6 +214,16 @@ public final class CardsScreen extends Page {
                 .tall(72);
         print.setEnabled(!state.chosen().isEmpty());
         foot.add(print);
+        foot.revalidate();
+    }
+
+    private void askWhetherTheyHang() {
+        foot.add(sentence("are-hung", words.say("cardscreen.are-hung")));
+        foot.add(TouchButton.of(ButtonKind.MAIN, "hung", words.say("cardscreen.yes-hung"), () -> presenter.hung())
+                .tall(72));
+        foot.add(TouchButton.of(
+                        ButtonKind.OUTLINED, "not-hung", words.say("cardscreen.not-hung"), () -> presenter.notYetHung())
+                .tall(72));
         foot.revalidate();
     }
 

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.cagewall.cards.PrintedCard;
 
 /**
  * What the page of cards shows. Immutable; any thread, and free of Swing.
@@ -14,6 +15,7 @@ import java.util.stream.Collectors;
  * @param chosen the cages whose cards are to be printed
  * @param looked the cage whose card is looked at
  * @param news where the last cards that were printed are
+ * @param saved the cards that went into a file last, of which nobody has said yet whether they hang
  */
 public record CardsState(
         String subtitle,
@@ -22,7 +24,8 @@ public record CardsState(
         List<CageCard> cages,
         Set<String> chosen,
         Optional<String> looked,
-        Optional<String> news) {
+        Optional<String> news,
+        List<PrintedCard> saved) {
 
     /** Who records: one who prints, or one who may only read. */
     public enum May {
@@ -70,6 +73,7 @@ public record CardsState(
     public CardsState {
         cages = List.copyOf(cages);
         chosen = Set.copyOf(chosen);
+        saved = List.copyOf(saved);
     }
 
     Optional<CageCard> theLooked() {
@@ -87,18 +91,28 @@ public record CardsState(
     }
 
     CardsState choosing(Set<String> others) {
-        return new CardsState(subtitle, may, step, cages, others, looked, Optional.empty());
+        return new CardsState(subtitle, may, step, cages, others, looked, Optional.empty(), saved);
     }
 
     CardsState lookingAt(String cage) {
-        return new CardsState(subtitle, may, step, cages, chosen, Optional.of(cage), news);
+        return new CardsState(subtitle, may, step, cages, chosen, Optional.of(cage), news, saved);
     }
 
     CardsState at(Step next) {
-        return new CardsState(subtitle, may, next, cages, chosen, looked, Optional.empty());
+        return new CardsState(subtitle, may, next, cages, chosen, looked, Optional.empty(), List.of());
     }
 
     CardsState telling(String what) {
-        return new CardsState(subtitle, may, Step.CHOOSING, cages, chosen, looked, Optional.of(what));
+        return new CardsState(subtitle, may, Step.CHOOSING, cages, chosen, looked, Optional.of(what), List.of());
+    }
+
+    /** These are in a file; whether they hang is asked. */
+    CardsState asking(String where, List<PrintedCard> cards) {
+        return new CardsState(subtitle, may, Step.CHOOSING, cages, chosen, looked, Optional.of(where), cards);
+    }
+
+    /** The question whether they hang is answered. */
+    CardsState answered() {
+        return new CardsState(subtitle, may, step, cages, chosen, looked, Optional.empty(), List.of());
     }
 }

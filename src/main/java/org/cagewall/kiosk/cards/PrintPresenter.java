@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import org.cagewall.cards.FaceChoice;
 import org.cagewall.cards.Order;
@@ -25,8 +26,8 @@ import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 
 /**
- * Lays cards out on paper as the person says, has them printed, and records them as printed only once they are in a file
- * or the printer has taken them. Used on the event thread.
+ * Lays cards out on paper as the person says, has them printed, and records them as printed only once the printer has
+ * taken them, or somebody says that those in a file are printed. Used on the event thread.
  */
 final class PrintPresenter {
 
@@ -36,6 +37,7 @@ final class PrintPresenter {
     private final Words words;
     private final CardsJob job;
     private final Consumer<String> onDone;
+    private final BiConsumer<String, List<PrintedCard>> onSaved;
     private final Shown<PrintState> shown;
     private Stop stop = new Stop();
 
@@ -43,6 +45,7 @@ final class PrintPresenter {
      * A presenter of a page that this view shows.
      *
      * @param onDone told, in words, where the cards are once they are there and recorded
+     * @param onSaved told, in words, in which file these cards are; nothing was recorded of them
      */
     PrintPresenter(
             Desk desk,
@@ -51,6 +54,7 @@ final class PrintPresenter {
             Words words,
             CardsJob job,
             Consumer<String> onDone,
+            BiConsumer<String, List<PrintedCard>> onSaved,
             Consumer<PrintState> view) {
         this.desk = desk;
         this.pen = pen;
@@ -58,6 +62,7 @@ final class PrintPresenter {
         this.words = words;
         this.job = job;
         this.onDone = onDone;
+        this.onSaved = onSaved;
         KioskSettings last = KioskSettings.read(desk.folder().kioskProperties());
         FaceChoice faces = FaceChoice.named(last.face()).orElse(FaceChoice.BY_USE);
         this.shown = new Shown<>(PrintState.of(last.sheet(), faces, last.printer()), view);
@@ -197,7 +202,7 @@ final class PrintPresenter {
             shown.change(state -> state.working(new PrintState.Work(PrintState.Work.Kind.SAVING, 0)));
             desk.work(
                     book -> job.save(cards, order, desk.today()),
-                    answer -> follow(answer, where -> record(cards, "cardscreen.saved", where)));
+                    answer -> follow(answer, where -> saved(cards, where)));
         });
     }
 
@@ -209,7 +214,7 @@ final class PrintPresenter {
             desk.<Integer, CardsJob.Result>work(
                     (book, page) -> job.print(cards, order, printer, desk.today(), mine, page::accept),
                     this::at,
-                    answer -> follow(answer, where -> record(cards, "cardscreen.printed", where)));
+                    answer -> follow(answer, where -> printed(cards, where)));
         });
     }
 
@@ -282,9 +287,21 @@ final class PrintPresenter {
         notices.failed(code);
     }
 
-    /** Cards that the room has overtaken while they were drawn are on paper, but they are old already. */
-    private void record(List<PrintedCard> cards, String done, String where) {
-        String said = words.say(done + "-where", where, desk.folder().path().toString());
+    private void saved(List<PrintedCard> cards, String where) {
+        String said =
+                words.say("cardscreen.saved-where", where, desk.folder().path().toString());
+        shown.change(state -> state.telling(said));
+        onSaved.accept(said, cards);
+    }
+
+    private void printed(List<PrintedCard> cards, String where) {
+        String said = words.say("cardscreen.printed-where", where);
+        shown.change(state -> state.telling(said));
+        record(cards, Message.of("cardscreen.printed", cards.size(), where), after -> onDone.accept(said));
+    }
+
+    /** Cards that the room has overtaken since they were drawn are on paper, but they are old already. */
+    void record(List<PrintedCard> cards, Message done, Consumer<Room> then) {
         Room room = desk.room();
         List<CardDeed.CardPrinted> deeds = cards.stream()
                 .filter(card -> room.cage(card.face().cage())
@@ -293,14 +310,8 @@ final class PrintPresenter {
                         .isPresent())
                 .map(card -> new CardDeed.CardPrinted(card.face().cage(), Optional.empty()))
                 .toList();
-        shown.change(state -> state.telling(said));
         if (!deeds.isEmpty()) {
-            pen.record(
-                    deeds,
-                    desk.today(),
-                    Optional.empty(),
-                    Message.of(done, cards.size(), where),
-                    after -> onDone.accept(said));
+            pen.record(deeds, desk.today(), Optional.empty(), done, then);
         }
     }
 

@@ -77,6 +77,7 @@ final class StripWords {
             case BY_HAND -> Shape.RING;
             case NOBODY -> Shape.CROSS;
             case LEFT_ALONE -> Shape.LINE;
+            case NOT_YET -> Shape.DOTS;
             case NOT_EXPECTED, EMPTY -> Shape.DOT;
         };
     }

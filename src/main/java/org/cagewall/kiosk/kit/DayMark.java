@@ -18,6 +18,8 @@ public record DayMark(Shape shape, Ground ground) {
         CROSS,
         /** A short line. */
         LINE,
+        /** Three dots in a row. */
+        DOTS,
         /** A dot. */
         DOT
     }

@@ -72,11 +72,18 @@ final class DayMarks {
                 brush.setColor(Tone.SOFT.color());
                 brush.draw(new Line2D.Float(box.x() + line / 2, middle, right - line / 2, middle));
             }
-            case DOT -> {
-                brush.setColor(Tone.SOFT.color());
-                float dot = Measure.px(5f);
-                brush.fill(new Ellipse2D.Float(box.x() + (box.width() - dot) / 2, middle - dot / 2, dot, dot));
+            case DOTS -> {
+                float apart = Measure.px(6f);
+                for (float centre : new float[] {-apart, 0, apart}) {
+                    dot(brush, box.x() + box.width() / 2 + centre, middle, Measure.px(4f));
+                }
             }
+            case DOT -> dot(brush, box.x() + box.width() / 2, middle, Measure.px(5f));
         }
+    }
+
+    private static void dot(Graphics2D brush, float centre, float middle, float size) {
+        brush.setColor(Tone.SOFT.color());
+        brush.fill(new Ellipse2D.Float(centre - size / 2, middle - size / 2, size, size));
     }
 }

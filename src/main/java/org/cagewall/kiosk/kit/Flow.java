@@ -1,9 +1,11 @@
 package org.cagewall.kiosk.kit;
 
+import java.awt.BasicStroke;
 import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.Shape;
 import java.awt.font.LineMetrics;
+import java.awt.geom.Line2D;
 import java.util.ArrayList;
 import java.util.List;
 import org.cagewall.kiosk.theme.Measure;
@@ -112,6 +114,16 @@ record Flow(List<String> lines, Font font, int width, boolean whole) {
         for (String line : lines) {
             write(brush, line, x + (across - length(line, font)) / 2, baseline);
             baseline += pitch(font);
+        }
+    }
+
+    /** A line through each of the lines that {@link #paint} paints from this corner. */
+    void strike(Graphics2D brush, float x, float y) {
+        brush.setStroke(new BasicStroke(Measure.px(1.8f)));
+        float middle = y + firstBaseline() - capitals(font) / 2;
+        for (String line : lines) {
+            brush.draw(new Line2D.Float(x, middle, x + length(line, font), middle));
+            middle += pitch(font);
         }
     }
 

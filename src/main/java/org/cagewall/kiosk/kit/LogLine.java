@@ -1,10 +1,8 @@
 package org.cagewall.kiosk.kit;
 
-import java.awt.BasicStroke;
 import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
-import java.awt.geom.Line2D;
 import javax.swing.JButton;
 import org.cagewall.kiosk.theme.Measure;
 import org.cagewall.kiosk.theme.Tone;
@@ -65,16 +63,10 @@ public final class LogLine extends JButton implements Legible, Tall {
         brush.setColor((face.struck() ? Tone.SOFT : Tone.INK).color());
         what.paint(brush, left(), top);
         if (face.struck()) {
-            strike(brush, what, top);
+            what.strike(brush, left(), top);
         }
         FocusRing.paint(brush, this, Tone.INK.color(), box, Measure.radius());
         brush.dispose();
-    }
-
-    private void strike(Graphics2D brush, Flow what, float top) {
-        brush.setStroke(new BasicStroke(Measure.px(1.8f)));
-        float y = top + what.firstBaseline() - Flow.capitals(Type.SECOND.font()) / 2;
-        brush.draw(new Line2D.Float(left(), y, left() + what.longest(), y));
     }
 
     private Flow what(int width) {

@@ -30,6 +30,7 @@ import org.cagewall.kiosk.theme.Type;
 import org.cagewall.room.Agreement;
 import org.cagewall.room.CallMatter;
 import org.cagewall.room.Reached;
+import org.cagewall.tasks.Danger;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 
@@ -72,6 +73,7 @@ public final class PhoneScreen extends Page {
 
     private JComponent people(PhoneState state) {
         Stack stack = new Stack(16);
+        stack.add(new WrapLabel(words.say(Danger.EMERGENCY_FIRST), Type.LINE, Tone.INK));
         for (int i = 0; i < state.people().size(); i++) {
             stack.add(person(state.people().get(i), i == 0 ? ButtonKind.MAIN : ButtonKind.OUTLINED));
         }
@@ -105,7 +107,8 @@ public final class PhoneScreen extends Page {
 
     private JComponent call(PhoneState.Person person) {
         Chips<Reached> reached = Chips.oneOf("reached", choices("phone.reached.", Reached.values()), chosen -> {});
-        Chips<CallMatter> about = Chips.oneOf("about", choices("phone.about.", CallMatter.values()), chosen -> {});
+        Chips<CallMatter> about = Chips.oneOf(
+                "about", choices("phone.about.", CallMatter.ofCalls().toArray(CallMatter[]::new)), chosen -> {});
         Chips<Optional<String>> cage = Chips.oneOf("cage", cages(), chosen -> {});
         Chips<Agreement> agreed = Chips.oneOf("agreed", choices("phone.agreed.", Agreement.values()), chosen -> {});
         Chips<PhonePresenter.Lasts> lasts = Chips.oneOf(

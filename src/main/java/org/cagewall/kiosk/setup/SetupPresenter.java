@@ -80,7 +80,10 @@ public final class SetupPresenter {
 
     /** A cage in every place of the first wall, and on to the wall. */
     void fill(Use use) {
-        Wall wall = desk.room().walls().get(0);
+        desk.room().walls().stream().findFirst().ifPresentOrElse(wall -> fill(wall, use), this::refresh);
+    }
+
+    private void fill(Wall wall, Use use) {
         List<RoomDeed.CageAdded> cages = places().cagesInEveryFreePlace(wall, use, Optional.empty());
         pen.record(
                 cages,

@@ -109,7 +109,9 @@ public final class SetupScreen extends Page {
         segment.choose(state.tab());
         turner.setVisible(open);
         turner.show(words.say("setup.tab." + state.tab().key()), state.tab().ordinal(), SetupState.Tab.values().length);
-        boolean turned = before.filter(old -> old.stage() == state.stage() && old.tab() == state.tab())
+        boolean turned = before.filter(old -> old.stage() == state.stage()
+                        && old.tab() == state.tab()
+                        && (state.stage() == SetupState.Stage.OPEN || old.wall().equals(state.wall())))
                 .isEmpty();
         if (turned) {
             build(state);

@@ -160,7 +160,13 @@ final class Pages {
         if (!now) {
             stack.add(calls);
         }
-        return framed(stack, goOn, Optional.empty(), Optional.empty());
+        Optional<TouchButton> after = page.after().map(asked -> TouchButton.of(
+                        ButtonKind.OUTLINED, "say-more", words.say("today.say-more"), () -> presenter
+                                .get()
+                                .askAfter(asked))
+                .type(Type.LEAD)
+                .tall(tall()));
+        return framed(stack, goOn, after, Optional.empty());
     }
 
     JComponent degrees(TodayState.Degrees page) {

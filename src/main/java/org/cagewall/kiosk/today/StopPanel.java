@@ -38,17 +38,18 @@ final class StopPanel extends Card {
         Pane phones = new Pane(new MigLayout("insets 0, fillx, wrap 1, gap 0 2", "[grow,fill]"));
         stop.phones().forEach(phone -> phones.add(line(phone), "wmin 0, growx"));
         if (stop.phones().isEmpty()) {
-            phones.add(new WrapLabel(words.say("today.no-phones"), Type.SECOND, Tone.SOFT), "wmin 0, growx");
+            phones.add(new WrapLabel(words.say("today.no-phones"), Type.SECOND, Tone.INK), "wmin 0, growx");
         }
         return phones;
     }
 
     private static Stack all(Words words, TodayState.Stop stop, Consumer<Danger> onAlarm) {
         Stack all = new Stack(8);
+        all.add(new WrapLabel(words.say(Danger.NO_ANSWER), Type.TAG, Tone.INK));
         stop.agreed().forEach(agreed -> all.add(new WrapLabel(agreed, Type.TAG, Tone.INK)));
         all.add(new AlarmButtons(words, onAlarm));
+        all.add(new WrapLabel(words.say(Danger.EMERGENCY_FIRST), Type.SECOND, Tone.INK));
         stop.rules().forEach(rule -> all.add(new WrapLabel(rule, Type.SECOND, Tone.INK)));
-        all.add(new WrapLabel(words.say(Danger.NO_ANSWER), Type.SECOND, Tone.SOFT));
         return all;
     }
 

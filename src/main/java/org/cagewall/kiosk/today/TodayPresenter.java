@@ -507,13 +507,21 @@ public final class TodayPresenter {
         List<Vital> questions = Report.questions(seen);
         if (!page.thenAsked() && saysNothing(new Report(seen, Map.of()), note)) {
             asking.tell(Message.of("today.nothing-told"), Message.of("today.other-told-text"));
-        } else if (page.thenAsked() && !questions.isEmpty()) {
-            shown.change(state -> state.showing(new TodayState.Asked(
-                    page.at(), words.say("today.how-is-it", page.at().cage()), seen, note, questions)));
+        } else if (page.thenAsked() && !questions.isEmpty() && !Report.cannotWait(seen)) {
+            shown.change(state -> state.showing(asked(page.at(), seen, note)));
             keep(shown.now().page(), seen, note);
         } else {
             record(page.at(), new Report(seen, Map.of()), note);
         }
+    }
+
+    private TodayState.Asked asked(Destination.Different at, List<Sign> seen, String note) {
+        return new TodayState.Asked(at, words.say("today.how-is-it", at.cage()), seen, note, Report.questions(seen));
+    }
+
+    /** The questions that had to wait until somebody was phoned. */
+    void askAfter(TodayState.Asked asked) {
+        shown.change(state -> state.showing(asked));
     }
 
     /** The questions are answered, as far as they can be. */
@@ -563,8 +571,14 @@ public final class TodayPresenter {
                 now ? Urgency.PHONE_NOW : Urgency.PHONE_IF_UNSURE,
                 steps(danger),
                 new TodaysWords(desk.room(), desk.today(), words).phones(danger),
-                entry);
+                entry,
+                after(at, report));
         shown.change(state -> list(state.audience(), state.part()).showing(page));
+    }
+
+    private Optional<TodayState.Asked> after(Destination.Different at, Report report) {
+        boolean unasked = report.replies().isEmpty() && Report.cannotWait(report.signs());
+        return unasked ? Optional.of(asked(at, report.signs(), "")) : Optional.empty();
     }
 
     /** The line that asks how warm the room is was touched. */

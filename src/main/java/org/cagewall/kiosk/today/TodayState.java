@@ -165,6 +165,7 @@ public record TodayState(
      * @param urgency how soon to phone about that
      * @param steps what to do about that, before somebody answers and until then
      * @param entry the last of what was recorded; once it is taken back, this page says nothing true any more
+     * @param after the questions that are asked once somebody was phoned
      */
     public record Recorded(
             String title,
@@ -173,12 +174,24 @@ public record TodayState(
             Urgency urgency,
             List<String> steps,
             List<Phone> phones,
-            long entry)
+            long entry,
+            Optional<Asked> after)
             implements Page {
 
         public Recorded {
             steps = List.copyOf(steps);
             phones = List.copyOf(phones);
+        }
+
+        public Recorded(
+                String title,
+                String text,
+                Optional<Danger> about,
+                Urgency urgency,
+                List<String> steps,
+                List<Phone> phones,
+                long entry) {
+            this(title, text, about, urgency, steps, phones, entry, Optional.empty());
         }
     }
 

@@ -40,6 +40,9 @@ final class TodaysWords {
     private static final Set<String> EVERY_CAGE =
             Set.of("tasks.how-husks", "tasks.how-seed", "tasks.how-water", "tasks.how-look", "tasks.how-count");
 
+    /** It stands where a cage is fed as on every other day. */
+    private static final Message EVERY_CAGE_FIRST = Message.of("tasks.how-husks");
+
     private static final List<Message> EVERY_DAY =
             List.of(Message.of("tasks.brief-husks"), Message.of("tasks.brief-seed"), Message.of("tasks.brief-water"));
 
@@ -62,7 +65,7 @@ final class TodaysWords {
                 lead(task),
                 first(task),
                 sentences(how.get(true)),
-                daily ? sentences(EVERY_DAY) : sentences(how.get(true)),
+                daily && task.how().contains(EVERY_CAGE_FIRST) ? sentences(EVERY_DAY) : sentences(how.get(true)),
                 sentences(how.get(false)),
                 daily ? "" : words.say(task.why()),
                 acts(task));
@@ -303,7 +306,8 @@ final class TodaysWords {
                 Stream.concat(room.settings().rules().stream(), Stream.of(words.say("safety.rules-text")))
                         .collect(Collectors.joining(" "))));
         CAUTIONS.forEach(about -> cautions.add(new TodayState.Caution(
-                words.say("safety." + about), words.say("safety." + about + "-text", Danger.OWN_HEAT))));
+                words.say("safety." + about),
+                words.say("safety." + about + "-text", Danger.OWN_HEAT, Danger.EMERGENCY))));
         Stream.of(Danger.values())
                 .forEach(danger ->
                         cautions.add(new TodayState.Caution(words.say(danger.title()), words.say(danger.rule(room)))));
@@ -334,7 +338,7 @@ final class TodaysWords {
     String cagesSeen() {
         List<Cage> cages = room.walk().filter(cage -> room.headsIn(cage) > 0).toList();
         long seen = cages.stream()
-                .filter(cage -> !room.visitsOf(cage, today).isEmpty())
+                .filter(cage -> room.lookedInto(cage, today).equals(Optional.of(today)))
                 .count();
         return words.say("today.cages-seen", seen, cages.size());
     }

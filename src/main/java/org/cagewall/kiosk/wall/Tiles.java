@@ -87,7 +87,8 @@ final class Tiles {
         Outlook nest = almanac.nest(cage);
         Message big = nest.pair().map(pair -> ofPair(cage, pair, nest)).orElseGet(() -> ofNestAlone(cage, nest));
         long unseen = cage.lastVisit()
-                .map(visit -> ChronoUnit.DAYS.between(visit.day(), today))
+                .flatMap(visit -> room.lookedInto(cage, today))
+                .map(day -> ChronoUnit.DAYS.between(day, today))
                 .orElse(0L);
         Optional<Kind> notDone = Optional.ofNullable(undone.get(cage.name()));
         if (notDone.isPresent()) {
@@ -331,9 +332,12 @@ final class Tiles {
     }
 
     private Optional<Message> lastSeen(Cage cage) {
-        return cage.lastVisit()
-                .map(visit -> visit.day().equals(today)
-                        ? visit.time()
+        return room.lookedInto(cage, today)
+                .filter(day -> !day.isBefore(today.minusDays(1)))
+                .map(day -> day.equals(today)
+                        ? cage.lastVisit()
+                                .filter(visit -> visit.day().equals(today))
+                                .flatMap(Visit::time)
                                 .map(time -> Message.of("wall.seen-at", time))
                                 .orElse(Message.of("wall.seen-today"))
                         : Message.of("wall.seen-yesterday"));

@@ -12,7 +12,6 @@ import org.cagewall.kiosk.shell.Shown;
 import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.room.Cage;
 import org.cagewall.room.Room;
-import org.cagewall.room.Visit;
 import org.cagewall.room.Wall;
 import org.cagewall.text.Words;
 
@@ -110,7 +109,7 @@ public final class WallPresenter {
     private String subtitle(Room room, LocalDate today) {
         List<Cage> occupied = room.walk().filter(cage -> room.headsIn(cage) > 0).toList();
         long seen = occupied.stream()
-                .filter(cage -> cage.lastVisit().map(Visit::day).equals(Optional.of(today)))
+                .filter(cage -> room.lookedInto(cage, today).equals(Optional.of(today)))
                 .count();
         long pairs = room.pairs().stream().filter(room::together).count();
         return words.say("wall.subtitle", words.longDay(today), pairs, seen, occupied.size());

@@ -11,6 +11,7 @@ import org.cagewall.kiosk.WithDaybook;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.shell.Halfway;
 import org.cagewall.kiosk.theme.TextSize;
+import org.cagewall.room.Sign;
 import org.cagewall.tasks.Danger;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -64,6 +65,54 @@ class AlarmScreenTest extends WithDaybook {
         assertThat(book.lines("\"check\"")).singleElement().asString().contains("\"A2\"", "\"dead\"");
     }
 
+    @ParameterizedTest
+    @EnumSource
+    void whatIsRecordedOfAnAlarmIsWhatWasTouchedAndNoMore(Danger danger) {
+        Painted alarm = alarm(TextSize.NORMAL, Optional.of(danger));
+        if (danger.sign().isPresent()) {
+            alarm.press("cage.A1");
+        }
+        alarm.press("record");
+
+        assertThat(book.lines("\"by\":\"Tomas\""))
+                .singleElement()
+                .asString()
+                .contains(danger.sign().map(sign -> "[\"" + sign.id() + "\"]").orElse("\"" + danger.word() + "\""));
+    }
+
+    @Test
+    void aSickBirdIsRecordedAsSickAndNotAsOnTheFloor() {
+        alarm(TextSize.NORMAL, Optional.of(Danger.ILL)).press("cage.A1").press("record");
+
+        assertThat(book.lines("\"check\""))
+                .singleElement()
+                .asString()
+                .contains("\"sick\"")
+                .doesNotContain("floor");
+        assertThat(WORDS.say(Sign.SICK.words())).isEqualTo("a bird is sick");
+    }
+
+    @Test
+    void anAlarmIsNotRecordedBeforeTheCageOrThatNobodyKnowsItWasTouched() {
+        Painted alarm = alarm(TextSize.NORMAL, Optional.of(Danger.ILL)).press("record");
+
+        assertThat(said(alarm)).contains("Which cage?", "Touch it, or touch: I do not know.");
+        assertThat(book.lines("\"by\":\"Tomas\"")).isEmpty();
+
+        alarm.press("answer.ok").press("cage.unknown").press("record");
+
+        assertThat(book.lines("alarm-raised")).singleElement().asString().contains("\"ill\"");
+    }
+
+    @Test
+    void whoMustLeaveIsToldToLeaveFirstAndToPhoneFromOutside() {
+        String said = said(alarm(TextSize.NORMAL, Optional.of(Danger.SMOKE)));
+
+        assertThat(said)
+                .contains("1. Go out now", "Leave first. Phone from outside.")
+                .doesNotContain("Until somebody answers", "how the birds breathe");
+    }
+
     @Test
     void anAlarmOfTheRoomIsAnEntry() {
         alarm(TextSize.NORMAL, Optional.of(Danger.STRANGER)).press("record");
@@ -82,7 +131,7 @@ class AlarmScreenTest extends WithDaybook {
 
     private Painted alarm(TextSize size, Optional<Danger> danger) {
         return Sat.at(book, size, "Tomas", new Destination.Alarm(danger), (pen, stage) -> {
-            screen = new AlarmScreen(book.desk(), pen, stage, WORDS, halfway, danger);
+            screen = new AlarmScreen(book.desk(), pen, stage, stage, WORDS, halfway, danger);
             return screen;
         });
     }

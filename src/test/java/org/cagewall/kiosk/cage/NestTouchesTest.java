@@ -257,6 +257,21 @@ class NestTouchesTest {
     }
 
     @Test
+    void whereNoBirdIsThereToPairUpANewOneIsOneTouchAway() {
+        room.close();
+        room = Birdroom.empty(folder.resolve("new"));
+        room.tell("""
+                {"deed":"person-added","person":"Ines","role":"owner","phone":"0555 0142","by":"Ines"}
+                {"deed":"wall-added","wall":"North wall","rows":1,"columns":1,"by":"Ines"}
+                {"deed":"cage-added","cage":"A1","wall":"North wall","row":1,"column":1,"use":"breeding","by":"Ines"}
+                """.strip());
+
+        Painted page = touch("A1", "do.pair-up");
+
+        assertThat(page.maybe("answer.new-bird")).isPresent();
+    }
+
+    @Test
     void aDeadChickIsThreeTouches() {
         Nests.twoRounds(room);
 

@@ -46,7 +46,7 @@ class CardsScreenTest extends WithBirdroom {
     }
 
     @Test
-    void theChosenCardsAreSavedAndOnlyThenCountAsPrinted() throws IOException {
+    void savedCardsCountAsPrintedOnlyOnceSomebodySaysTheyHang() throws IOException {
         Painted page = page("Ines").press("choose.none").press("card.A2").press("card.B2");
 
         page.press("lay-out").press("save").png("cards-saved").assertFit();
@@ -55,12 +55,28 @@ class CardsScreenTest extends WithBirdroom {
         try (PDDocument pdf = Loader.loadPDF(Files.readAllBytes(file))) {
             assertThat(pdf.getNumberOfPages()).isEqualTo(1);
         }
+        assertThat(page.find("saved", JLabel.class).getText()).contains("cards-2026-04-14.pdf");
+        assertThat(isOld("A2")).isTrue();
+
+        page.press("hung");
+
         assertThat(birdroom.newest(2))
                 .allMatch(line -> line.contains("card-printed") && line.contains("\"by\":\"Ines\""))
                 .anyMatch(line -> line.contains("\"A2\""))
                 .anyMatch(line -> line.contains("\"B2\""));
         assertThat(isOld("A2")).isFalse();
-        assertThat(page.find("saved", JLabel.class).getText()).contains("cards-2026-04-14.pdf");
+    }
+
+    @Test
+    void savedCardsThatDoNotHangYetStayDue() {
+        long before = birdroom.room().head();
+
+        Painted page = page("Ines").press("lay-out").press("save").press("not-hung");
+
+        assertThat(birdroom.room().head()).isEqualTo(before);
+        assertThat(isOld("A2")).isTrue();
+        assertThat(page.maybe("hung")).isEmpty();
+        assertThat(page.maybe("lay-out")).isPresent();
     }
 
     @Test
@@ -68,6 +84,7 @@ class CardsScreenTest extends WithBirdroom {
         page("Ines")
                 .press("lay-out")
                 .press("save")
+                .press("not-hung")
                 .press("choose.all")
                 .press("lay-out")
                 .press("save");
@@ -168,8 +185,8 @@ class CardsScreenTest extends WithBirdroom {
     }
 
     @Test
-    void theNewAndChangedCardsArePrintedInTwoTouches() {
-        page("Ines").press("lay-out").press("save");
+    void theNewAndChangedCardsAreSavedInTwoTouchesAndHungWithAThird() {
+        page("Ines").press("lay-out").press("save").press("hung");
 
         assertThat(birdroom.room()
                         .walk()
@@ -190,7 +207,8 @@ class CardsScreenTest extends WithBirdroom {
                                 Birdroom.WORDS,
                                 Destination.Cards.of("A2"),
                                 NO_PRINTER))
-                .press("save");
+                .press("save")
+                .press("hung");
 
         assertThat(birdroom.newest(1)).allMatch(line -> line.contains("card-printed") && line.contains("\"A2\""));
         assertThat(isOld("A2")).isFalse();
@@ -298,7 +316,8 @@ class CardsScreenTest extends WithBirdroom {
                 .press("face.large")
                 .png("cards-large-print")
                 .assertFit()
-                .press("save");
+                .press("save")
+                .press("hung");
 
         try (PDDocument pdf = Loader.loadPDF(
                 birdroom.desk().folder().path().resolve("cards-2026-04-14.pdf").toFile())) {

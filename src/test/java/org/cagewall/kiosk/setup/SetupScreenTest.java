@@ -70,6 +70,21 @@ class SetupScreenTest extends WithBirdroom {
     }
 
     @Test
+    void aFirstWallThatIsTakenBackIsAskedForAgain() {
+        Painted page = emptyRoom();
+        write(page, "name", "Ines");
+        write(page, "phone", "0555 0142").press("next");
+        page.press("next");
+        assertThat(page.maybe("fill")).isPresent();
+
+        page.press("notice.undo");
+
+        assertThat(room().walls()).isEmpty();
+        assertThat(page.maybe("fill")).isEmpty();
+        assertThat(page.maybe("next")).isPresent();
+    }
+
+    @Test
     void anOwnerWithoutANameOrAPhoneIsAskedForIt() {
         Painted page = emptyRoom().press("next").png("setup-step-1-problem").assertFit();
         assertThat(page.find("name.wrong", JLabel.class).getText()).isEqualTo("Write your name.");

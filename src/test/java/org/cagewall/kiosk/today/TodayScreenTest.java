@@ -26,6 +26,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The day's list, touched by a sitter and by an owner, and read back from the record. */
 class TodayScreenTest extends WithDaybook {
@@ -103,6 +104,26 @@ class TodayScreenTest extends WithDaybook {
         today.press("go-on").png("today-after-different").assertFit();
         assertThat(text(today)).contains("You told of this cage. Does it have food and water now?");
         assertThat(text(today.press("act.done"))).contains("Different");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"bleeding", "gasping", "straining"})
+    void aBirdThatBleedsGaspsOrStrainsIsPhonedAboutAtOnceAndTheQuestionsComeAfter(String sign) {
+        Painted today = sitter(TextSize.NORMAL)
+                .press("act.different")
+                .press("signs." + sign)
+                .press("to-questions");
+
+        assertThat(text(today)).contains("Stop. Phone now.", "0555 0142");
+        assertThat(book.lines("\"check\"")).first().asString().contains("\"" + sign + "\"");
+        today.png("today-" + sign).assertFit();
+
+        today.press("say-more").press("eating.yes").press("record");
+
+        assertThat(book.lines("\"check\"").stream()).anyMatch(line -> line.contains("\"" + sign + "\",\"eating\""));
+        assertThat(text(today.press("go-on")))
+                .contains("Fill seed and water, but only if you can reach them with ease.")
+                .doesNotContain("Tip the husks");
     }
 
     @ParameterizedTest
@@ -193,7 +214,8 @@ class TodayScreenTest extends WithDaybook {
                 .press("act.different")
                 .press("signs.on-floor")
                 .press("signs.bleeding")
-                .press("to-questions");
+                .press("to-questions")
+                .press("say-more");
 
         assertThat(List.of("eating.yes", "eating.no", "upright.yes", "upright.no"))
                 .noneMatch(answer -> today.find(answer, AbstractButton.class).isSelected());

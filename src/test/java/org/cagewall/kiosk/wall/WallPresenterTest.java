@@ -124,6 +124,19 @@ class WallPresenterTest extends WithDaybook {
     }
 
     @Test
+    void aDeedThatNeedsALookIntoTheCageCountsAsSeenToday() {
+        pairInA2();
+        assertThat(subtitle()).contains("0 of 5 cages");
+
+        book.tell("""
+                {"deed":"egg-laid","cage":"A2","on":"2026-04-14","by":"Ines"}
+                """);
+
+        assertThat(subtitle()).contains("1 of 5 cages");
+        assertThat(book.desk().room().visits()).isEmpty();
+    }
+
+    @Test
     void aNewCardHidesNoDate() {
         pairInA2();
         book.tell("""
@@ -150,6 +163,12 @@ class WallPresenterTest extends WithDaybook {
                 {"deed":"paired-up","cage":"A2","cock":"HB 24-006","hen":"HB 25-118","on":"2026-03-01","by":"Ines"}
                 {"deed":"box-on","cage":"A2","on":"2026-03-01","by":"Ines"}
                 """);
+    }
+
+    private String subtitle() {
+        List<WallState> shown = new ArrayList<>();
+        new WallPresenter(book.desk(), new Nowhere(), WORDS, 8, shown::add);
+        return shown.get(0).subtitle();
     }
 
     private TileFace tile(String cage) {
