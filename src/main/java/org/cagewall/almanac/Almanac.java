@@ -8,13 +8,13 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.cagewall.room.Cage;
-import org.cagewall.room.Lying;
-import org.cagewall.room.Pair;
 import org.cagewall.room.Room;
 import org.cagewall.room.SatFrom;
 import org.cagewall.room.Sittings;
 import org.cagewall.room.Species;
 import org.cagewall.room.Timing;
+import org.cagewall.room.nest.Lying;
+import org.cagewall.room.nest.Pair;
 
 /**
  * What comes next in every cage, and when: the one way into the arithmetic of dates. Made of one room and true for it

@@ -3,8 +3,8 @@ package org.cagewall.almanac;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.Optional;
-import org.cagewall.room.Chick;
-import org.cagewall.room.Lying;
+import org.cagewall.room.nest.Chick;
+import org.cagewall.room.nest.Lying;
 
 /**
  * One chick, and what comes next in its life. What was not recorded and cannot come any more (a dead chick's ring) is

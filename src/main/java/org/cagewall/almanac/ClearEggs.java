@@ -2,7 +2,7 @@ package org.cagewall.almanac;
 
 import java.time.LocalDate;
 import java.util.List;
-import org.cagewall.room.Lying;
+import org.cagewall.room.nest.Lying;
 
 /**
  * Eggs that will not hatch and may be taken out: they prop a first chick and hold a hen, so that it is offered only after

@@ -8,14 +8,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.cagewall.room.Chick;
-import org.cagewall.room.Egg;
-import org.cagewall.room.EggState;
-import org.cagewall.room.Lying;
 import org.cagewall.room.SatFrom;
 import org.cagewall.room.Sittings;
 import org.cagewall.room.Span;
 import org.cagewall.room.Timing;
+import org.cagewall.room.nest.Chick;
+import org.cagewall.room.nest.Egg;
+import org.cagewall.room.nest.EggState;
+import org.cagewall.room.nest.Lying;
 
 /** What is to be done to the eggs of one nest together, rather than to each. Pure; any thread. */
 final class Clutches {

@@ -9,9 +9,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.cagewall.room.EggState;
-import org.cagewall.room.Lying;
-import org.cagewall.room.Stage;
+import org.cagewall.room.nest.EggState;
+import org.cagewall.room.nest.Lying;
+import org.cagewall.room.nest.Stage;
 
 /**
  * One thing that comes next at a cage: something its keeper does, or something the birds do. Immutable; any thread.

@@ -2,8 +2,8 @@ package org.cagewall.almanac;
 
 import java.time.LocalDate;
 import java.util.Optional;
-import org.cagewall.room.Lying;
 import org.cagewall.room.SatFrom;
+import org.cagewall.room.nest.Lying;
 
 /**
  * One egg, whatever became of it, and what is expected of it. Immutable; any thread.

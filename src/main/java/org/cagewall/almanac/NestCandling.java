@@ -1,7 +1,7 @@
 package org.cagewall.almanac;
 
 import java.util.List;
-import org.cagewall.room.Lying;
+import org.cagewall.room.nest.Lying;
 
 /**
  * A look at a nest's eggs against the light that is still to be done: one for a nest, not for an egg. Immutable; any

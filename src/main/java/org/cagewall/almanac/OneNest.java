@@ -7,25 +7,25 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
-import org.cagewall.room.BoxTrip;
 import org.cagewall.room.Cage;
-import org.cagewall.room.Candling;
-import org.cagewall.room.Chick;
-import org.cagewall.room.ChickRing;
-import org.cagewall.room.Egg;
-import org.cagewall.room.EggFinding;
-import org.cagewall.room.Hung;
-import org.cagewall.room.Lying;
-import org.cagewall.room.NestLook;
-import org.cagewall.room.Pair;
 import org.cagewall.room.Room;
-import org.cagewall.room.Round;
 import org.cagewall.room.SatFrom;
 import org.cagewall.room.Sittings;
 import org.cagewall.room.Span;
 import org.cagewall.room.Timing;
-import org.cagewall.room.ToldDay;
-import org.cagewall.room.Weaning;
+import org.cagewall.room.nest.BoxTrip;
+import org.cagewall.room.nest.Candling;
+import org.cagewall.room.nest.Chick;
+import org.cagewall.room.nest.ChickRing;
+import org.cagewall.room.nest.Egg;
+import org.cagewall.room.nest.EggFinding;
+import org.cagewall.room.nest.Hung;
+import org.cagewall.room.nest.Lying;
+import org.cagewall.room.nest.NestLook;
+import org.cagewall.room.nest.Pair;
+import org.cagewall.room.nest.Round;
+import org.cagewall.room.nest.ToldDay;
+import org.cagewall.room.nest.Weaning;
 
 /** Works out what is expected of one cage. Pure; any thread. */
 final class OneNest {

@@ -3,14 +3,14 @@ package org.cagewall.almanac;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import org.cagewall.room.Box;
-import org.cagewall.room.Chick;
-import org.cagewall.room.Egg;
-import org.cagewall.room.Lying;
-import org.cagewall.room.Pair;
-import org.cagewall.room.Round;
 import org.cagewall.room.SatFrom;
 import org.cagewall.room.Species;
+import org.cagewall.room.nest.Box;
+import org.cagewall.room.nest.Chick;
+import org.cagewall.room.nest.Egg;
+import org.cagewall.room.nest.Lying;
+import org.cagewall.room.nest.Pair;
+import org.cagewall.room.nest.Round;
 
 /**
  * All that is expected of one cage, worked out from what was recorded and never from today. Immutable; any thread.

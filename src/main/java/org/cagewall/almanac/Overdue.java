@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.cagewall.room.Lying;
+import org.cagewall.room.nest.Lying;
 
 /**
  * What ought to have come at a nest and has not, or can no more: the one place from which the wall and the lists have it.

@@ -11,14 +11,14 @@ import java.util.Optional;
 import java.util.function.ToLongFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.cagewall.room.Box;
 import org.cagewall.room.Cage;
-import org.cagewall.room.Hung;
 import org.cagewall.room.PastEgg;
 import org.cagewall.room.Room;
 import org.cagewall.room.Species;
 import org.cagewall.room.Timing;
-import org.cagewall.room.ToldDay;
+import org.cagewall.room.nest.Box;
+import org.cagewall.room.nest.Hung;
+import org.cagewall.room.nest.ToldDay;
 
 /** Counts how many days this room's own birds of a species took for what they do. For one thread. */
 final class OwnDays {

@@ -8,13 +8,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.cagewall.room.Cage;
-import org.cagewall.room.Chick;
-import org.cagewall.room.Pair;
-import org.cagewall.room.PartingBegun;
 import org.cagewall.room.Room;
 import org.cagewall.room.Span;
-import org.cagewall.room.Stage;
 import org.cagewall.room.Timing;
+import org.cagewall.room.nest.Chick;
+import org.cagewall.room.nest.Pair;
+import org.cagewall.room.nest.PartingBegun;
+import org.cagewall.room.nest.Stage;
 
 /** Works out the stages in which one pair is parted. Pure; any thread. */
 record Parting(Room room, Cage cage, Pair pair, Timetable timetable, List<EggOutlook> eggs, List<ChickOutlook> chicks) {

@@ -5,9 +5,9 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
-import org.cagewall.room.PartingBegun;
 import org.cagewall.room.Span;
-import org.cagewall.room.Stage;
+import org.cagewall.room.nest.PartingBegun;
+import org.cagewall.room.nest.Stage;
 
 /**
  * How a pair is parted, or would be: its stages, each in its own time and in any order. Immutable; any thread.

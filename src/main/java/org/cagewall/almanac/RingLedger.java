@@ -6,13 +6,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import org.cagewall.room.Bird;
 import org.cagewall.room.RingCustom;
 import org.cagewall.room.RingForm;
 import org.cagewall.room.RingIssue;
-import org.cagewall.room.RingStock;
 import org.cagewall.room.Room;
 import org.cagewall.room.Species;
+import org.cagewall.room.bird.Bird;
+import org.cagewall.room.bird.RingStock;
 
 /**
  * The rings there are: what was bought, what is on birds and chicks, what was written off, and what is left. Immutable;

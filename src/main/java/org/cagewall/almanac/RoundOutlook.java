@@ -1,9 +1,9 @@
 package org.cagewall.almanac;
 
 import java.util.Optional;
-import org.cagewall.room.Pair;
-import org.cagewall.room.Round;
 import org.cagewall.room.SatFrom;
+import org.cagewall.room.nest.Pair;
+import org.cagewall.room.nest.Round;
 
 /**
  * One round of the cage's pair; several may be under way. Immutable; any thread.

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.cagewall.paper.Align;
-import org.cagewall.paper.Box;
+import org.cagewall.paper.Area;
 import org.cagewall.paper.Ink;
 import org.cagewall.paper.Page;
 import org.cagewall.paper.Type;
@@ -51,13 +51,13 @@ final class Blank {
     private static final double USUAL_AREA = 85 * 54;
 
     private final Page page;
-    private final Box card;
-    private final Tiles tiles;
+    private final Area card;
+    private final SymbolTiles tiles;
     private final Words words;
     private final double scale;
     private double y;
 
-    Blank(Page page, Box card, Tiles tiles, Words words) {
+    Blank(Page page, Area card, SymbolTiles tiles, Words words) {
         this.page = page;
         this.card = card;
         this.tiles = tiles;
@@ -67,7 +67,7 @@ final class Blank {
     }
 
     /** How much larger than on the usual card everything is written. */
-    static double scale(Box card) {
+    static double scale(Area card) {
         return Math.max(0.8, Math.min(1.9, Math.sqrt(card.width() * card.height() / USUAL_AREA)));
     }
 
@@ -80,7 +80,7 @@ final class Blank {
     }
 
     /** Whether the name stands in one line without becoming too small. */
-    static boolean isOneLine(Page page, Box card, Tiles tiles, String name) {
+    static boolean isOneLine(Page page, Area card, SymbolTiles tiles, String name) {
         Type smallest = Type.bold(SMALLEST_NAME).stretched(NARROWEST_NAME);
         return page.width(name, smallest) <= tiles.boxes().get(0).left() - card.left() - margin(card);
     }
@@ -88,12 +88,12 @@ final class Blank {
     void drawSymbols(String text) {
         List<Symbol.Bar> bars = Symbols.matrix(text).bars();
         double module = tiles.module();
-        for (Box tile : tiles.boxes()) {
+        for (Area tile : tiles.boxes()) {
             double left = tile.left() + Symbols.QUIET_ZONE * module;
             double top = tile.top() + Symbols.QUIET_ZONE * module;
             page.fill(
                     bars.stream()
-                            .map(bar -> new Box(
+                            .map(bar -> new Area(
                                     left + bar.column() * module,
                                     top + bar.row() * module,
                                     bar.width() * module,
@@ -181,7 +181,7 @@ final class Blank {
 
     /** How high capitals may be, this gap below, for their line to stand above the lower symbol. */
     double capitalsAboveSymbol(double gap) {
-        double room = lowerLeft().mapToDouble(Box::top).min().orElse(Double.MAX_VALUE) - y - gap;
+        double room = lowerLeft().mapToDouble(Area::top).min().orElse(Double.MAX_VALUE) - y - gap;
         return Math.min(room - LEAST_GAP, room / (1 + DESCENT_ROOM)) - 0.01;
     }
 
@@ -193,7 +193,7 @@ final class Blank {
                 .toList();
     }
 
-    private Stream<Box> lowerLeft() {
+    private Stream<Area> lowerLeft() {
         return tiles.boxes().stream().skip(1);
     }
 
@@ -209,7 +209,7 @@ final class Blank {
     Span span(double top, double bottom) {
         double left = card.left() + margin(card);
         double right = card.right() - margin(card);
-        for (Box tile : tiles.boxes()) {
+        for (Area tile : tiles.boxes()) {
             if (tile.top() < bottom && tile.bottom() > top) {
                 if (tile.left() - card.left() < card.right() - tile.right()) {
                     left = Math.max(left, tile.right() + GUTTER);
@@ -300,7 +300,7 @@ final class Blank {
         return card.bottom() - FOOT;
     }
 
-    private static double margin(Box card) {
+    private static double margin(Area card) {
         return card.height() < 45 ? 3.2 : 4.5;
     }
 

@@ -8,10 +8,10 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.cagewall.paper.Box;
+import org.cagewall.paper.Area;
 import org.cagewall.paper.Page;
 import org.cagewall.paper.Type;
-import org.cagewall.room.CardFace;
+import org.cagewall.room.card.CardFace;
 import org.cagewall.text.Words;
 
 /**
@@ -46,11 +46,11 @@ final class CardDrawing {
     private final Blank blank;
     private final Face face;
     private final Style style;
-    private final PrintedCard what;
+    private final CardToPrint what;
     private final LocalDate printed;
     private final Words words;
 
-    private CardDrawing(Blank blank, Face face, Style style, PrintedCard what, LocalDate printed, Words words) {
+    private CardDrawing(Blank blank, Face face, Style style, CardToPrint what, LocalDate printed, Words words) {
         this.blank = blank;
         this.face = face;
         this.style = style;
@@ -60,8 +60,8 @@ final class CardDrawing {
     }
 
     /** Beside a name in two lines there is room for the plain face only, unless the card is large. */
-    static CardDrawing of(PrintedCard what, Page page, Box card, Face face, LocalDate printed, Words words) {
-        Tiles tiles = Tiles.of(card);
+    static CardDrawing of(CardToPrint what, Page page, Area card, Face face, LocalDate printed, Words words) {
+        SymbolTiles tiles = SymbolTiles.of(card);
         boolean asksForRoom = face == Face.LARGE
                 || what.face().pair().isPresent()
                 || tiles.boxes().size() == 1;
@@ -73,7 +73,7 @@ final class CardDrawing {
         return new CardDrawing(blank, fitting, Style.of(fitting, card), what, printed, words);
     }
 
-    private static boolean isLarge(Box card) {
+    private static boolean isLarge(Area card) {
         return Math.min(card.width(), card.height()) >= LARGE_CARD;
     }
 

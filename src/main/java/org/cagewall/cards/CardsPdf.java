@@ -26,12 +26,12 @@ public final class CardsPdf {
 
     /** The sheets that cards can be printed on: the program's, and those of this folder of the keeper's own. */
     public static Sheets sheets(Path labels) {
-        return Sheets.with(labels, Tiles::against);
+        return Sheets.with(labels, SymbolTiles::against);
     }
 
     /** The program's own sheets. */
     public static Sheets sheets() {
-        return Sheets.builtIn(Tiles::against);
+        return Sheets.builtIn(SymbolTiles::against);
     }
 
     /**
@@ -42,13 +42,13 @@ public final class CardsPdf {
      * @param printed the day that the cards show as the day they were printed
      * @param words the language of the cards
      */
-    public static byte[] drawn(List<PrintedCard> cards, Order order, LocalDate printed, Words words) {
+    public static byte[] drawn(List<CardToPrint> cards, Order order, LocalDate printed, Words words) {
         return Pdf.drawn(words.say("cards.card.title"), printed, pdf -> order.spread(cards)
                 .forEach(page -> drawPage(pdf.page(order.sheet().paper()), page, order, printed, words)));
     }
 
     private static void drawPage(
-            Page page, SortedMap<Integer, PrintedCard> cards, Order order, LocalDate printed, Words words) {
+            Page page, SortedMap<Integer, CardToPrint> cards, Order order, LocalDate printed, Words words) {
         drawCutMarks(page, order.sheet());
         cards.forEach((place, card) -> CardDrawing.of(
                         card, page, order.sheet().place(place), order.faces().of(card.face()), printed, words)

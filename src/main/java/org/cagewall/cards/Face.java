@@ -1,7 +1,7 @@
 package org.cagewall.cards;
 
 import java.util.List;
-import org.cagewall.room.CardFace;
+import org.cagewall.room.card.CardFace;
 
 /** How a card is laid out. What it says, and so its digest, is the same on each. Immutable; any thread. */
 public enum Face {

@@ -2,7 +2,7 @@ package org.cagewall.cards;
 
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.cagewall.room.CardFace;
+import org.cagewall.room.card.CardFace;
 import org.cagewall.text.Message;
 
 /** Which face cards get: each by its cage's use, or all the same one. Immutable; any thread. */

@@ -3,7 +3,7 @@ package org.cagewall.cards;
 import java.util.Collections;
 import java.util.List;
 import java.util.SortedMap;
-import org.cagewall.paper.Places;
+import org.cagewall.paper.FreePlaces;
 import org.cagewall.paper.Sheet;
 
 /**
@@ -13,7 +13,7 @@ import org.cagewall.paper.Sheet;
  * @param faces which face they get
  * @param copies how many of each card, from 1, side by side
  */
-public record Order(Places places, FaceChoice faces, int copies) {
+public record Order(FreePlaces places, FaceChoice faces, int copies) {
 
     public Order {
         if (copies < 1) {
@@ -23,10 +23,10 @@ public record Order(Places places, FaceChoice faces, int copies) {
 
     /** Each card once on whole sheets, with the face that suits its cage. */
     public static Order on(Sheet sheet) {
-        return new Order(Places.all(sheet), FaceChoice.BY_USE, 1);
+        return new Order(FreePlaces.all(sheet), FaceChoice.BY_USE, 1);
     }
 
-    public Order with(Places free) {
+    public Order with(FreePlaces free) {
         return new Order(free, faces, copies);
     }
 

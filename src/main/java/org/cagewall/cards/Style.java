@@ -1,6 +1,6 @@
 package org.cagewall.cards;
 
-import org.cagewall.paper.Box;
+import org.cagewall.paper.Area;
 import org.cagewall.paper.Type;
 
 /**
@@ -76,7 +76,7 @@ record Style(
             27,
             8.6);
 
-    static Style of(Face face, Box card) {
+    static Style of(Face face, Area card) {
         Style usual =
                 switch (face) {
                     case PLAIN -> PLAIN;

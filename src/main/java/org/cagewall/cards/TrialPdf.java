@@ -3,7 +3,7 @@ package org.cagewall.cards;
 import java.time.LocalDate;
 import java.util.List;
 import org.cagewall.paper.Align;
-import org.cagewall.paper.Box;
+import org.cagewall.paper.Area;
 import org.cagewall.paper.Ink;
 import org.cagewall.paper.Page;
 import org.cagewall.paper.Pdf;
@@ -52,7 +52,7 @@ public final class TrialPdf {
     }
 
     private void drawPlace(int index) {
-        Box place = sheet.place(index);
+        Area place = sheet.place(index);
         page.frameRounded(place, 0, LINE, Ink.BLACK);
         double middle = place.left() + place.width() / 2;
         double capitals = Math.min(9, place.height() / 5);
@@ -65,7 +65,7 @@ public final class TrialPdf {
     }
 
     /** The first place has the words, since there is one on every sheet. */
-    private void drawWords(Box place) {
+    private void drawWords(Area place) {
         double left = Math.max(place.left(), 14) + 4;
         double width = place.right() - 4 - left;
         Type type = Type.regular(1.9);

@@ -4,9 +4,9 @@ import java.time.LocalDate;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.cagewall.plan.Ahead;
+import org.cagewall.plan.AheadQuestion;
 import org.cagewall.plan.Draws;
 import org.cagewall.plan.Policy;
-import org.cagewall.plan.Question;
 import org.cagewall.room.Absence;
 import org.cagewall.room.Room;
 import picocli.CommandLine.Command;
@@ -44,8 +44,8 @@ final class AheadCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (rounds < 1 || rounds > Question.MOST_ROUNDS) {
-            throw Refusal.of("command.ahead-rounds", rounds, Question.MOST_ROUNDS);
+        if (rounds < 1 || rounds > AheadQuestion.MOST_ROUNDS) {
+            throw Refusal.of("command.ahead-rounds", rounds, AheadQuestion.MOST_ROUNDS);
         }
         return cagewall.inTheRoom(this::ahead);
     }
@@ -59,8 +59,8 @@ final class AheadCommand implements Callable<Integer> {
         if (day.isAfter(desk.today().plusYears(MOST_YEARS))) {
             throw Refusal.of("command.ahead-too-far", day, MOST_YEARS);
         }
-        Ahead ahead =
-                Ahead.of(desk.room(), desk.today(), new Question(day, policy, rounds, new Draws(Draws.USUAL, seed)));
+        Ahead ahead = Ahead.of(
+                desk.room(), desk.today(), new AheadQuestion(day, policy, rounds, new Draws(Draws.USUAL, seed)));
         ShownAhead shown = new ShownAhead(ahead, cagewall.console().words());
         if (cagewall.wantsJson()) {
             cagewall.console().print(shown.json().line());

@@ -1,6 +1,6 @@
 package org.cagewall.command;
 
-import org.cagewall.room.Answer;
+import org.cagewall.room.care.Answer;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 

@@ -10,15 +10,15 @@ import java.util.function.Function;
 import org.cagewall.deed.Line;
 import org.cagewall.deed.Lines;
 import org.cagewall.deed.Rules;
-import org.cagewall.desk.Answer;
 import org.cagewall.desk.Book;
 import org.cagewall.desk.Desk;
 import org.cagewall.desk.Outcome;
+import org.cagewall.desk.Reading;
 import org.cagewall.paper.Letters;
 import org.cagewall.room.Cage;
-import org.cagewall.room.LogEntry;
-import org.cagewall.room.LogQuery;
 import org.cagewall.room.Room;
+import org.cagewall.room.care.LogEntry;
+import org.cagewall.room.care.LogQuery;
 import org.cagewall.text.Message;
 
 /**
@@ -56,13 +56,13 @@ final class AtDesk {
     }
 
     <T> T read(Function<Book, T> use) {
-        Received<Answer<T>> received = new Received<>();
+        Received<Reading<T>> received = new Received<>();
         desk.study(use, received);
         return value(received.value());
     }
 
     List<LogEntry> log(LogQuery query) {
-        Received<Answer<List<LogEntry>>> received = new Received<>();
+        Received<Reading<List<LogEntry>>> received = new Received<>();
         desk.log(query, received);
         return value(received.value());
     }
@@ -131,7 +131,7 @@ final class AtDesk {
         }
     }
 
-    private static <T> T value(Answer<T> answer) {
+    private static <T> T value(Reading<T> answer) {
         Received<T> value = new Received<>();
         answer.then(
                 value,

@@ -8,14 +8,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
+import org.cagewall.cards.CardToPrint;
 import org.cagewall.cards.CardsPdf;
 import org.cagewall.cards.FaceChoice;
 import org.cagewall.cards.Order;
-import org.cagewall.cards.PrintedCard;
 import org.cagewall.cards.TrialPdf;
 import org.cagewall.deed.CardDeed;
+import org.cagewall.deed.Circumstances;
 import org.cagewall.deed.Line;
-import org.cagewall.deed.Told;
 import org.cagewall.paper.Sheet;
 import org.cagewall.paper.Sheets;
 import org.cagewall.room.Cage;
@@ -92,8 +92,8 @@ final class CardsCommand implements Callable<Integer> {
             return Main.DONE;
         }
         Room room = desk.room();
-        List<PrintedCard> cards =
-                wanted.stream().map(cage -> PrintedCard.of(room, cage)).toList();
+        List<CardToPrint> cards =
+                wanted.stream().map(cage -> CardToPrint.of(room, cage)).toList();
         byte[] pdf =
                 CardsPdf.drawn(cards, order, desk.today(), cagewall.console().words());
         write(pdf, () -> by.ifPresent(person -> recordAsPrinted(desk, wanted, person)));
@@ -146,7 +146,7 @@ final class CardsCommand implements Callable<Integer> {
     }
 
     private static void recordAsPrinted(AtDesk desk, List<Cage> cages, String person) {
-        Told told = Told.on(desk.today(), person);
+        Circumstances told = Circumstances.on(desk.today(), person);
         desk.record(cages.stream()
                 .map(cage -> new Line(new CardDeed.CardPrinted(cage.name(), Optional.empty()), told))
                 .toList());

@@ -2,11 +2,11 @@ package org.cagewall.command;
 
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.cagewall.deed.Circumstances;
 import org.cagewall.deed.Line;
-import org.cagewall.deed.Told;
 import org.cagewall.deed.VisitDeed;
-import org.cagewall.room.Answer;
-import org.cagewall.room.How;
+import org.cagewall.room.care.Answer;
+import org.cagewall.room.care.How;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -42,8 +42,8 @@ final class CheckCommand implements Callable<Integer> {
     }
 
     private int check(AtDesk desk) {
-        Told told = Told.on(desk.today(), by);
-        Told timed = cagewall.todayIsSet() ? told : told.at(desk.desk().time());
+        Circumstances told = Circumstances.on(desk.today(), by);
+        Circumstances timed = cagewall.todayIsSet() ? told : told.at(desk.desk().time());
         VisitDeed.Check check = new VisitDeed.Check(cage, answer, How.HAND, Optional.empty(), Optional.empty());
         long entry = desk.recordTyped(new Line(check, note.map(timed::noting).orElse(timed)));
         cagewall.answer(Json.object().with("entry", entry), "command.ok", entry);

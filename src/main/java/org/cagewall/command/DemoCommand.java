@@ -1,7 +1,7 @@
 package org.cagewall.command;
 
 import java.util.concurrent.Callable;
-import org.cagewall.desk.DemoRoom;
+import org.cagewall.demo.DemoRoom;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ParentCommand;
 

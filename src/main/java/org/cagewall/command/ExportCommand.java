@@ -7,7 +7,7 @@ import java.util.concurrent.Callable;
 import org.cagewall.desk.Book;
 import org.cagewall.desk.Head;
 import org.cagewall.files.Export;
-import org.cagewall.room.LogQuery;
+import org.cagewall.room.care.LogQuery;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;

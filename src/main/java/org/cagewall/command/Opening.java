@@ -7,14 +7,14 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.cagewall.cards.CardToPrint;
 import org.cagewall.cards.CardsPdf;
 import org.cagewall.cards.Order;
-import org.cagewall.cards.PrintedCard;
+import org.cagewall.demo.ScreenPictures;
 import org.cagewall.desk.DataFolder;
 import org.cagewall.desk.Desk;
 import org.cagewall.desk.Lanes;
 import org.cagewall.kiosk.Kiosk;
-import org.cagewall.kiosk.Pictures;
 import org.cagewall.kiosk.WindowAhead;
 import org.cagewall.kiosk.shell.EventThread;
 import org.cagewall.paper.Sheet;
@@ -115,7 +115,7 @@ final class Opening {
     private void paint(AtDesk desk, Path pictures) {
         try {
             Files.createDirectories(pictures);
-            Pictures.paint(desk.desk(), cagewall.console().words(), pictures);
+            ScreenPictures.paint(desk.desk(), cagewall.console().words(), pictures);
             Files.write(pictures.resolve(CARDS), cards(desk));
         } catch (IOException | UncheckedIOException e) {
             throw Refusal.of("command.not-written", Cagewall.shown(pictures));
@@ -128,8 +128,8 @@ final class Opening {
                 .find(Sheets.BUILT_IN.get(0))
                 .sheet()
                 .orElseThrow();
-        List<PrintedCard> cards =
-                room.walk().map(cage -> PrintedCard.of(room, cage)).toList();
+        List<CardToPrint> cards =
+                room.walk().map(cage -> CardToPrint.of(room, cage)).toList();
         return CardsPdf.drawn(
                 cards, Order.on(sheet), desk.today(), cagewall.console().words());
     }

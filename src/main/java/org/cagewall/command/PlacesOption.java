@@ -5,7 +5,7 @@ import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.cagewall.paper.Places;
+import org.cagewall.paper.FreePlaces;
 import org.cagewall.paper.Sheet;
 
 /** Reads which places of a part-used sheet are free, as a keeper counts them: from 1, row by row. Pure; any thread. */
@@ -16,11 +16,11 @@ final class PlacesOption {
     private PlacesOption() {}
 
     /** The places of a text such as {@code 4-} or {@code 2,5-7}; all where there is none. */
-    static Places read(Optional<String> text, Sheet sheet) {
-        return text.map(given -> read(given, sheet)).orElseGet(() -> Places.all(sheet));
+    static FreePlaces read(Optional<String> text, Sheet sheet) {
+        return text.map(given -> read(given, sheet)).orElseGet(() -> FreePlaces.all(sheet));
     }
 
-    private static Places read(String text, Sheet sheet) {
+    private static FreePlaces read(String text, Sheet sheet) {
         SortedSet<Integer> free = new TreeSet<>();
         for (String part : text.strip().split("\\s*,\\s*", -1)) {
             Matcher range = RANGE.matcher(part);
@@ -38,7 +38,7 @@ final class PlacesOption {
                 free.add(place - 1);
             }
         }
-        return Places.of(sheet, free);
+        return FreePlaces.of(sheet, free);
     }
 
     private static Refusal refusal(String text, Sheet sheet) {

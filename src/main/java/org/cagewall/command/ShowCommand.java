@@ -2,7 +2,7 @@ package org.cagewall.command;
 
 import java.util.concurrent.Callable;
 import org.cagewall.room.Cage;
-import org.cagewall.room.LogQuery;
+import org.cagewall.room.care.LogQuery;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;

@@ -10,8 +10,8 @@ import org.cagewall.handover.Strip;
 import org.cagewall.handover.Undone;
 import org.cagewall.handover.Unvisited;
 import org.cagewall.handover.Waiting;
-import org.cagewall.room.LogEntry;
 import org.cagewall.room.Reason;
+import org.cagewall.room.care.LogEntry;
 import org.cagewall.text.Words;
 
 /** What happened on some days, as lines or as an object. Immutable; any thread. */

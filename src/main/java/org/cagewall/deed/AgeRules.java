@@ -5,21 +5,21 @@ import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.cagewall.room.Bird;
 import org.cagewall.room.BreedingAge;
 import org.cagewall.room.Cage;
-import org.cagewall.room.Chick;
-import org.cagewall.room.EggFinding;
 import org.cagewall.room.Keeps;
-import org.cagewall.room.Lying;
-import org.cagewall.room.Pair;
 import org.cagewall.room.SatFrom;
-import org.cagewall.room.Sex;
 import org.cagewall.room.Sittings;
 import org.cagewall.room.Span;
 import org.cagewall.room.Species;
-import org.cagewall.room.Stage;
 import org.cagewall.room.Timing;
+import org.cagewall.room.bird.Bird;
+import org.cagewall.room.bird.Sex;
+import org.cagewall.room.nest.Chick;
+import org.cagewall.room.nest.EggFinding;
+import org.cagewall.room.nest.Lying;
+import org.cagewall.room.nest.Pair;
+import org.cagewall.room.nest.Stage;
 import org.cagewall.text.Message;
 
 /**

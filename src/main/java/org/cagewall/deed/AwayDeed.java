@@ -47,10 +47,10 @@ public sealed interface AwayDeed extends Deed {
             Optional<LocalDate> from,
             Optional<LocalDate> to,
             Optional<String> sitter,
-            Optional<Anew<String>> second,
-            @Prose Optional<Anew<String>> vet,
+            Optional<NewValue<String>> second,
+            @Prose Optional<NewValue<String>> vet,
             Optional<List<String>> leaveAlone,
-            Optional<Anew<String>> feeder)
+            Optional<NewValue<String>> feeder)
             implements AwayDeed, SettingUp {
 
         @Override
@@ -66,9 +66,9 @@ public sealed interface AwayDeed extends Deed {
                     first,
                     last,
                     sitter.orElse(now.sitter()),
-                    second.flatMap(Anew::value),
+                    second.flatMap(NewValue::value),
                     leaveAlone,
-                    feeder.flatMap(Anew::value)));
+                    feeder.flatMap(NewValue::value)));
             rules.add(overlapsNone(first, last, Optional.of(now.id())));
             if (to.isPresent() || now.to().isBefore(scene.on())) {
                 rules.add(liesAhead(last));
@@ -87,10 +87,10 @@ public sealed interface AwayDeed extends Deed {
                     from.orElse(now.from()),
                     to.orElse(now.to()),
                     sitter.orElse(now.sitter()),
-                    Anew.after(now.second(), second),
-                    Anew.after(now.vet(), vet),
+                    NewValue.after(now.second(), second),
+                    NewValue.after(now.vet(), vet),
                     Optional.of(alone),
-                    Anew.after(now.feeder(), feeder));
+                    NewValue.after(now.feeder(), feeder));
         }
 
         @Override
@@ -111,7 +111,7 @@ public sealed interface AwayDeed extends Deed {
                     : Message.of("deed.did.away-changed-so", changes);
         }
 
-        private static Message anew(String what, Anew<String> change) {
+        private static Message anew(String what, NewValue<String> change) {
             return change.value()
                     .map(value -> Message.of("deed.away-" + what, value))
                     .orElseGet(() -> Message.of("deed.away-no-" + what));
@@ -145,7 +145,7 @@ public sealed interface AwayDeed extends Deed {
     }
 
     record EntrySeen(
-            @Within(least = 1, most = Integer.MAX_VALUE) int entry) implements AwayDeed, SettingUp, NamesEntry {
+            @Bounds(least = 1, most = Integer.MAX_VALUE) int entry) implements AwayDeed, SettingUp, NamesEntry {
 
         @Override
         public List<Rule> judgedBy() {

@@ -6,11 +6,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.cagewall.room.Bird;
-import org.cagewall.room.Condition;
-import org.cagewall.room.Sex;
-import org.cagewall.room.Way;
-import org.cagewall.room.Whither;
+import org.cagewall.room.bird.Bird;
+import org.cagewall.room.bird.Condition;
+import org.cagewall.room.bird.Sex;
+import org.cagewall.room.bird.Way;
+import org.cagewall.room.bird.Whither;
 import org.cagewall.text.Message;
 
 /** Deeds about birds. */
@@ -45,7 +45,7 @@ public sealed interface BirdDeed extends Deed {
             Optional<String> mother,
             Optional<String> cage,
             Optional<String> origin,
-            @Within(least = 1950, most = 2200) Optional<Integer> ringYear)
+            @Bounds(least = 1950, most = 2200) Optional<Integer> ringYear)
             implements BirdDeed, AboutBird {
 
         @Override
@@ -91,7 +91,7 @@ public sealed interface BirdDeed extends Deed {
     }
 
     /** Birds of a flight that are not known one by one. */
-    record BirdsAdded(@Within(least = 1, most = 500) int count, String cage) implements BirdDeed, AtCage {
+    record BirdsAdded(@Bounds(least = 1, most = 500) int count, String cage) implements BirdDeed, AtCage {
 
         @Override
         public List<Rule> judgedBy() {
@@ -218,7 +218,7 @@ public sealed interface BirdDeed extends Deed {
             String bird,
             String ring,
             @Prose Optional<String> why,
-            @Within(least = 1950, most = 2200) Optional<Integer> ringYear)
+            @Bounds(least = 1950, most = 2200) Optional<Integer> ringYear)
             implements BirdDeed, AboutBird {
 
         @Override
@@ -280,7 +280,7 @@ public sealed interface BirdDeed extends Deed {
     record BirdLookedOver(
             String bird,
             Condition condition,
-            @Within(least = 1, most = 500) Optional<BigDecimal> weight,
+            @Bounds(least = 1, most = 500) Optional<BigDecimal> weight,
             Optional<String> cere,
             Optional<String> moult,
             Optional<String> keel,
@@ -417,7 +417,7 @@ public sealed interface BirdDeed extends Deed {
 
     record BirdLoose(
             Optional<String> bird,
-            @Within(least = 1, most = 500) Optional<Integer> count) implements BirdDeed {
+            @Bounds(least = 1, most = 500) Optional<Integer> count) implements BirdDeed {
 
         @Override
         public List<Rule> judgedBy() {
@@ -444,7 +444,7 @@ public sealed interface BirdDeed extends Deed {
 
     record BirdFound(
             Optional<String> bird,
-            @Within(least = 1, most = 500) Optional<Integer> count) implements BirdDeed {
+            @Bounds(least = 1, most = 500) Optional<Integer> count) implements BirdDeed {
 
         @Override
         public List<Rule> judgedBy() {
@@ -474,7 +474,7 @@ public sealed interface BirdDeed extends Deed {
     /** A bird gone for good, or n birds of a flight not known one by one. */
     record BirdLeft(
             Optional<String> bird,
-            @Within(least = 1, most = 500) Optional<Integer> count,
+            @Bounds(least = 1, most = 500) Optional<Integer> count,
             Optional<String> cage,
             Way how,
             Optional<String> place,

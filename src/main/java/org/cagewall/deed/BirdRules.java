@@ -7,15 +7,15 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.cagewall.room.Bird;
 import org.cagewall.room.Cage;
-import org.cagewall.room.Chick;
-import org.cagewall.room.Egg;
-import org.cagewall.room.Lying;
-import org.cagewall.room.Pair;
-import org.cagewall.room.Sex;
 import org.cagewall.room.Species;
 import org.cagewall.room.WhoSits;
+import org.cagewall.room.bird.Bird;
+import org.cagewall.room.bird.Sex;
+import org.cagewall.room.nest.Chick;
+import org.cagewall.room.nest.Egg;
+import org.cagewall.room.nest.Lying;
+import org.cagewall.room.nest.Pair;
 import org.cagewall.text.Message;
 
 /** Rules about birds. Pure; any thread. */

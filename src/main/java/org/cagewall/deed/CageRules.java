@@ -3,10 +3,10 @@ package org.cagewall.deed;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.cagewall.room.Cage;
-import org.cagewall.room.CardCode;
-import org.cagewall.room.Nest;
 import org.cagewall.room.Place;
 import org.cagewall.room.Wall;
+import org.cagewall.room.card.CardCode;
+import org.cagewall.room.nest.Nest;
 import org.cagewall.text.Message;
 
 /** Rules about walls and cages. Pure; any thread. */

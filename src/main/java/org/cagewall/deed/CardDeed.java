@@ -4,14 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.cagewall.room.Cage;
-import org.cagewall.room.CardFace;
 import org.cagewall.room.CardFaces;
-import org.cagewall.room.PrintedCard;
 import org.cagewall.room.Reason;
 import org.cagewall.room.RingCustom;
-import org.cagewall.room.RingLoss;
-import org.cagewall.room.RingStock;
 import org.cagewall.room.Role;
+import org.cagewall.room.bird.RingLoss;
+import org.cagewall.room.bird.RingStock;
+import org.cagewall.room.card.CardFace;
+import org.cagewall.room.card.PrintedCard;
 import org.cagewall.text.Message;
 
 /** Deeds about cards, rings and mistakes. */
@@ -19,7 +19,7 @@ public sealed interface CardDeed extends Deed {
 
     /** A card printed with the face the cage has at that moment. */
     record CardPrinted(
-            String cage, @Within(least = 1, most = 99_999) Optional<Integer> revision)
+            String cage, @Bounds(least = 1, most = 99_999) Optional<Integer> revision)
             implements CardDeed, AtCage, SettingUp {
 
         @Override
@@ -68,10 +68,10 @@ public sealed interface CardDeed extends Deed {
     }
 
     record RingsBought(
-            @Within(least = 1950, most = 2200) int year,
+            @Bounds(least = 1950, most = 2200) int year,
             String size,
-            @Within(least = 0, most = 99_999) int first,
-            @Within(least = 0, most = 99_999) int last,
+            @Bounds(least = 0, most = 99_999) int first,
+            @Bounds(least = 0, most = 99_999) int last,
             Optional<String> form,
             Optional<String> colour)
             implements CardDeed, SettingUp {
@@ -138,7 +138,7 @@ public sealed interface CardDeed extends Deed {
 
     /** A mistake struck out: the entry stays, with a line through it, and what it told holds no more. */
     record StruckOut(
-            @Within(least = 1, most = Integer.MAX_VALUE) int entry,
+            @Bounds(least = 1, most = Integer.MAX_VALUE) int entry,
             @Prose String why) implements CardDeed, NamesEntry {
 
         @Override

@@ -3,10 +3,10 @@ package org.cagewall.deed;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.cagewall.room.Chick;
-import org.cagewall.room.ChickTrait;
-import org.cagewall.room.Lying;
-import org.cagewall.room.Sex;
+import org.cagewall.room.bird.Sex;
+import org.cagewall.room.nest.Chick;
+import org.cagewall.room.nest.ChickTrait;
+import org.cagewall.room.nest.Lying;
 import org.cagewall.text.Message;
 
 /** Deeds about one chick, from its ring to its weaning. */

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.cagewall.room.Cage;
-import org.cagewall.room.EggFinding;
-import org.cagewall.room.Lying;
-import org.cagewall.room.WhyRemoved;
+import org.cagewall.room.nest.EggFinding;
+import org.cagewall.room.nest.Lying;
+import org.cagewall.room.nest.WhyRemoved;
 import org.cagewall.text.Message;
 
 /** Deeds about one egg, up to its hatching. */

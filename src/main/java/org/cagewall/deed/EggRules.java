@@ -7,12 +7,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import org.cagewall.room.Cage;
-import org.cagewall.room.Chick;
-import org.cagewall.room.Egg;
-import org.cagewall.room.EggState;
-import org.cagewall.room.Lying;
-import org.cagewall.room.Nest;
-import org.cagewall.room.WhyRemoved;
+import org.cagewall.room.nest.Chick;
+import org.cagewall.room.nest.Egg;
+import org.cagewall.room.nest.EggState;
+import org.cagewall.room.nest.Lying;
+import org.cagewall.room.nest.Nest;
+import org.cagewall.room.nest.WhyRemoved;
 import org.cagewall.text.Message;
 
 /** Rules about eggs and chicks in a nest. Pure; any thread. */

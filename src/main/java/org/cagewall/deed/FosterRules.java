@@ -3,8 +3,8 @@ package org.cagewall.deed;
 import java.util.List;
 import java.util.Optional;
 import org.cagewall.room.Cage;
-import org.cagewall.room.Lying;
-import org.cagewall.room.Pair;
+import org.cagewall.room.nest.Lying;
+import org.cagewall.room.nest.Pair;
 import org.cagewall.text.Message;
 
 /**

@@ -123,7 +123,7 @@ public final class Lines {
 
     /** The canonical line of a deed: its fields in the order of the language, absent ones left out. */
     public static String write(Line line) {
-        Told told = line.told();
+        Circumstances told = line.told();
         ObjectNode object = JSON.createObjectNode();
         object.put("deed", line.deed().deed());
         object.put("on", told.on().toString());
@@ -183,7 +183,7 @@ public final class Lines {
         if (seal.isEmpty() && length > LONGEST) {
             throw new Misread("line.too-long", LONGEST);
         }
-        Told told = new Told(
+        Circumstances told = new Circumstances(
                 fields.take("on").map(each -> date("on", each)).orElse(today),
                 fields.take("at").map(each -> time("at", each)),
                 !aboutIsOwn
@@ -216,10 +216,11 @@ public final class Lines {
         String field = field(component);
         if (component.getType() == Optional.class
                 && argument(component.getGenericType()) instanceof ParameterizedType change
-                && change.getRawType() == Anew.class) {
+                && change.getRawType() == NewValue.class) {
             return fields.takeEvenNull(field)
-                    .map(node ->
-                            node.isNull() ? Anew.none() : Anew.to(value(field, argument(change), node, component)));
+                    .map(node -> node.isNull()
+                            ? NewValue.none()
+                            : NewValue.to(value(field, argument(change), node, component)));
         }
         Optional<JsonNode> node = fields.take(field);
         if (component.getType() == Optional.class) {
@@ -381,7 +382,7 @@ public final class Lines {
     }
 
     private static <N extends Number> N within(String field, RecordComponent component, N number) {
-        Within bounds = component.getAnnotation(Within.class);
+        Bounds bounds = component.getAnnotation(Bounds.class);
         if (bounds != null && (number.doubleValue() < bounds.least() || number.doubleValue() > bounds.most())) {
             throw new Misread(
                     "line.out-of-bounds", field, Integer.toString(bounds.least()), Integer.toString(bounds.most()));
@@ -425,7 +426,7 @@ public final class Lines {
         if (value instanceof Optional<?> maybe) {
             return maybe.flatMap(Lines::written);
         }
-        if (value instanceof Anew<?> change) {
+        if (value instanceof NewValue<?> change) {
             return written(change.value())
                     .or(() -> Optional.of(JSON.getNodeFactory().nullNode()));
         }

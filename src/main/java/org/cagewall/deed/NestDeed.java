@@ -4,15 +4,15 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.cagewall.room.Bird;
-import org.cagewall.room.BoxStep;
 import org.cagewall.room.Cage;
-import org.cagewall.room.Crops;
-import org.cagewall.room.EggPlace;
-import org.cagewall.room.Feet;
-import org.cagewall.room.Pair;
-import org.cagewall.room.Round;
-import org.cagewall.room.Sex;
+import org.cagewall.room.bird.Bird;
+import org.cagewall.room.bird.Sex;
+import org.cagewall.room.nest.BoxStep;
+import org.cagewall.room.nest.Crops;
+import org.cagewall.room.nest.EggPlace;
+import org.cagewall.room.nest.Feet;
+import org.cagewall.room.nest.Pair;
+import org.cagewall.room.nest.Round;
 import org.cagewall.text.Message;
 
 /** Deeds about pairs, boxes, rounds and eggs laid. */
@@ -284,11 +284,11 @@ public sealed interface NestDeed extends Deed {
      */
     record EggsFound(
             String cage,
-            @Within(least = 0, most = 20) int count,
+            @Bounds(least = 0, most = 20) int count,
             Optional<LocalDate> first,
-            @Within(least = 0, most = 20) Optional<Integer> chicks,
-            @Within(least = 0, most = 90) Optional<Integer> age,
-            @Within(least = 1, most = 7) Optional<Integer> apart)
+            @Bounds(least = 0, most = 20) Optional<Integer> chicks,
+            @Bounds(least = 0, most = 90) Optional<Integer> age,
+            @Bounds(least = 1, most = 7) Optional<Integer> apart)
             implements NestDeed, AtCage {
 
         /** Old entries that do not tell it were reckoned so: laid every other day, as by a budgerigar. */
@@ -431,7 +431,7 @@ public sealed interface NestDeed extends Deed {
     }
 
     record Dummies(
-            String cage, @Within(least = 0, most = 20) int count) implements NestDeed, AtCage {
+            String cage, @Bounds(least = 0, most = 20) int count) implements NestDeed, AtCage {
 
         @Override
         public List<Rule> judgedBy() {
@@ -451,7 +451,7 @@ public sealed interface NestDeed extends Deed {
 
     record NestLookedAt(
             String cage,
-            @Within(least = 0, most = 20) Optional<Integer> chicks,
+            @Bounds(least = 0, most = 20) Optional<Integer> chicks,
             Optional<Crops> crops,
             Optional<Feet> feet,
             Optional<Boolean> damp,

@@ -4,16 +4,16 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
-import org.cagewall.room.Bird;
 import org.cagewall.room.Cage;
-import org.cagewall.room.Egg;
-import org.cagewall.room.EggPlace;
-import org.cagewall.room.Pair;
-import org.cagewall.room.Round;
 import org.cagewall.room.Species;
-import org.cagewall.room.Stage;
 import org.cagewall.room.Timing;
 import org.cagewall.room.Unfit;
+import org.cagewall.room.bird.Bird;
+import org.cagewall.room.nest.Egg;
+import org.cagewall.room.nest.EggPlace;
+import org.cagewall.room.nest.Pair;
+import org.cagewall.room.nest.Round;
+import org.cagewall.room.nest.Stage;
 import org.cagewall.text.Message;
 
 /** Rules about pairs, rounds and eggs. Pure; any thread. */

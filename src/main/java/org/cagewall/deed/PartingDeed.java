@@ -1,10 +1,10 @@
 package org.cagewall.deed;
 
 import java.util.List;
-import org.cagewall.room.Pair;
-import org.cagewall.room.PartedFor;
 import org.cagewall.room.Reason;
-import org.cagewall.room.Stage;
+import org.cagewall.room.nest.Pair;
+import org.cagewall.room.nest.PartedFor;
+import org.cagewall.room.nest.Stage;
 import org.cagewall.text.Message;
 
 /** Deeds about parting a pair. The stages themselves are what is done to the box and to the birds. */

@@ -3,8 +3,8 @@ package org.cagewall.deed;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import org.cagewall.room.Bird;
-import org.cagewall.room.Pair;
+import org.cagewall.room.bird.Bird;
+import org.cagewall.room.nest.Pair;
 
 /** What lies outside the room: rules ask it about the past. Implementations are bound to the thread that reads. */
 public interface Register {

@@ -7,10 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.cagewall.room.Cage;
-import org.cagewall.room.FeedLine;
 import org.cagewall.room.FirstCall;
 import org.cagewall.room.Keeps;
-import org.cagewall.room.Permission;
 import org.cagewall.room.Person;
 import org.cagewall.room.Quiet;
 import org.cagewall.room.RingBody;
@@ -19,6 +17,8 @@ import org.cagewall.room.Role;
 import org.cagewall.room.Settings;
 import org.cagewall.room.Timing;
 import org.cagewall.room.Use;
+import org.cagewall.room.care.FeedLine;
+import org.cagewall.room.care.Permission;
 import org.cagewall.text.Message;
 
 /** Deeds about the room itself: walls, cages, people, routines, the air in it. */
@@ -30,17 +30,17 @@ public sealed interface RoomDeed extends Deed {
             Optional<ZoneId> zone,
             Optional<String> species,
             Optional<MonthDay> ringsIssued,
-            Optional<Anew<Quiet>> quiet,
-            @Prose Optional<Anew<String>> rules,
-            @Within(least = 15, most = 45) Optional<Integer> heatAct,
-            @Within(least = 15, most = 45) Optional<Integer> heatPhone,
-            @Within(least = -20, most = 20) Optional<Integer> coldPhone,
+            Optional<NewValue<Quiet>> quiet,
+            @Prose Optional<NewValue<String>> rules,
+            @Bounds(least = 15, most = 45) Optional<Integer> heatAct,
+            @Bounds(least = 15, most = 45) Optional<Integer> heatPhone,
+            @Bounds(least = -20, most = 20) Optional<Integer> coldPhone,
             Optional<FirstCall> illFirst,
-            @Within(least = 1, most = 12) Optional<Integer> mostEggs,
-            @Within(least = 1, most = 12) Optional<Integer> mostChicks,
-            @Within(least = 1, most = 6) Optional<Integer> mostRounds,
-            @Within(least = 0, most = 12) Optional<Integer> restMonths,
-            @Within(least = 0, most = 1_000_000) Optional<Integer> leastSpace)
+            @Bounds(least = 1, most = 12) Optional<Integer> mostEggs,
+            @Bounds(least = 1, most = 12) Optional<Integer> mostChicks,
+            @Bounds(least = 1, most = 6) Optional<Integer> mostRounds,
+            @Bounds(least = 0, most = 12) Optional<Integer> restMonths,
+            @Bounds(least = 0, most = 1_000_000) Optional<Integer> leastSpace)
             implements RoomDeed, SettingUp {
 
         @Override
@@ -127,9 +127,9 @@ public sealed interface RoomDeed extends Deed {
     record TimetableSet(
             Optional<String> species,
             Timing value,
-            @Within(least = 0, most = 400) Optional<Integer> earliest,
-            @Within(least = 0, most = 400) Optional<Integer> expected,
-            @Within(least = 0, most = 400) Optional<Integer> latest)
+            @Bounds(least = 0, most = 400) Optional<Integer> earliest,
+            @Bounds(least = 0, most = 400) Optional<Integer> expected,
+            @Bounds(least = 0, most = 400) Optional<Integer> latest)
             implements RoomDeed, SettingUp {
 
         @Override
@@ -168,8 +168,8 @@ public sealed interface RoomDeed extends Deed {
 
     record WallAdded(
             String wall,
-            @Within(least = 1, most = 40) int rows,
-            @Within(least = 1, most = 40) int columns) implements RoomDeed, SettingUp {
+            @Bounds(least = 1, most = 40) int rows,
+            @Bounds(least = 1, most = 40) int columns) implements RoomDeed, SettingUp {
 
         @Override
         public List<Rule> judgedBy() {
@@ -190,8 +190,8 @@ public sealed interface RoomDeed extends Deed {
     record CageAdded(
             String cage,
             String wall,
-            @Within(least = 1, most = 40) int row,
-            @Within(least = 1, most = 40) int column,
+            @Bounds(least = 1, most = 40) int row,
+            @Bounds(least = 1, most = 40) int column,
             Use use,
             Optional<Keeps> keeps)
             implements RoomDeed, AtCage, SettingUp {
@@ -224,8 +224,8 @@ public sealed interface RoomDeed extends Deed {
     record CagePlaced(
             String cage,
             String wall,
-            @Within(least = 1, most = 40) int row,
-            @Within(least = 1, most = 40) int column) implements RoomDeed, AtCage, SettingUp {
+            @Bounds(least = 1, most = 40) int row,
+            @Bounds(least = 1, most = 40) int column) implements RoomDeed, AtCage, SettingUp {
 
         @Override
         public List<Rule> judgedBy() {
@@ -362,21 +362,21 @@ public sealed interface RoomDeed extends Deed {
     }
 
     /** A person's new role or phone; what is left out stays. */
-    record PersonChanged(String person, Optional<Role> role, Optional<Anew<String>> phone)
+    record PersonChanged(String person, Optional<Role> role, Optional<NewValue<String>> phone)
             implements RoomDeed, SettingUp {
 
         @Override
         public List<Rule> judgedBy() {
             List<Rule> rules =
                     new ArrayList<>(List.of(PeopleRules.known(person), PeopleRules.anOwnerRemains(person, role)));
-            phone.flatMap(Anew::value).map(PeopleRules::canBeDialled).ifPresent(rules::add);
+            phone.flatMap(NewValue::value).map(PeopleRules::canBeDialled).ifPresent(rules::add);
             return rules;
         }
 
         @Override
         public List<Fact> facts(Scene scene) {
             Person now = scene.room().person(person).orElseThrow();
-            return List.of(new Fact.Duty(now.id(), role.orElse(now.role()), Anew.after(now.phone(), phone)));
+            return List.of(new Fact.Duty(now.id(), role.orElse(now.role()), NewValue.after(now.phone(), phone)));
         }
 
         @Override
@@ -428,10 +428,10 @@ public sealed interface RoomDeed extends Deed {
 
     /** The room's thermometer, hygrometer and lights as they were read; temperatures in C, light in hours. */
     record RoomRead(
-            @Within(least = RoomRead.COLDEST, most = 60) Optional<BigDecimal> high,
-            @Within(least = RoomRead.COLDEST, most = 60) Optional<BigDecimal> low,
-            @Within(least = 0, most = 100) Optional<Integer> humidity,
-            @Within(least = 0, most = 24) Optional<BigDecimal> lights)
+            @Bounds(least = RoomRead.COLDEST, most = 60) Optional<BigDecimal> high,
+            @Bounds(least = RoomRead.COLDEST, most = 60) Optional<BigDecimal> low,
+            @Bounds(least = 0, most = 100) Optional<Integer> humidity,
+            @Bounds(least = 0, most = 24) Optional<BigDecimal> lights)
             implements RoomDeed {
 
         /** What no birdroom falls below, in C. */
@@ -491,7 +491,7 @@ public sealed interface RoomDeed extends Deed {
 
     /** The birds of a cage counted; without a number they were as many as the room holds them to be. */
     record Counted(
-            String cage, @Within(least = 0, most = 999) Optional<Integer> birds) implements RoomDeed, AtCage {
+            String cage, @Bounds(least = 0, most = 999) Optional<Integer> birds) implements RoomDeed, AtCage {
 
         @Override
         public List<Rule> judgedBy() {

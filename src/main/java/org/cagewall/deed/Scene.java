@@ -2,12 +2,12 @@ package org.cagewall.deed;
 
 import java.time.LocalDate;
 import java.util.Optional;
-import org.cagewall.room.Bird;
 import org.cagewall.room.Cage;
-import org.cagewall.room.Nest;
-import org.cagewall.room.Pair;
 import org.cagewall.room.Person;
 import org.cagewall.room.Room;
+import org.cagewall.room.bird.Bird;
+import org.cagewall.room.nest.Nest;
+import org.cagewall.room.nest.Pair;
 
 /**
  * All that a rule may look at. Lives for one judgement, on the thread that records.
@@ -15,7 +15,7 @@ import org.cagewall.room.Room;
  * @param today the date beyond which nothing can have happened
  * @param entry the number the deed will have
  */
-public record Scene(Room room, Register register, Told told, LocalDate today, long entry) {
+public record Scene(Room room, Register register, Circumstances told, LocalDate today, long entry) {
 
     public LocalDate on() {
         return told.on();

@@ -8,17 +8,17 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.cagewall.room.Agreement;
-import org.cagewall.room.Answer;
 import org.cagewall.room.Cage;
 import org.cagewall.room.CallMatter;
-import org.cagewall.room.DayPart;
 import org.cagewall.room.Dishes;
-import org.cagewall.room.How;
 import org.cagewall.room.Noticed;
 import org.cagewall.room.Reached;
 import org.cagewall.room.Reason;
 import org.cagewall.room.Room;
-import org.cagewall.room.Sign;
+import org.cagewall.room.care.Answer;
+import org.cagewall.room.care.DayPart;
+import org.cagewall.room.care.How;
+import org.cagewall.room.care.Sign;
 import org.cagewall.text.Message;
 
 /** Deeds of the daily round: checks, tasks, notes, calls. */
@@ -79,7 +79,7 @@ public sealed interface VisitDeed extends Deed {
 
     /** A whole row of a wall walked by, all well. */
     record RowChecked(
-            String wall, @Within(least = 1, most = 40) int row, Optional<DayPart> when) implements VisitDeed {
+            String wall, @Bounds(least = 1, most = 40) int row, Optional<DayPart> when) implements VisitDeed {
 
         @Override
         public List<Rule> judgedBy() {
@@ -277,7 +277,7 @@ public sealed interface VisitDeed extends Deed {
      * @param entry the entry of that call
      */
     record AgreementEnded(
-            @Within(least = 1, most = Integer.MAX_VALUE) int entry) implements VisitDeed, NamesEntry {
+            @Bounds(least = 1, most = Integer.MAX_VALUE) int entry) implements VisitDeed, NamesEntry {
 
         @Override
         public List<Rule> judgedBy() {

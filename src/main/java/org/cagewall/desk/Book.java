@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.cagewall.deed.Lines;
-import org.cagewall.room.Bird;
-import org.cagewall.room.LogEntry;
-import org.cagewall.room.LogQuery;
 import org.cagewall.room.Room;
+import org.cagewall.room.bird.Bird;
+import org.cagewall.room.care.LogEntry;
+import org.cagewall.room.care.LogQuery;
 import org.cagewall.store.Store;
 
 /** The record opened for reading, past and all. Valid only while it is lent, on the thread it is lent to. */

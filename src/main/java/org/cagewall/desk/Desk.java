@@ -17,11 +17,11 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.cagewall.deed.CardDeed;
+import org.cagewall.deed.Circumstances;
 import org.cagewall.deed.Line;
-import org.cagewall.deed.Told;
-import org.cagewall.room.LogEntry;
-import org.cagewall.room.LogQuery;
 import org.cagewall.room.Room;
+import org.cagewall.room.care.LogEntry;
+import org.cagewall.room.care.LogQuery;
 import org.cagewall.store.Endings;
 import org.cagewall.store.Recording;
 import org.cagewall.store.Store;
@@ -236,7 +236,8 @@ public final class Desk implements AutoCloseable {
                     .sorted(Comparator.comparing(LogEntry::number).reversed())
                     .filter(entry -> !entry.isStruck())
                     .forEach(entry -> strikes.add(new Line(
-                            new CardDeed.StruckOut(Math.toIntExact(entry.number()), why), Told.on(today(), by))));
+                            new CardDeed.StruckOut(Math.toIntExact(entry.number()), why),
+                            Circumstances.on(today(), by))));
             return strikes.isEmpty() ? new Outcome.Refused(0, Message.of("desk.nothing-to-undo")) : recordNow(strikes);
         } catch (RuntimeException e) {
             return new Outcome.Failed(failures.keep("undo", e));
@@ -244,21 +245,21 @@ public final class Desk implements AutoCloseable {
     }
 
     /** The entries asked for, the newest first: what a touch needs. */
-    public void log(LogQuery query, Consumer<Answer<List<LogEntry>>> answer) {
+    public void log(LogQuery query, Consumer<Reading<List<LogEntry>>> answer) {
         lanes.record().execute(() -> {
-            Answer<List<LogEntry>> entries = reading("log", book -> book.log(query));
+            Reading<List<LogEntry>> entries = reading("log", book -> book.log(query));
             lanes.answers().execute(() -> answer.accept(entries));
         });
     }
 
     /** A long reading. Only the newest one asked for gets its answer; those overtaken are dropped. */
-    public <T> void study(Function<Book, T> use, Consumer<Answer<T>> answer) {
+    public <T> void study(Function<Book, T> use, Consumer<Reading<T>> answer) {
         long number = newestStudy.incrementAndGet();
         lanes.study().execute(() -> {
             if (number != newestStudy.get()) {
                 return;
             }
-            Answer<T> result = reading("study", use);
+            Reading<T> result = reading("study", use);
             lanes.answers().execute(() -> {
                 if (number == newestStudy.get()) {
                     answer.accept(result);
@@ -268,15 +269,15 @@ public final class Desk implements AutoCloseable {
     }
 
     /** A long job, such as a backup, a document or a print. Unlike a study it is never overtaken: its answer comes. */
-    public <T> void work(Function<Book, T> job, Consumer<Answer<T>> answer) {
+    public <T> void work(Function<Book, T> job, Consumer<Reading<T>> answer) {
         lanes.study().execute(() -> {
-            Answer<T> result = reading("work", job);
+            Reading<T> result = reading("work", job);
             lanes.answers().execute(() -> answer.accept(result));
         });
     }
 
     /** The same for a job that tells how far it has come; that, too, arrives where answers do. */
-    public <P, T> void work(BiFunction<Book, Consumer<P>, T> job, Consumer<P> progress, Consumer<Answer<T>> answer) {
+    public <P, T> void work(BiFunction<Book, Consumer<P>, T> job, Consumer<P> progress, Consumer<Reading<T>> answer) {
         work(book -> job.apply(book, step -> lanes.answers().execute(() -> progress.accept(step))), answer);
     }
 
@@ -289,32 +290,32 @@ public final class Desk implements AutoCloseable {
     }
 
     /** Decodes a picture aside, so that nothing waits for it. */
-    public <T> void decode(Supplier<T> work, Consumer<Answer<T>> answer) {
+    public <T> void decode(Supplier<T> work, Consumer<Reading<T>> answer) {
         lanes.frames().execute(() -> {
-            Answer<T> result = attempt("decode", work);
+            Reading<T> result = attempt("decode", work);
             lanes.answers().execute(() -> answer.accept(result));
         });
     }
 
     /** A picture that is too much for the memory, or a driver that lacks a part, is a failure like any other. */
-    private <T> Answer<T> attempt(String where, Supplier<T> work) {
+    private <T> Reading<T> attempt(String where, Supplier<T> work) {
         try {
-            return new Answer.Got<>(work.get());
+            return new Reading.Got<>(work.get());
         } catch (RuntimeException | OutOfMemoryError | LinkageError e) {
-            return new Answer.Failed<>(failures.keep(where, e));
+            return new Reading.Failed<>(failures.keep(where, e));
         }
     }
 
-    private <T> Answer<T> reading(String where, Function<Book, T> use) {
+    private <T> Reading<T> reading(String where, Function<Book, T> use) {
         try {
-            return new Answer.Got<>(store.read(reading -> use.apply(new Book(reading))));
+            return new Reading.Got<>(store.read(reading -> use.apply(new Book(reading))));
         } catch (StoreProblem e) {
             failures.keep(where, e);
-            return new Answer.Refused<>(e.why());
+            return new Reading.Refused<>(e.why());
         } catch (DataFolder.Unavailable e) {
-            return new Answer.Refused<>(e.why());
+            return new Reading.Refused<>(e.why());
         } catch (RuntimeException e) {
-            return new Answer.Failed<>(failures.keep(where, e));
+            return new Reading.Failed<>(failures.keep(where, e));
         }
     }
 

@@ -12,8 +12,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 import java.util.function.Function;
-import org.cagewall.room.LogEntry;
 import org.cagewall.room.Room;
+import org.cagewall.room.care.LogEntry;
 import org.cagewall.text.Message;
 
 /**

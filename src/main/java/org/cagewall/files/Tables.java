@@ -9,29 +9,29 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.cagewall.almanac.RingLedger;
-import org.cagewall.room.Bird;
 import org.cagewall.room.Cage;
-import org.cagewall.room.Candling;
-import org.cagewall.room.Chick;
-import org.cagewall.room.ChickLoss;
-import org.cagewall.room.ChickRing;
-import org.cagewall.room.Departure;
-import org.cagewall.room.Egg;
-import org.cagewall.room.Headcount;
-import org.cagewall.room.LogEntry;
-import org.cagewall.room.Look;
-import org.cagewall.room.Lying;
-import org.cagewall.room.NestMove;
-import org.cagewall.room.Outing;
-import org.cagewall.room.Pair;
 import org.cagewall.room.Place;
-import org.cagewall.room.PrintedCard;
-import org.cagewall.room.Removal;
 import org.cagewall.room.Room;
-import org.cagewall.room.Stay;
-import org.cagewall.room.Visit;
 import org.cagewall.room.Wall;
-import org.cagewall.room.Weaning;
+import org.cagewall.room.bird.Bird;
+import org.cagewall.room.bird.Departure;
+import org.cagewall.room.bird.LookedOver;
+import org.cagewall.room.bird.Outing;
+import org.cagewall.room.bird.Stay;
+import org.cagewall.room.card.PrintedCard;
+import org.cagewall.room.care.Headcount;
+import org.cagewall.room.care.LogEntry;
+import org.cagewall.room.care.Visit;
+import org.cagewall.room.nest.Candling;
+import org.cagewall.room.nest.Chick;
+import org.cagewall.room.nest.ChickLoss;
+import org.cagewall.room.nest.ChickRing;
+import org.cagewall.room.nest.Egg;
+import org.cagewall.room.nest.Lying;
+import org.cagewall.room.nest.NestMove;
+import org.cagewall.room.nest.Pair;
+import org.cagewall.room.nest.Removal;
+import org.cagewall.room.nest.Weaning;
 import org.cagewall.text.Message;
 
 /**
@@ -97,9 +97,9 @@ record Tables(Room room, List<LogEntry> log, Function<Message, String> words) {
                     bird.cage().map(room::cageName),
                     stay.filter(it -> bird.isPresent()).map(Stay::since).filter(day -> !day.equals(LocalDate.MIN)),
                     bird.traits(),
-                    bird.look().map(Look::condition),
-                    bird.look().flatMap(Look::weight),
-                    bird.look().map(Look::day),
+                    bird.look().map(LookedOver::condition),
+                    bird.look().flatMap(LookedOver::weight),
+                    bird.look().map(LookedOver::day),
                     bird.treated(),
                     bird.out().map(Outing::where),
                     bird.out().flatMap(Outing::place),

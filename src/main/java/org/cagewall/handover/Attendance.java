@@ -8,12 +8,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.cagewall.room.Absence;
-import org.cagewall.room.Answer;
 import org.cagewall.room.Cage;
-import org.cagewall.room.How;
-import org.cagewall.room.LogEntry;
 import org.cagewall.room.Room;
-import org.cagewall.room.Visit;
+import org.cagewall.room.care.Answer;
+import org.cagewall.room.care.How;
+import org.cagewall.room.care.LogEntry;
+import org.cagewall.room.care.Visit;
 
 /** Where and when somebody was expected, and who came. Lives for one review, on one thread. */
 final class Attendance {

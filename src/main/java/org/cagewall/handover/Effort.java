@@ -2,9 +2,9 @@ package org.cagewall.handover;
 
 import java.util.List;
 import org.cagewall.room.Cage;
-import org.cagewall.room.DayPart;
 import org.cagewall.room.Room;
 import org.cagewall.room.Use;
+import org.cagewall.room.care.DayPart;
 import org.cagewall.tasks.Kind;
 import org.cagewall.tasks.Task;
 import org.cagewall.text.Message;

@@ -4,10 +4,10 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
-import org.cagewall.room.Answer;
-import org.cagewall.room.How;
-import org.cagewall.room.LogEntry;
 import org.cagewall.room.Room;
+import org.cagewall.room.care.Answer;
+import org.cagewall.room.care.How;
+import org.cagewall.room.care.LogEntry;
 import org.cagewall.text.Message;
 
 /**

@@ -6,7 +6,7 @@ import static org.cagewall.handover.PackLeafPdf.WIDTH;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.cagewall.paper.Box;
+import org.cagewall.paper.Area;
 import org.cagewall.paper.Ink;
 import org.cagewall.paper.Type;
 import org.cagewall.tasks.Alarms;
@@ -58,8 +58,8 @@ record PackDoorPdf(PackLeafPdf leaf, Words words) {
                         .mapToDouble(rule -> leaf.height(rule, type, WIDTH - 16) + type.capitals() * 0.45)
                         .sum()
                 + 2;
-        leaf.page().fillRounded(new Box(LEFT, top, WIDTH, height), 2, PackLeafPdf.SHADE);
-        leaf.page().frameRounded(new Box(LEFT, top, WIDTH, height), 2, 0.6, Ink.BLACK);
+        leaf.page().fillRounded(new Area(LEFT, top, WIDTH, height), 2, PackLeafPdf.SHADE);
+        leaf.page().frameRounded(new Area(LEFT, top, WIDTH, height), 2, 0.6, Ink.BLACK);
         leaf.down(4);
         leaf.head(words.say("pack.stop"), LEFT + 6, WIDTH - 12);
         leaf.points(rules, type, LEFT + 6, WIDTH - 12);

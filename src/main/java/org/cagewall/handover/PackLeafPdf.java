@@ -3,7 +3,7 @@ package org.cagewall.handover;
 import java.util.ArrayList;
 import java.util.List;
 import org.cagewall.paper.Align;
-import org.cagewall.paper.Box;
+import org.cagewall.paper.Area;
 import org.cagewall.paper.Ink;
 import org.cagewall.paper.Page;
 import org.cagewall.paper.Pdf;
@@ -160,7 +160,7 @@ final class PackLeafPdf {
     /** Sentences one below the other, each behind a dot. */
     void points(List<String> sentences, Type type, double left, double width) {
         for (String sentence : sentences) {
-            page.fillRounded(new Box(left, y + type.capitals() / 2 - 0.6, 1.2, 1.2), 0.6, Ink.BLACK);
+            page.fillRounded(new Area(left, y + type.capitals() / 2 - 0.6, 1.2, 1.2), 0.6, Ink.BLACK);
             text(sentence, type, Ink.BLACK, left + 4, width - 4);
             y += type.capitals() * 0.45;
         }
@@ -168,7 +168,7 @@ final class PackLeafPdf {
 
     /** A square to tick. */
     void tick(double left, double top, double side) {
-        page.frameRounded(new Box(left, top, side, side), 0.4, 0.35, Ink.BLACK);
+        page.frameRounded(new Area(left, top, side, side), 0.4, 0.35, Ink.BLACK);
     }
 
     /** A line to write on, after a few words. */

@@ -4,7 +4,7 @@ import static org.cagewall.handover.PackLeafPdf.LEFT;
 import static org.cagewall.handover.PackLeafPdf.WIDTH;
 
 import java.util.List;
-import org.cagewall.paper.Box;
+import org.cagewall.paper.Area;
 import org.cagewall.paper.Ink;
 import org.cagewall.paper.Page;
 import org.cagewall.paper.Type;
@@ -55,7 +55,7 @@ record PackMapPdf(PackLeafPdf leaf, Words words) {
         double height = Math.min(HIGHEST, (leaf.room() - GAP * (rows - 1)) / rows);
         for (int r = 0; r < rows; r++) {
             for (int c = 0; c < columns; c++) {
-                Box place = new Box(LEFT + c * (width + GAP), leaf.y() + r * (height + GAP), width, height);
+                Area place = new Area(LEFT + c * (width + GAP), leaf.y() + r * (height + GAP), width, height);
                 int atRow = row + r;
                 int atColumn = column + c;
                 wall.cages().stream()
@@ -67,11 +67,11 @@ record PackMapPdf(PackLeafPdf leaf, Words words) {
         leaf.down(rows * (height + GAP));
     }
 
-    private void empty(Box place) {
+    private void empty(Area place) {
         leaf.page().frameRounded(place, 1.5, 0.15, PackLeafPdf.SHADE);
     }
 
-    private void cage(Pack.Spot cage, Box place) {
+    private void cage(Pack.Spot cage, Area place) {
         Page page = leaf.page();
         if (cage.note().isPresent()) {
             page.fillRounded(place, 1.5, PackLeafPdf.SHADE);
@@ -121,7 +121,7 @@ record PackMapPdf(PackLeafPdf leaf, Words words) {
         for (int first = 0; first < cages.size(); first += 3) {
             leaf.need(IN_NO_ROW);
             for (int i = first; i < Math.min(cages.size(), first + 3); i++) {
-                cage(cages.get(i), new Box(LEFT + (i - first) * (width + GAP), leaf.y(), width, IN_NO_ROW));
+                cage(cages.get(i), new Area(LEFT + (i - first) * (width + GAP), leaf.y(), width, IN_NO_ROW));
             }
             leaf.down(IN_NO_ROW + GAP);
         }

@@ -17,10 +17,10 @@ import org.cagewall.almanac.Window;
 import org.cagewall.handover.Ready.Line;
 import org.cagewall.handover.Ready.State;
 import org.cagewall.plan.Ahead;
+import org.cagewall.plan.AheadQuestion;
 import org.cagewall.plan.Draws;
 import org.cagewall.plan.NestAhead;
 import org.cagewall.plan.Policy;
-import org.cagewall.plan.Question;
 import org.cagewall.room.Absence;
 import org.cagewall.room.Cage;
 import org.cagewall.room.CardFaces;
@@ -28,10 +28,10 @@ import org.cagewall.room.Person;
 import org.cagewall.room.Role;
 import org.cagewall.room.Room;
 import org.cagewall.room.Span;
-import org.cagewall.room.Stay;
-import org.cagewall.room.TaskOutcome;
 import org.cagewall.room.Timing;
 import org.cagewall.room.Use;
+import org.cagewall.room.bird.Stay;
+import org.cagewall.room.care.TaskOutcome;
 import org.cagewall.tasks.Alarms;
 import org.cagewall.tasks.Audience;
 import org.cagewall.tasks.DailyList;
@@ -95,7 +95,7 @@ final class Preparing {
     // ------------------------------------------------------------------ what the record shows
 
     private Line nests() {
-        List<NestAhead> ahead = Ahead.of(room, today, new Question(leaving, Policy.WEANED, 1, FEW))
+        List<NestAhead> ahead = Ahead.of(room, today, new AheadQuestion(leaving, Policy.WEANED, 1, FEW))
                 .nests();
         List<NestAhead> late = ahead.stream().filter(nest -> !nest.isInTime()).toList();
         if (ahead.isEmpty()) {

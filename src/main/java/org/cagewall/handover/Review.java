@@ -5,8 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.cagewall.room.LogEntry;
 import org.cagewall.room.Room;
+import org.cagewall.room.care.LogEntry;
 
 /**
  * What happened on some days, the most urgent first, and what waits now. What was missed is worked out, never recorded;

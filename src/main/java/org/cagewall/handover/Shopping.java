@@ -14,8 +14,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.cagewall.room.Absence;
 import org.cagewall.room.Cage;
-import org.cagewall.room.FeedLine;
 import org.cagewall.room.Room;
+import org.cagewall.room.care.FeedLine;
 import org.cagewall.text.Message;
 
 /**

@@ -4,7 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.cagewall.room.Answer;
+import org.cagewall.room.care.Answer;
 
 /**
  * Who looked at what: a row for each cage in walking order, a cell for each day. Immutable; any thread.

@@ -10,7 +10,7 @@ import java.util.function.Function;
 import java.util.function.IntConsumer;
 import org.cagewall.deed.CardDeed;
 import org.cagewall.desk.Desk;
-import org.cagewall.kiosk.shell.Answer;
+import org.cagewall.kiosk.shell.AnswerButton;
 import org.cagewall.kiosk.shell.Asking;
 import org.cagewall.kiosk.shell.CardTaker;
 import org.cagewall.kiosk.shell.Destination;
@@ -21,9 +21,9 @@ import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.PictureSink;
 import org.cagewall.kiosk.shell.Question;
 import org.cagewall.room.Cage;
-import org.cagewall.room.CardCode;
 import org.cagewall.room.CardFaces;
 import org.cagewall.room.Role;
+import org.cagewall.room.card.CardCode;
 import org.cagewall.scan.Decoder;
 import org.cagewall.scan.Decoding;
 import org.cagewall.scan.Frame;
@@ -124,7 +124,7 @@ final class CardReader implements KeySink, PictureSink {
         return last;
     }
 
-    private void answered(org.cagewall.desk.Answer<Decoding> answer) {
+    private void answered(org.cagewall.desk.Reading<Decoding> answer) {
         answer.then(this::decoded, this::say, notices::failed);
     }
 
@@ -153,8 +153,8 @@ final class CardReader implements KeySink, PictureSink {
                 others -> asking.ask(Question.of(
                         Message.of("kiosk.is-it", cage.name()),
                         others,
-                        Answer.main("it-is", Message.of("kiosk.it-is", cage.name()), () -> then.accept(cage)),
-                        Answer.leave("leave", Message.of("shell.leave-it-so")))),
+                        AnswerButton.main("it-is", Message.of("kiosk.it-is", cage.name()), () -> then.accept(cage)),
+                        AnswerButton.leave("leave", Message.of("shell.leave-it-so")))),
                 () -> then.accept(cage));
     }
 
@@ -172,18 +172,18 @@ final class CardReader implements KeySink, PictureSink {
     /** An old card is settled where it is found: printed anew, or its change pencilled on the very card that hangs there. */
     private void offerNew(Meaning.Opens opens, Optional<Message> besides) {
         String cage = opens.cage().name();
-        List<Answer> answers = new ArrayList<>();
+        List<AnswerButton> answers = new ArrayList<>();
         if (pen.holder().filter(person -> person.role() != Role.SITTER).isPresent()) {
-            answers.add(Answer.main(
+            answers.add(AnswerButton.main(
                     "print-anew", Message.of("kiosk.print-anew"), () -> navigator.go(Destination.Cards.of(cage))));
         }
         if (opens.age() == CardFaces.Age.CHANGED) {
-            answers.add(Answer.plain(
+            answers.add(AnswerButton.plain(
                     "pencilled",
                     Message.of("kiosk.pencilled"),
                     () -> pen.record(new CardDeed.CardPencilled(cage), Message.of("cage.done.pencilled", cage))));
         }
-        answers.add(Answer.leave("later", Message.of("kiosk.later")));
+        answers.add(AnswerButton.leave("later", Message.of("kiosk.later")));
         List<Message> changes = opens.changes();
         Message old = changes.isEmpty() ? opens.old() : Message.of("kiosk.old-card-changes", changes);
         asking.ask(new Question(Message.of("kiosk.old-card", cage), said(old, besides), answers));

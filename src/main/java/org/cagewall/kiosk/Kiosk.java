@@ -20,22 +20,24 @@ import org.cagewall.kiosk.closing.ClosingScreen;
 import org.cagewall.kiosk.handover.HandoverPresenter;
 import org.cagewall.kiosk.handover.HandoverScreen;
 import org.cagewall.kiosk.kit.NavBar;
-import org.cagewall.kiosk.kit.RowFace;
+import org.cagewall.kiosk.kit.list.RowFace;
 import org.cagewall.kiosk.phone.PhoneScreen;
 import org.cagewall.kiosk.scan.Lookout;
 import org.cagewall.kiosk.scan.ScanScreen;
 import org.cagewall.kiosk.scan.Small;
 import org.cagewall.kiosk.scan.SmallView;
 import org.cagewall.kiosk.setup.SetupScreen;
-import org.cagewall.kiosk.shell.Answer;
+import org.cagewall.kiosk.shell.AnswerButton;
 import org.cagewall.kiosk.shell.Beat;
 import org.cagewall.kiosk.shell.Breadth;
 import org.cagewall.kiosk.shell.CameraSettings;
+import org.cagewall.kiosk.shell.ChoiceSheets;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.shell.EventThread;
 import org.cagewall.kiosk.shell.Halfway;
 import org.cagewall.kiosk.shell.KeySink;
 import org.cagewall.kiosk.shell.KioskSettings;
+import org.cagewall.kiosk.shell.Layers;
 import org.cagewall.kiosk.shell.Navigator;
 import org.cagewall.kiosk.shell.Notices;
 import org.cagewall.kiosk.shell.Option;
@@ -43,20 +45,18 @@ import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.PictureSink;
 import org.cagewall.kiosk.shell.Question;
 import org.cagewall.kiosk.shell.Screens;
-import org.cagewall.kiosk.shell.Sheets;
 import org.cagewall.kiosk.shell.Shell;
-import org.cagewall.kiosk.shell.Stage;
 import org.cagewall.kiosk.shell.WindowMode;
 import org.cagewall.kiosk.theme.Light;
 import org.cagewall.kiosk.today.TodayDraft;
 import org.cagewall.kiosk.today.TodayScreen;
 import org.cagewall.kiosk.wall.WallScreen;
 import org.cagewall.room.Absence;
-import org.cagewall.room.CardCode;
 import org.cagewall.room.Person;
 import org.cagewall.room.Quiet;
 import org.cagewall.room.Role;
 import org.cagewall.room.Room;
+import org.cagewall.room.card.CardCode;
 import org.cagewall.scan.Cameras;
 import org.cagewall.scan.Looking;
 import org.cagewall.scan.Replay;
@@ -80,9 +80,9 @@ public final class Kiosk {
 
     private final Desk desk;
     private final Words words;
-    private final Stage stage;
+    private final Layers stage;
     private final Pen pen;
-    private final Sheets sheets;
+    private final ChoiceSheets sheets;
     private final CardReader reader;
     private final Lookout lookout;
     private final Halfway<TodayDraft> halfReport = new Halfway<>();
@@ -97,12 +97,12 @@ public final class Kiosk {
     private Optional<LocalDate> reviewOpened = Optional.empty();
     private Optional<Warned> warned = Optional.empty();
 
-    private Kiosk(Desk desk, Stage stage, Words words, Cameras cameras, Supplier<LocalTime> time) {
+    private Kiosk(Desk desk, Layers stage, Words words, Cameras cameras, Supplier<LocalTime> time) {
         this.desk = desk;
         this.stage = stage;
         this.words = words;
         this.pen = new Pen(desk, stage, stage);
-        this.sheets = new Sheets(stage, words);
+        this.sheets = new ChoiceSheets(stage, words);
         this.reader = new CardReader(desk, pen, stage, stage, stage, sheets);
         this.lookout = new Lookout(
                 desk,
@@ -160,17 +160,17 @@ public final class Kiosk {
     }
 
     /** The kiosk on a stage without a window, as pictures and tests have it. On the event thread, the look put on. */
-    public static Kiosk on(Stage stage, Desk desk, Words words) {
+    public static Kiosk on(Layers stage, Desk desk, Words words) {
         return on(stage, desk, words, Cameras.none());
     }
 
     /** The same, with these cameras. */
-    public static Kiosk on(Stage stage, Desk desk, Words words, Cameras cameras) {
+    public static Kiosk on(Layers stage, Desk desk, Words words, Cameras cameras) {
         return on(stage, desk, words, cameras, desk::time);
     }
 
     /** The same, at this time of the room's day as far as its camera is concerned. */
-    static Kiosk on(Stage stage, Desk desk, Words words, Cameras cameras, Supplier<LocalTime> time) {
+    public static Kiosk on(Layers stage, Desk desk, Words words, Cameras cameras, Supplier<LocalTime> time) {
         Kiosk kiosk = new Kiosk(desk, stage, words, cameras, time);
         kiosk.begin();
         stage.open(kiosk.screens(), kiosk.first());
@@ -201,7 +201,7 @@ public final class Kiosk {
     }
 
     /** Asks for the next picture of the camera, as the pulse of a window does. */
-    void look() {
+    public void look() {
         lookout.beat();
     }
 
@@ -263,7 +263,7 @@ public final class Kiosk {
     }
 
     /** Lets go of the desk. */
-    void end() {
+    public void end() {
         desk.ignore(recorded);
         lookout.end();
         stage.open(Screens.none(), new Destination.Wall());
@@ -362,9 +362,9 @@ public final class Kiosk {
             stage.ask(Question.of(
                     Message.of("kiosk.owner", person.name()),
                     Message.of("kiosk.owner-text", person.name()),
-                    Answer.main(
+                    AnswerButton.main(
                             "owner", Message.of("kiosk.owner-yes", person.name()), () -> pen.takenBy(person.name())),
-                    Answer.leave("no", Message.of("shell.leave-it-so"))));
+                    AnswerButton.leave("no", Message.of("shell.leave-it-so"))));
         } else {
             pen.takenBy(person.name());
         }

@@ -34,22 +34,22 @@ public final class Page {
     }
 
     /** Fills rectangles as one shape, so that neighbours leave no seam. */
-    public void fill(List<Box> boxes, Ink ink) {
+    public void fill(List<Area> boxes, Ink ink) {
         drawing(() -> {
             fillWith(ink);
-            for (Box box : boxes) {
+            for (Area box : boxes) {
                 out.addRect(x(box.left()), y(box.bottom()), length(box.width()), length(box.height()));
             }
             out.fill();
         });
     }
 
-    public void fill(Box box, Ink ink) {
+    public void fill(Area box, Ink ink) {
         fill(List.of(box), ink);
     }
 
     /** Fills a rectangle with rounded corners; the radius in millimetres. */
-    public void fillRounded(Box box, double radius, Ink ink) {
+    public void fillRounded(Area box, double radius, Ink ink) {
         drawing(() -> {
             fillWith(ink);
             addRounded(box, radius);
@@ -58,7 +58,7 @@ public final class Page {
     }
 
     /** Draws the outline of a rectangle with rounded corners; radius and line width in millimetres. */
-    public void frameRounded(Box box, double radius, double lineWidth, Ink ink) {
+    public void frameRounded(Area box, double radius, double lineWidth, Ink ink) {
         drawing(() -> {
             strokeWith(lineWidth, ink);
             addRounded(box, radius);
@@ -156,7 +156,7 @@ public final class Page {
         return lines;
     }
 
-    private void addRounded(Box box, double radius) throws IOException {
+    private void addRounded(Area box, double radius) throws IOException {
         double handle = radius * (1 - ROUND);
         double left = box.left();
         double right = box.right();

@@ -31,11 +31,11 @@ public record Sheet(
     }
 
     /** The place of a card on its page; counted from 0, row by row. */
-    public Box place(int index) {
+    public Area place(int index) {
         if (index < 0 || index >= cards()) {
             throw new IllegalArgumentException("a sheet of " + cards() + " has no place " + index);
         }
-        return new Box(
+        return new Area(
                 left + index % columns * pitch.width(),
                 top + index / columns * pitch.height(),
                 card.width(),

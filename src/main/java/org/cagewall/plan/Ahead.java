@@ -11,8 +11,8 @@ import org.cagewall.almanac.Outlook;
 import org.cagewall.almanac.Timetable;
 import org.cagewall.almanac.Window;
 import org.cagewall.room.Absence;
-import org.cagewall.room.Pair;
 import org.cagewall.room.Room;
+import org.cagewall.room.nest.Pair;
 import org.cagewall.text.Message;
 
 /**
@@ -26,7 +26,7 @@ import org.cagewall.text.Message;
  * @param days of the time away that is planned, or a fortnight from the day asked about
  */
 public record Ahead(
-        Question question,
+        AheadQuestion question,
         Optional<WorkingBack> back,
         Optional<NewRings> rings,
         List<NestAhead> nests,
@@ -52,7 +52,7 @@ public record Ahead(
      *
      * @param today the day on which it is asked
      */
-    public static Ahead of(Room room, LocalDate today, Question question) {
+    public static Ahead of(Room room, LocalDate today, AheadQuestion question) {
         Almanac almanac = Almanac.of(room);
         Timetable timetable = almanac.timetable(room.settings().species());
         Map<Long, Odds> odds = new HashMap<>();
@@ -109,12 +109,12 @@ public record Ahead(
     }
 
     private static NestAhead nest(
-            Room room, Course course, Question question, List<FosterMove> fosters, Forecast forecast) {
+            Room room, Course course, AheadQuestion question, List<FosterMove> fosters, Forecast forecast) {
         return nests(room, course, question, fosters)
                 .ahead(forecast.chance(course.nest().cage(), question.clearBy()));
     }
 
-    private static Nests nests(Room room, Course course, Question question, List<FosterMove> fosters) {
+    private static Nests nests(Room room, Course course, AheadQuestion question, List<FosterMove> fosters) {
         return new Nests(
                 room.cage(course.nest().cage()).orElseThrow(),
                 course,

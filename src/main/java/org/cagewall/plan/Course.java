@@ -14,13 +14,13 @@ import org.cagewall.almanac.EggOutlook;
 import org.cagewall.almanac.Outlook;
 import org.cagewall.almanac.RoundOutlook;
 import org.cagewall.almanac.Window;
-import org.cagewall.room.Chick;
-import org.cagewall.room.Egg;
-import org.cagewall.room.EggState;
-import org.cagewall.room.Round;
 import org.cagewall.room.SatFrom;
 import org.cagewall.room.Timing;
-import org.cagewall.room.ToldDay;
+import org.cagewall.room.nest.Chick;
+import org.cagewall.room.nest.Egg;
+import org.cagewall.room.nest.EggState;
+import org.cagewall.room.nest.Round;
+import org.cagewall.room.nest.ToldDay;
 
 /**
  * What is yet to come of one nest, stage by stage, as a law has it. As many rounds are begun in it as are to be reared: eggs

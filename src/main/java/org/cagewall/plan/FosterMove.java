@@ -1,7 +1,7 @@
 package org.cagewall.plan;
 
 import org.cagewall.room.Cage;
-import org.cagewall.room.Lying;
+import org.cagewall.room.nest.Lying;
 import org.cagewall.text.Message;
 
 /**

@@ -12,12 +12,12 @@ import java.util.stream.Collectors;
 import org.cagewall.almanac.Almanac;
 import org.cagewall.almanac.EggOutlook;
 import org.cagewall.almanac.Outlook;
-import org.cagewall.room.Bird;
 import org.cagewall.room.Cage;
-import org.cagewall.room.Lying;
-import org.cagewall.room.Pair;
 import org.cagewall.room.Room;
 import org.cagewall.room.Timing;
+import org.cagewall.room.bird.Bird;
+import org.cagewall.room.nest.Lying;
+import org.cagewall.room.nest.Pair;
 import org.cagewall.text.Message;
 
 /**

@@ -6,9 +6,9 @@ import java.util.Optional;
 import org.cagewall.almanac.Almanac;
 import org.cagewall.almanac.Outlook;
 import org.cagewall.room.Cage;
-import org.cagewall.room.Chick;
-import org.cagewall.room.Lying;
 import org.cagewall.room.Room;
+import org.cagewall.room.nest.Chick;
+import org.cagewall.room.nest.Lying;
 import org.cagewall.text.Message;
 
 /**

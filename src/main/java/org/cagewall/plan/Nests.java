@@ -17,7 +17,7 @@ import org.cagewall.text.Message;
  *
  * @param away the days away that the question is about
  */
-record Nests(Cage cage, Course course, Question question, List<FosterMove> fosters, Optional<Absence> away) {
+record Nests(Cage cage, Course course, AheadQuestion question, List<FosterMove> fosters, Optional<Absence> away) {
 
     /** Another keeper, where one was named. */
     Optional<String> second() {

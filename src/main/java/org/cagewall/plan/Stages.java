@@ -6,9 +6,9 @@ import org.cagewall.almanac.Due;
 import org.cagewall.almanac.Outlook;
 import org.cagewall.almanac.PartingOutlook;
 import org.cagewall.almanac.StageOutlook;
-import org.cagewall.room.PartingBegun;
-import org.cagewall.room.Stage;
 import org.cagewall.room.Timing;
+import org.cagewall.room.nest.PartingBegun;
+import org.cagewall.room.nest.Stage;
 
 /** How the pair of one nest is parted once its young are off its hands. Days as counted from 1970. Immutable; any thread. */
 record Stages(boolean ofAPair, OptionalInt begun, Step boxTurned, Step boxOff, Step cockOut, Step henOut) {

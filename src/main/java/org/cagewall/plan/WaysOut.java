@@ -10,9 +10,9 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.cagewall.almanac.PartingOutlook;
 import org.cagewall.almanac.Window;
-import org.cagewall.room.EggState;
-import org.cagewall.room.Lying;
 import org.cagewall.room.Timing;
+import org.cagewall.room.nest.EggState;
+import org.cagewall.room.nest.Lying;
 import org.cagewall.text.Message;
 
 /**

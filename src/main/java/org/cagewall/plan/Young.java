@@ -2,7 +2,7 @@ package org.cagewall.plan;
 
 import java.util.Optional;
 import java.util.OptionalInt;
-import org.cagewall.room.Lying;
+import org.cagewall.room.nest.Lying;
 
 /**
  * One egg or chick of a nest as it stands, or an egg yet to be laid; days as counted from 1970. Immutable; any thread.

@@ -3,6 +3,12 @@ package org.cagewall.room;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.cagewall.room.card.PrintedCard;
+import org.cagewall.room.care.Headcount;
+import org.cagewall.room.care.Routine;
+import org.cagewall.room.care.Visit;
+import org.cagewall.room.nest.Box;
+import org.cagewall.room.nest.NestLook;
 
 /**
  * One cage or flight as it stands. Immutable; any thread.

@@ -4,6 +4,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.cagewall.room.bird.Bird;
+import org.cagewall.room.card.CardCode;
+import org.cagewall.room.card.CardFace;
+import org.cagewall.room.nest.Pair;
+import org.cagewall.room.nest.Round;
 import org.cagewall.text.Message;
 
 /** What the card of each cage says today. Pure; any thread. */

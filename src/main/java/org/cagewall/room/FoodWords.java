@@ -4,7 +4,7 @@ import java.util.Locale;
 import java.util.regex.Pattern;
 
 /** What the words of a line of food tell about it. The lists are common practice, no source. Pure; any thread. */
-final class FoodWords {
+public final class FoodWords {
 
     private static final Pattern WATER = Pattern.compile("\\bwater$");
 
@@ -51,7 +51,7 @@ final class FoodWords {
         return DISH.matcher(named).find() ? FoodKind.DISH : FoodKind.OTHER;
     }
 
-    static boolean isMedicine(String what, String amount) {
+    public static boolean isMedicine(String what, String amount) {
         String written = (what + " " + amount).toLowerCase(Locale.ROOT);
         return UNIT.matcher(written).find() || MEDICINE.matcher(written).find();
     }

@@ -4,6 +4,21 @@ import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.cagewall.room.bird.Bird;
+import org.cagewall.room.bird.Stay;
+import org.cagewall.room.care.Headcount;
+import org.cagewall.room.care.Visit;
+import org.cagewall.room.nest.Box;
+import org.cagewall.room.nest.BoxTrip;
+import org.cagewall.room.nest.Candling;
+import org.cagewall.room.nest.Chick;
+import org.cagewall.room.nest.ChickLoss;
+import org.cagewall.room.nest.Egg;
+import org.cagewall.room.nest.Lying;
+import org.cagewall.room.nest.NestLook;
+import org.cagewall.room.nest.NestMove;
+import org.cagewall.room.nest.Removal;
+import org.cagewall.room.nest.Weaning;
 
 /**
  * When somebody last looked into a cage: by a check, or by what could not be done without a look, in its nest or to its

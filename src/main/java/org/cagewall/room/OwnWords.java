@@ -8,11 +8,11 @@ import org.cagewall.text.Message;
  * Reads what the record holds either as a name or as somebody's own words: a name gets its words in the reader's
  * language; anything else, as early versions also kept what they showed, stands as it was said. Pure; any thread.
  */
-final class OwnWords {
+public final class OwnWords {
 
     private OwnWords() {}
 
-    static <E extends Enum<E>> Message or(Class<E> names, String kept) {
+    public static <E extends Enum<E>> Message or(Class<E> names, String kept) {
         return Arrays.stream(names.getEnumConstants())
                 .filter(name -> Message.word(name).equals(kept))
                 .findFirst()

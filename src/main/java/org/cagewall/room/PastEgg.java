@@ -4,6 +4,13 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.cagewall.room.bird.Bird;
+import org.cagewall.room.nest.BoxTrip;
+import org.cagewall.room.nest.Chick;
+import org.cagewall.room.nest.Egg;
+import org.cagewall.room.nest.Pair;
+import org.cagewall.room.nest.Round;
+import org.cagewall.room.nest.ToldDay;
 
 /**
  * An egg of a pair that is no longer held, with what the room's own numbers are made of. Immutable; any thread.

@@ -3,6 +3,7 @@ package org.cagewall.room;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.cagewall.room.bird.RingStock;
 
 /** Reads the year off a ring that is printed in the usual form. Pure; any thread. */
 public final class RingForm {

@@ -8,6 +8,14 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.cagewall.room.bird.Bird;
+import org.cagewall.room.bird.RingStock;
+import org.cagewall.room.care.TaskOutcome;
+import org.cagewall.room.care.Visit;
+import org.cagewall.room.nest.Egg;
+import org.cagewall.room.nest.Nest;
+import org.cagewall.room.nest.Pair;
+import org.cagewall.room.nest.PairPlan;
 
 /**
  * The birdroom as it stands: whatever is open, whatever the year. All that is shown is worked out from it. Immutable;

@@ -9,6 +9,11 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import org.cagewall.room.nest.Egg;
+import org.cagewall.room.nest.Lying;
+import org.cagewall.room.nest.NestMove;
+import org.cagewall.room.nest.Pair;
+import org.cagewall.room.nest.Round;
 
 /**
  * From which day each nest and each egg is sat on, whichever nests the egg has lain in. Pure; any thread.

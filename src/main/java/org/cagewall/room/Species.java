@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.cagewall.room.bird.Sex;
 import org.cagewall.text.Message;
 
 /**

@@ -5,6 +5,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.cagewall.room.bird.Bird;
+import org.cagewall.room.bird.Condition;
+import org.cagewall.room.bird.LookedOver;
+import org.cagewall.room.care.Sign;
+import org.cagewall.room.nest.Pair;
 import org.cagewall.text.Message;
 
 /** What speaks against pairing a bird up as it is known on a day, for the rules and for the list alike. Pure; any thread. */
@@ -27,7 +32,7 @@ public final class Unfit {
                 .toList();
     }
 
-    private static Optional<Message> look(Look look, LocalDate day) {
+    private static Optional<Message> look(LookedOver look, LocalDate day) {
         return look.condition() == Condition.FIT || look.day().isAfter(day)
                 ? Optional.empty()
                 : Optional.of(Message.of("word.unfit." + Message.word(look.condition()), look.day()));

@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import org.cagewall.room.CardCode;
+import org.cagewall.room.card.CardCode;
 
 /**
  * Reads the one kind of symbol that hangs on a cage, version 1 at level H with a card's code (ISO/IEC 18004), from how dark

@@ -2,7 +2,7 @@ package org.cagewall.scan;
 
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.cagewall.room.CardCode;
+import org.cagewall.room.card.CardCode;
 
 /**
  * Tells a keyboard-style scanner from a person who types, on any screen and with no field chosen. It is given every

@@ -3,9 +3,9 @@ package org.cagewall.scan;
 import java.util.List;
 import java.util.Optional;
 import org.cagewall.room.Cage;
-import org.cagewall.room.CardCode;
 import org.cagewall.room.CardFaces;
 import org.cagewall.room.Room;
+import org.cagewall.room.card.CardCode;
 import org.cagewall.text.Message;
 
 /** What a scanned text means in a birdroom: it opens a cage, or there is something to say. Immutable; any thread. */

@@ -40,8 +40,8 @@ final class OtherSearch extends CodeSearch {
         KnownModules known = fit.known();
         double reach = Math.min(FARTHEST, FAR * known.side());
         return likely.stream()
-                .flatMap(pose ->
-                        Stream.of(pose, new Timing(luma, known).bent(pose)).distinct())
+                .flatMap(pose -> Stream.of(pose, new TimingPattern(luma, known).bent(pose))
+                        .distinct())
                 .flatMap(pose -> Stream.concat(Stream.of(pose), byLastAlignment(pose, known, reach, PLACES)))
                 .map(pose -> new Start(fit, fit.of(pose)));
     }

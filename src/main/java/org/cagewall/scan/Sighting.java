@@ -1,6 +1,6 @@
 package org.cagewall.scan;
 
-import org.cagewall.room.CardCode;
+import org.cagewall.room.card.CardCode;
 
 /**
  * A symbol in a picture: what it says, and where it lies, so that the next picture can be looked at there first.

@@ -12,18 +12,18 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.cagewall.deed.Fact;
-import org.cagewall.room.Box;
-import org.cagewall.room.BoxStep;
 import org.cagewall.room.Cage;
-import org.cagewall.room.CardFace;
-import org.cagewall.room.FeedLine;
-import org.cagewall.room.Headcount;
-import org.cagewall.room.Hung;
-import org.cagewall.room.NestLook;
-import org.cagewall.room.Permission;
 import org.cagewall.room.Place;
-import org.cagewall.room.PrintedCard;
-import org.cagewall.room.Routine;
+import org.cagewall.room.card.CardFace;
+import org.cagewall.room.card.PrintedCard;
+import org.cagewall.room.care.FeedLine;
+import org.cagewall.room.care.Headcount;
+import org.cagewall.room.care.Permission;
+import org.cagewall.room.care.Routine;
+import org.cagewall.room.nest.Box;
+import org.cagewall.room.nest.BoxStep;
+import org.cagewall.room.nest.Hung;
+import org.cagewall.room.nest.NestLook;
 
 /**
  * Reads cages from the live facts, all of them or one; of one that is known only what the touched kinds of fact tell is

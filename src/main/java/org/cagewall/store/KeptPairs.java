@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.cagewall.deed.Fact;
-import org.cagewall.room.Pair;
+import org.cagewall.room.nest.Pair;
 
 /**
  * Keeps the pairs that were read, of years gone by as well, and of those read last their facts: a rule that asks for a pair

@@ -11,12 +11,12 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.cagewall.room.Absence;
-import org.cagewall.room.Bird;
 import org.cagewall.room.Call;
-import org.cagewall.room.Pair;
 import org.cagewall.room.PastEgg;
 import org.cagewall.room.Room;
-import org.cagewall.room.TaskOutcome;
+import org.cagewall.room.bird.Bird;
+import org.cagewall.room.care.TaskOutcome;
+import org.cagewall.room.nest.Pair;
 
 /**
  * What a room holds on its day, and what is still held of it on a later one when nothing has been recorded since. Pure;

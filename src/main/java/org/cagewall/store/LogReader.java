@@ -13,11 +13,11 @@ import org.cagewall.deed.Deed;
 import org.cagewall.deed.Line;
 import org.cagewall.deed.Lines;
 import org.cagewall.deed.VisitDeed;
-import org.cagewall.room.Answer;
-import org.cagewall.room.DayPart;
-import org.cagewall.room.How;
-import org.cagewall.room.LogEntry;
-import org.cagewall.room.LogQuery;
+import org.cagewall.room.care.Answer;
+import org.cagewall.room.care.DayPart;
+import org.cagewall.room.care.How;
+import org.cagewall.room.care.LogEntry;
+import org.cagewall.room.care.LogQuery;
 import org.cagewall.text.Message;
 
 /** Reads entries of the record for people. Bound to the session's thread. */

@@ -9,20 +9,20 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.cagewall.deed.Fact;
-import org.cagewall.room.BoxTrip;
-import org.cagewall.room.Candling;
-import org.cagewall.room.Chick;
-import org.cagewall.room.ChickLoss;
-import org.cagewall.room.ChickRing;
-import org.cagewall.room.Egg;
-import org.cagewall.room.NestMove;
-import org.cagewall.room.Pair;
-import org.cagewall.room.PartingBegun;
-import org.cagewall.room.Removal;
-import org.cagewall.room.Round;
-import org.cagewall.room.SkippedStage;
-import org.cagewall.room.ToldDay;
-import org.cagewall.room.Weaning;
+import org.cagewall.room.nest.BoxTrip;
+import org.cagewall.room.nest.Candling;
+import org.cagewall.room.nest.Chick;
+import org.cagewall.room.nest.ChickLoss;
+import org.cagewall.room.nest.ChickRing;
+import org.cagewall.room.nest.Egg;
+import org.cagewall.room.nest.NestMove;
+import org.cagewall.room.nest.Pair;
+import org.cagewall.room.nest.PartingBegun;
+import org.cagewall.room.nest.Removal;
+import org.cagewall.room.nest.Round;
+import org.cagewall.room.nest.SkippedStage;
+import org.cagewall.room.nest.ToldDay;
+import org.cagewall.room.nest.Weaning;
 
 /** Makes one pair of the live facts, with its rounds, their eggs and what became of them. Bound to the thread of the facts. */
 final class PairReader {

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.cagewall.room.PastEgg;
-import org.cagewall.room.ToldDay;
+import org.cagewall.room.nest.ToldDay;
 
 /** Reads the eggs of pairs that the room no longer holds, of all or of one in one question. Bound to the session's thread. */
 final class PastReader {

@@ -11,9 +11,9 @@ import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.cagewall.deed.Fact;
 import org.cagewall.deed.Register;
-import org.cagewall.room.Bird;
-import org.cagewall.room.Pair;
 import org.cagewall.room.Room;
+import org.cagewall.room.bird.Bird;
+import org.cagewall.room.nest.Pair;
 
 /** Answers what rules ask about the past. Bound to the session's thread. */
 final class PastRegister implements Register {

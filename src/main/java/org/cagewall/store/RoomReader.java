@@ -26,31 +26,31 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.cagewall.deed.Fact;
 import org.cagewall.room.Absence;
-import org.cagewall.room.Answer;
-import org.cagewall.room.Bird;
 import org.cagewall.room.Cage;
 import org.cagewall.room.Call;
-import org.cagewall.room.Departure;
 import org.cagewall.room.FirstCall;
-import org.cagewall.room.Look;
-import org.cagewall.room.Outing;
-import org.cagewall.room.Pair;
-import org.cagewall.room.PairPlan;
 import org.cagewall.room.PastEgg;
 import org.cagewall.room.Person;
 import org.cagewall.room.Quiet;
 import org.cagewall.room.RingBody;
 import org.cagewall.room.RingCustom;
-import org.cagewall.room.RingStock;
 import org.cagewall.room.RingsOf;
 import org.cagewall.room.Room;
 import org.cagewall.room.Settings;
-import org.cagewall.room.Sex;
-import org.cagewall.room.Stay;
-import org.cagewall.room.TaskOutcome;
-import org.cagewall.room.Visit;
 import org.cagewall.room.Wall;
-import org.cagewall.room.Whither;
+import org.cagewall.room.bird.Bird;
+import org.cagewall.room.bird.Departure;
+import org.cagewall.room.bird.LookedOver;
+import org.cagewall.room.bird.Outing;
+import org.cagewall.room.bird.RingStock;
+import org.cagewall.room.bird.Sex;
+import org.cagewall.room.bird.Stay;
+import org.cagewall.room.bird.Whither;
+import org.cagewall.room.care.Answer;
+import org.cagewall.room.care.TaskOutcome;
+import org.cagewall.room.care.Visit;
+import org.cagewall.room.nest.Pair;
+import org.cagewall.room.nest.PairPlan;
 
 /**
  * Reads the room from the live facts: all of it at the start, and after each deed only what the deed touched, with the
@@ -312,7 +312,7 @@ final class RoomReader {
                                     .distinct()
                                     .toList(),
                             last(findings, id)
-                                    .map(it -> new Look(
+                                    .map(it -> new LookedOver(
                                             it.fact().condition(), it.fact().weight(), it.day())),
                             last(treatments, id).map(Row::day),
                             last(outings, id).flatMap(it -> it.fact()

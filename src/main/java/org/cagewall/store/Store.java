@@ -24,10 +24,10 @@ import org.cagewall.deed.Rules;
 import org.cagewall.deed.Ruling;
 import org.cagewall.deed.Scene;
 import org.cagewall.deed.Standing;
-import org.cagewall.room.Bird;
-import org.cagewall.room.LogEntry;
-import org.cagewall.room.LogQuery;
 import org.cagewall.room.Room;
+import org.cagewall.room.bird.Bird;
+import org.cagewall.room.care.LogEntry;
+import org.cagewall.room.care.LogQuery;
 import org.cagewall.text.Message;
 
 /**

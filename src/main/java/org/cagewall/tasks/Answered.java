@@ -8,14 +8,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.cagewall.room.Cage;
-import org.cagewall.room.Chick;
-import org.cagewall.room.Egg;
-import org.cagewall.room.Pair;
-import org.cagewall.room.Removal;
 import org.cagewall.room.Room;
-import org.cagewall.room.Round;
-import org.cagewall.room.ToldDay;
-import org.cagewall.room.WhyRemoved;
+import org.cagewall.room.nest.Chick;
+import org.cagewall.room.nest.Egg;
+import org.cagewall.room.nest.Pair;
+import org.cagewall.room.nest.Removal;
+import org.cagewall.room.nest.Round;
+import org.cagewall.room.nest.ToldDay;
+import org.cagewall.room.nest.WhyRemoved;
 
 /**
  * Which kinds of task were answered at each nest on one day by what was recorded of it: beside the room as it was before

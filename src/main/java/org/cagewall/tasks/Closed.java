@@ -6,11 +6,11 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.cagewall.room.Cage;
-import org.cagewall.room.DayPart;
 import org.cagewall.room.Role;
 import org.cagewall.room.Room;
-import org.cagewall.room.TaskOutcome;
-import org.cagewall.room.Visit;
+import org.cagewall.room.care.DayPart;
+import org.cagewall.room.care.TaskOutcome;
+import org.cagewall.room.care.Visit;
 import org.cagewall.tasks.Task.Closing;
 
 /** Finds what closed the tasks of a day: the newest entry that answers one. Pure; any thread. */

@@ -3,8 +3,8 @@ package org.cagewall.tasks;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
-import org.cagewall.room.DayPart;
 import org.cagewall.room.Room;
+import org.cagewall.room.care.DayPart;
 
 /** The day's list, worked out from the room and the date alone. Pure; any thread. */
 public final class DailyList {

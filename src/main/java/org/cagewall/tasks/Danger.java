@@ -7,7 +7,7 @@ import java.util.stream.Stream;
 import org.cagewall.room.CallMatter;
 import org.cagewall.room.Person;
 import org.cagewall.room.Room;
-import org.cagewall.room.Sign;
+import org.cagewall.room.care.Sign;
 import org.cagewall.text.Message;
 
 /**
@@ -152,10 +152,6 @@ public enum Danger {
     /** Its name among the parts of a screen and in the record: {@code frozen-water}. */
     public String word() {
         return Message.word(this);
-    }
-
-    public Group group() {
-        return group;
     }
 
     public Urgency urgency() {

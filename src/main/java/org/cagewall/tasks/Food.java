@@ -6,11 +6,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.cagewall.room.DayPart;
-import org.cagewall.room.FeedLine;
 import org.cagewall.room.FoodKind;
-import org.cagewall.room.Permission;
-import org.cagewall.room.Routine;
+import org.cagewall.room.care.DayPart;
+import org.cagewall.room.care.FeedLine;
+import org.cagewall.room.care.Permission;
+import org.cagewall.room.care.Routine;
 import org.cagewall.text.Message;
 
 /**

@@ -5,8 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.cagewall.room.Sign;
-import org.cagewall.room.Visit;
+import org.cagewall.room.care.Sign;
+import org.cagewall.room.care.Visit;
 import org.cagewall.text.Message;
 
 /**

@@ -9,7 +9,7 @@ import org.cagewall.almanac.Coming;
 import org.cagewall.almanac.Window;
 import org.cagewall.room.Cage;
 import org.cagewall.room.Room;
-import org.cagewall.room.TaskOutcome;
+import org.cagewall.room.care.TaskOutcome;
 import org.cagewall.text.Message;
 
 /**

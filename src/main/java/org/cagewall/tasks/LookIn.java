@@ -5,7 +5,7 @@ import java.util.Optional;
 import org.cagewall.almanac.Outlook;
 import org.cagewall.room.Cage;
 import org.cagewall.room.Room;
-import org.cagewall.room.TaskOutcome;
+import org.cagewall.room.care.TaskOutcome;
 
 /**
  * When the chicks of a nest are looked at next. A look that was only ticked off, or left out with a word, moves the next

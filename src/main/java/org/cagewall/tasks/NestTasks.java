@@ -19,8 +19,8 @@ import org.cagewall.almanac.PartingOutlook;
 import org.cagewall.almanac.Unsat;
 import org.cagewall.almanac.Window;
 import org.cagewall.room.Cage;
-import org.cagewall.room.Lying;
 import org.cagewall.room.Room;
+import org.cagewall.room.nest.Lying;
 import org.cagewall.text.Message;
 
 /**

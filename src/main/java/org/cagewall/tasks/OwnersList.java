@@ -8,14 +8,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.cagewall.room.Absence;
-import org.cagewall.room.Bird;
 import org.cagewall.room.Cage;
 import org.cagewall.room.CardFaces;
 import org.cagewall.room.Room;
-import org.cagewall.room.Sign;
-import org.cagewall.room.Stay;
 import org.cagewall.room.Use;
-import org.cagewall.room.Visit;
+import org.cagewall.room.bird.Bird;
+import org.cagewall.room.bird.Stay;
+import org.cagewall.room.care.Sign;
+import org.cagewall.room.care.Visit;
 import org.cagewall.text.Message;
 
 /**

@@ -10,10 +10,10 @@ import org.cagewall.almanac.Due;
 import org.cagewall.almanac.EggOutlook;
 import org.cagewall.almanac.Window;
 import org.cagewall.room.Absence;
-import org.cagewall.room.Egg;
-import org.cagewall.room.Pair;
 import org.cagewall.room.Room;
-import org.cagewall.room.Round;
+import org.cagewall.room.nest.Egg;
+import org.cagewall.room.nest.Pair;
+import org.cagewall.room.nest.Round;
 
 /**
  * The room as a sitter will meet it on a day while the owner is away: an egg that had to hatch since the owner left, and of

@@ -9,8 +9,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.cagewall.room.Cage;
-import org.cagewall.room.Sign;
 import org.cagewall.room.Use;
+import org.cagewall.room.care.Sign;
 
 /**
  * What somebody saw that was different, and how they answered the questions about the bird. Immutable; any thread.

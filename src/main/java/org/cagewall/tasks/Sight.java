@@ -4,16 +4,16 @@ import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.List;
 import org.cagewall.almanac.Almanac;
-import org.cagewall.room.Bird;
 import org.cagewall.room.Cage;
-import org.cagewall.room.Chick;
 import org.cagewall.room.CockSleeps;
 import org.cagewall.room.Keeps;
-import org.cagewall.room.Nest;
 import org.cagewall.room.Room;
-import org.cagewall.room.Sex;
 import org.cagewall.room.Species;
 import org.cagewall.room.Use;
+import org.cagewall.room.bird.Bird;
+import org.cagewall.room.bird.Sex;
+import org.cagewall.room.nest.Chick;
+import org.cagewall.room.nest.Nest;
 import org.cagewall.text.Message;
 
 /**

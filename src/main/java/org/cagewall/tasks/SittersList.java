@@ -9,13 +9,13 @@ import java.util.Map;
 import java.util.Optional;
 import org.cagewall.almanac.Almanac;
 import org.cagewall.room.Cage;
-import org.cagewall.room.DayPart;
-import org.cagewall.room.Permission;
 import org.cagewall.room.Place;
 import org.cagewall.room.Room;
-import org.cagewall.room.Sign;
 import org.cagewall.room.Use;
-import org.cagewall.room.Visit;
+import org.cagewall.room.care.DayPart;
+import org.cagewall.room.care.Permission;
+import org.cagewall.room.care.Sign;
+import org.cagewall.room.care.Visit;
 import org.cagewall.tasks.Task.WallRow;
 import org.cagewall.text.Message;
 

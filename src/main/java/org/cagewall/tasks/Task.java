@@ -5,11 +5,11 @@ import java.time.LocalTime;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
-import org.cagewall.room.Answer;
-import org.cagewall.room.DayPart;
-import org.cagewall.room.How;
 import org.cagewall.room.Reason;
-import org.cagewall.room.Visit;
+import org.cagewall.room.care.Answer;
+import org.cagewall.room.care.DayPart;
+import org.cagewall.room.care.How;
+import org.cagewall.room.care.Visit;
 import org.cagewall.text.Message;
 
 /**

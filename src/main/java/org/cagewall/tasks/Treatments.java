@@ -8,10 +8,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.cagewall.room.Bird;
 import org.cagewall.room.Cage;
-import org.cagewall.room.PairPlan;
 import org.cagewall.room.Room;
+import org.cagewall.room.bird.Bird;
+import org.cagewall.room.nest.PairPlan;
 import org.cagewall.text.Message;
 
 /**

@@ -9,10 +9,10 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.cagewall.room.Call;
 import org.cagewall.room.CallMatter;
-import org.cagewall.room.LogEntry;
 import org.cagewall.room.Room;
-import org.cagewall.room.Sign;
-import org.cagewall.room.Visit;
+import org.cagewall.room.care.LogEntry;
+import org.cagewall.room.care.Sign;
+import org.cagewall.room.care.Visit;
 
 /** Reports and alarms of a day that cannot wait and about which nobody has been spoken to. Pure; any thread. */
 public final class Unphoned {

@@ -3,7 +3,7 @@ package org.cagewall.tasks;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
-import org.cagewall.room.Sign;
+import org.cagewall.room.care.Sign;
 import org.cagewall.text.Message;
 
 /**

@@ -2,8 +2,8 @@ package org.cagewall.tasks;
 
 import java.math.BigDecimal;
 import java.util.Optional;
-import org.cagewall.room.LogEntry;
 import org.cagewall.room.Settings;
+import org.cagewall.room.care.LogEntry;
 import org.cagewall.text.Message;
 
 /**

@@ -16,11 +16,11 @@ import java.util.stream.Stream;
 import org.cagewall.almanac.NestSketch.Clutch;
 import org.cagewall.almanac.NestSketch.EggSketch;
 import org.cagewall.almanac.NestSketch.Home;
-import org.cagewall.room.BoxStep;
-import org.cagewall.room.EggFinding;
-import org.cagewall.room.Lying;
 import org.cagewall.room.Room;
-import org.cagewall.room.Stage;
+import org.cagewall.room.nest.BoxStep;
+import org.cagewall.room.nest.EggFinding;
+import org.cagewall.room.nest.Lying;
+import org.cagewall.room.nest.Stage;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 

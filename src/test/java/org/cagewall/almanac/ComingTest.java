@@ -6,8 +6,8 @@ import static org.cagewall.almanac.NestSketch.day;
 import java.time.LocalDate;
 import java.util.List;
 import org.cagewall.almanac.Coming.What;
-import org.cagewall.room.BoxStep;
-import org.cagewall.room.EggFinding;
+import org.cagewall.room.nest.BoxStep;
+import org.cagewall.room.nest.EggFinding;
 import org.junit.jupiter.api.Test;
 
 /** What comes next at a cage, one of each kind, and each by itself. */

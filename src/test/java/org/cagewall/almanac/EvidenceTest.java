@@ -9,10 +9,10 @@ import java.util.List;
 import java.util.Optional;
 import org.cagewall.almanac.NestSketch.Clutch;
 import org.cagewall.almanac.NestSketch.Home;
-import org.cagewall.room.BoxStep;
-import org.cagewall.room.EggFinding;
 import org.cagewall.room.Room;
-import org.cagewall.room.WhyRemoved;
+import org.cagewall.room.nest.BoxStep;
+import org.cagewall.room.nest.EggFinding;
+import org.cagewall.room.nest.WhyRemoved;
 import org.cagewall.text.Words;
 import org.junit.jupiter.api.Test;
 

@@ -10,7 +10,7 @@ import org.cagewall.almanac.NestSketch.Clutch;
 import org.cagewall.almanac.NestSketch.Home;
 import org.cagewall.room.SatFrom;
 import org.cagewall.room.Timing;
-import org.cagewall.room.WhyRemoved;
+import org.cagewall.room.nest.WhyRemoved;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

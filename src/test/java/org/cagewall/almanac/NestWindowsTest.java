@@ -10,10 +10,10 @@ import java.util.List;
 import java.util.Optional;
 import org.cagewall.almanac.NestSketch.Clutch;
 import org.cagewall.almanac.NestSketch.Home;
-import org.cagewall.room.BoxStep;
-import org.cagewall.room.EggFinding;
 import org.cagewall.room.SatFrom;
-import org.cagewall.room.WhyRemoved;
+import org.cagewall.room.nest.BoxStep;
+import org.cagewall.room.nest.EggFinding;
+import org.cagewall.room.nest.WhyRemoved;
 import org.junit.jupiter.api.Test;
 
 /** What is expected of a budgerigars' nest; egg 1 of a round is laid on day 1 unless it says otherwise. */

@@ -11,11 +11,11 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import org.cagewall.almanac.NestSketch.Clutch;
 import org.cagewall.almanac.NestSketch.Home;
-import org.cagewall.room.BoxStep;
 import org.cagewall.room.PastEgg;
 import org.cagewall.room.Span;
 import org.cagewall.room.Timing;
-import org.cagewall.room.ToldDay;
+import org.cagewall.room.nest.BoxStep;
+import org.cagewall.room.nest.ToldDay;
 import org.cagewall.text.Words;
 import org.junit.jupiter.api.Test;
 

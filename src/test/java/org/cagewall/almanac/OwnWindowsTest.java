@@ -10,11 +10,11 @@ import java.util.function.ToIntFunction;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
-import org.cagewall.room.BoxStep;
 import org.cagewall.room.PastEgg;
 import org.cagewall.room.Span;
 import org.cagewall.room.Timing;
-import org.cagewall.room.ToldDay;
+import org.cagewall.room.nest.BoxStep;
+import org.cagewall.room.nest.ToldDay;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 

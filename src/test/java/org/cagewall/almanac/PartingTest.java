@@ -9,9 +9,9 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.cagewall.almanac.NestSketch.Clutch;
 import org.cagewall.almanac.NestSketch.Home;
-import org.cagewall.room.BoxStep;
-import org.cagewall.room.EggFinding;
-import org.cagewall.room.Stage;
+import org.cagewall.room.nest.BoxStep;
+import org.cagewall.room.nest.EggFinding;
+import org.cagewall.room.nest.Stage;
 import org.cagewall.text.Words;
 import org.junit.jupiter.api.Test;
 

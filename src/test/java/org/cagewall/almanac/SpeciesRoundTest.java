@@ -13,9 +13,9 @@ import java.util.stream.Collectors;
 import org.cagewall.almanac.NestSketch.Clutch;
 import org.cagewall.almanac.NestSketch.EggSketch;
 import org.cagewall.almanac.NestSketch.Home;
-import org.cagewall.room.BoxStep;
-import org.cagewall.room.Stage;
 import org.cagewall.room.Timing;
+import org.cagewall.room.nest.BoxStep;
+import org.cagewall.room.nest.Stage;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 

@@ -10,10 +10,10 @@ import java.util.Random;
 import org.cagewall.almanac.Almanac;
 import org.cagewall.almanac.NestSketch;
 import org.cagewall.almanac.Outlook;
-import org.cagewall.room.BoxStep;
 import org.cagewall.room.PastEgg;
 import org.cagewall.room.Room;
-import org.cagewall.room.ToldDay;
+import org.cagewall.room.nest.BoxStep;
+import org.cagewall.room.nest.ToldDay;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 

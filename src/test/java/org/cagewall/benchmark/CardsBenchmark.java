@@ -12,15 +12,15 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.cagewall.cards.CardToPrint;
 import org.cagewall.cards.CardsPdf;
 import org.cagewall.cards.Order;
-import org.cagewall.cards.PrintedCard;
 import org.cagewall.cards.Symbol;
 import org.cagewall.cards.Symbols;
 import org.cagewall.paper.Sheet;
 import org.cagewall.paper.Sheets;
-import org.cagewall.room.CardCode;
-import org.cagewall.room.CardFace;
+import org.cagewall.room.card.CardCode;
+import org.cagewall.room.card.CardFace;
 import org.cagewall.text.Words;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -38,7 +38,7 @@ class CardsBenchmark {
 
     @Test
     void twoHundredCardsAgainstTheirSymbolsAlone() {
-        List<PrintedCard> cards =
+        List<CardToPrint> cards =
                 IntStream.rangeClosed(1, CARDS).mapToObj(CardsBenchmark::card).toList();
         Sheet sheet = CardsPdf.sheets().find(Sheets.BUILT_IN.get(0)).sheet().orElseThrow();
         Words words = Words.english();
@@ -52,17 +52,17 @@ class CardsBenchmark {
                 Race.of(5, i -> bare(cards)));
     }
 
-    private static PrintedCard card(int number) {
+    private static CardToPrint card(int number) {
         CardFace face = CardFace.of("A" + number, "breeding")
                 .withPair(Integer.toString(number))
                 .withCock("HB 25-%03d".formatted(number))
                 .withHen("HB 24-%03d".formatted(number))
                 .withSince(TODAY)
                 .withRound(1);
-        return new PrintedCard(face, CardCode.of("K7Q", number, face), 2);
+        return new CardToPrint(face, CardCode.of("K7Q", number, face), 2);
     }
 
-    private static byte[] bare(List<PrintedCard> cards) {
+    private static byte[] bare(List<CardToPrint> cards) {
         try (PDDocument document = new PDDocument();
                 ByteArrayOutputStream out = new ByteArrayOutputStream()) {
             for (int first = 0; first < cards.size(); first += TO_A_PAGE) {

@@ -6,12 +6,12 @@ import java.time.LocalDate;
 import java.util.SplittableRandom;
 import org.cagewall.almanac.NestSketch;
 import org.cagewall.plan.Ahead;
+import org.cagewall.plan.AheadQuestion;
 import org.cagewall.plan.Draws;
 import org.cagewall.plan.Policy;
-import org.cagewall.plan.Question;
-import org.cagewall.room.BoxStep;
-import org.cagewall.room.EggFinding;
 import org.cagewall.room.Room;
+import org.cagewall.room.nest.BoxStep;
+import org.cagewall.room.nest.EggFinding;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
@@ -31,7 +31,7 @@ class ForecastBenchmark {
     @Test
     void sixtyNestsAgainstOnePlainLoopOfTheSameDraws() {
         Room room = room();
-        Question question = new Question(LEAVING, Policy.WEANED, 1, new Draws(Draws.USUAL, 1));
+        AheadQuestion question = new AheadQuestion(LEAVING, Policy.WEANED, 1, new Draws(Draws.USUAL, 1));
 
         Race.run(
                 "60 nests drawn 10,000 times",
@@ -43,7 +43,7 @@ class ForecastBenchmark {
         assertThat(ahead(room, question).nests()).hasSize(NESTS);
     }
 
-    private static Ahead ahead(Room room, Question question) {
+    private static Ahead ahead(Room room, AheadQuestion question) {
         return Ahead.of(room, TODAY, question);
     }
 

@@ -10,17 +10,17 @@ import java.sql.PreparedStatement;
 import java.sql.SQLException;
 import java.util.List;
 import java.util.Optional;
+import org.cagewall.deed.Circumstances;
 import org.cagewall.deed.EggDeed;
 import org.cagewall.deed.Line;
-import org.cagewall.deed.Told;
 import org.cagewall.deed.VisitDeed;
 import org.cagewall.desk.Desk;
 import org.cagewall.desk.Outcome;
 import org.cagewall.desk.TestDesk;
-import org.cagewall.room.Answer;
-import org.cagewall.room.DayPart;
-import org.cagewall.room.EggFinding;
-import org.cagewall.room.How;
+import org.cagewall.room.care.Answer;
+import org.cagewall.room.care.DayPart;
+import org.cagewall.room.care.How;
+import org.cagewall.room.nest.EggFinding;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -81,7 +81,7 @@ class RecordBenchmark {
         String mark = String.valueOf(1 + i / Years.CAGES % 5);
         Line line = new Line(
                 new EggDeed.EggCandled(Years.cage(1 + i % Years.CAGES), mark, Optional.empty(), EggFinding.UNSURE),
-                Told.on(desk.today(), "Ines").at(desk.time()));
+                Circumstances.on(desk.today(), "Ines").at(desk.time()));
         desk.record(line, outcome -> assertThat(outcome).isInstanceOf(Outcome.Done.class));
     }
 
@@ -97,7 +97,7 @@ class RecordBenchmark {
     private static void check(Desk desk, String cage) {
         Line line = new Line(
                 new VisitDeed.Check(cage, Answer.WELL, How.SCAN, Optional.of(DayPart.MORNING), Optional.empty()),
-                Told.on(desk.today(), "Ines").at(desk.time()));
+                Circumstances.on(desk.today(), "Ines").at(desk.time()));
         desk.record(line, outcome -> assertThat(outcome).isInstanceOf(Outcome.Done.class));
     }
 

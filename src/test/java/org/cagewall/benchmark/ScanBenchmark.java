@@ -17,15 +17,15 @@ import org.cagewall.desk.TestDesk;
 import org.cagewall.kiosk.Kiosk;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.shell.EventThread;
-import org.cagewall.kiosk.shell.Stage;
+import org.cagewall.kiosk.shell.Layers;
 import org.cagewall.kiosk.theme.Light;
 import org.cagewall.kiosk.theme.TextSize;
 import org.cagewall.room.Cage;
-import org.cagewall.room.CardCode;
 import org.cagewall.room.CardFaces;
-import org.cagewall.room.LogEntry;
-import org.cagewall.room.LogQuery;
 import org.cagewall.room.Room;
+import org.cagewall.room.card.CardCode;
+import org.cagewall.room.care.LogEntry;
+import org.cagewall.room.care.LogQuery;
 import org.cagewall.scan.Decoder;
 import org.cagewall.scan.Pictures;
 import org.cagewall.text.Words;
@@ -57,7 +57,7 @@ class ScanBenchmark {
                 .limit(8)
                 .map(cage -> picture(CardFaces.code(room, cage).text()))
                 .toList();
-        Stage stage = new Stage(Words.english());
+        Layers stage = new Layers(Words.english());
         Kiosk kiosk = Kiosk.on(stage, desk, Words.english());
         Floor floor = new Floor(stage);
         BufferedImage screen = new BufferedImage(WIDTH, HEIGHT, BufferedImage.TYPE_INT_RGB);
@@ -110,7 +110,7 @@ class ScanBenchmark {
 
         private static final long serialVersionUID = 1L;
 
-        Floor(Stage stage) {
+        Floor(Layers stage) {
             super(new BorderLayout());
             add(stage);
             setSize(WIDTH, HEIGHT);

@@ -2,7 +2,7 @@ package org.cagewall.benchmark;
 
 import javax.swing.RepaintManager;
 import org.cagewall.command.Main;
-import org.cagewall.kiosk.kit.Tile;
+import org.cagewall.kiosk.kit.wall.Tile;
 
 /** Starts the kiosk as its command does, until the wall has been painted. */
 final class StartKiosk {

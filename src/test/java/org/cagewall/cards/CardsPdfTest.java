@@ -18,12 +18,12 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.rendering.ImageType;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
-import org.cagewall.paper.Box;
-import org.cagewall.paper.Places;
+import org.cagewall.paper.Area;
+import org.cagewall.paper.FreePlaces;
 import org.cagewall.paper.Sheet;
 import org.cagewall.paper.Sheets;
 import org.cagewall.paper.Size;
-import org.cagewall.room.CardCode;
+import org.cagewall.room.card.CardCode;
 import org.cagewall.scan.Decoder;
 import org.cagewall.scan.Pictures;
 import org.cagewall.text.Words;
@@ -59,7 +59,7 @@ class CardsPdfTest {
     @CsvSource({"a4-85x54, 150", "a4-85x54, 300", "letter-4x2in, 150", "letter-4x2in, 300"})
     void everyCardOfARenderedSheetReadsAsItsCage(String name, int dpi) throws Exception {
         Sheet sheet = sheet(name);
-        List<PrintedCard> cards = Stream.concat(SampleCards.all().stream(), SampleCards.pairs(13).stream())
+        List<CardToPrint> cards = Stream.concat(SampleCards.all().stream(), SampleCards.pairs(13).stream())
                 .toList();
 
         assertThat(ReadCards.rendered(folder, pdf(cards, sheet), sheet, dpi).texts(cards.size()))
@@ -73,7 +73,7 @@ class CardsPdfTest {
         Laid laid = Laid.of(name, FaceChoice.BY_USE);
         Decoder decoder = new Decoder();
         for (int index = 0; index < laid.cards().size(); index++) {
-            for (Box tile : laid.tiles(index).boxes()) {
+            for (Area tile : laid.tiles(index).boxes()) {
                 BufferedImage symbol = ReadCards.part(laid.page(index), tile, DPI);
                 String text = decoder.decode(Pictures.of(symbol)).text().orElseThrow();
                 assertThat(CardCode.parse(text))
@@ -89,22 +89,22 @@ class CardsPdfTest {
             throws IOException {
         Laid laid = Laid.of(name, faces);
         for (int index = 0; index < laid.cards().size(); index++) {
-            Box card = laid.place(index);
-            Tiles tiles = laid.tiles(index);
+            Area card = laid.place(index);
+            SymbolTiles tiles = laid.tiles(index);
             double quiet = 4 * tiles.module();
-            for (Box tile : tiles.boxes()) {
-                Box dark = darkPart(laid.page(index), tile);
+            for (Area tile : tiles.boxes()) {
+                Area dark = darkPart(laid.page(index), tile);
                 assertThat(dark.width()).isEqualTo(21 * tiles.module(), within(0.15));
                 assertThat(dark.height()).isEqualTo(21 * tiles.module(), within(0.15));
                 assertThat(dark.left() - tile.left()).isEqualTo(quiet, within(0.1));
                 assertThat(dark.top() - tile.top()).isEqualTo(quiet, within(0.1));
             }
             double above = hasEdgeAbove(name, tiles) ? 1 + quiet : quiet;
-            Box right = darkPart(laid.page(index), tiles.boxes().get(0));
+            Area right = darkPart(laid.page(index), tiles.boxes().get(0));
             assertThat(card.right() - right.right()).isEqualTo(1 + quiet, within(0.2));
             assertThat(right.top() - card.top()).isEqualTo(above, within(0.2));
             if (tiles.boxes().size() > 1) {
-                Box left = darkPart(laid.page(index), tiles.boxes().get(1));
+                Area left = darkPart(laid.page(index), tiles.boxes().get(1));
                 assertThat(left.left() - card.left()).isEqualTo(1 + quiet, within(0.2));
                 assertThat(card.bottom() - left.bottom()).isEqualTo(above, within(0.2));
                 assertThat(right.bottom()).isLessThanOrEqualTo(card.top() + card.height() / 2 + MM_A_DOT);
@@ -116,7 +116,7 @@ class CardsPdfTest {
     }
 
     /** A symbol on the lowest card that carries two in halves of its own leaves none for a cut that goes astray. */
-    private static boolean hasEdgeAbove(String name, Tiles tiles) {
+    private static boolean hasEdgeAbove(String name, SymbolTiles tiles) {
         return !name.equals("letter-4x2in") || tiles.boxes().size() < 2;
     }
 
@@ -159,7 +159,7 @@ class CardsPdfTest {
     void everyModuleEdgeFallsOnADotOfThePrinter(String name) throws IOException {
         Laid laid = Laid.of(name, FaceChoice.BY_USE);
         List<Integer> greys = new ArrayList<>();
-        for (Box tile : laid.tiles(0).boxes()) {
+        for (Area tile : laid.tiles(0).boxes()) {
             forDots(tile, (x, y) -> greys.add(laid.page(0).getRGB(x, y) & 0xFF));
         }
         assertThat(greys).containsOnly(0, 255);
@@ -170,8 +170,8 @@ class CardsPdfTest {
     void theCagesNameIsAtLeastSevenMillimetresHigh(String name, FaceChoice faces) throws IOException {
         Laid laid = Laid.of(name, faces);
         for (int index = 0; index < laid.cards().size(); index++) {
-            Box card = laid.place(index);
-            Box firstLetter = new Box(card.left() + 2.5, card.top() + 1, 16, 34);
+            Area card = laid.place(index);
+            Area firstLetter = new Area(card.left() + 2.5, card.top() + 1, 16, 34);
             assertThat(heightOfFirstInk(laid.page(index), firstLetter))
                     .as(laid.cards().get(index).face().cage())
                     .isGreaterThanOrEqualTo(Blank.SMALLEST_NAME - 0.1);
@@ -188,8 +188,8 @@ class CardsPdfTest {
 
     private static double nameHeight(String name, FaceChoice faces) throws IOException {
         Laid laid = Laid.of(name, faces);
-        Box card = laid.place(0);
-        return heightOfFirstInk(laid.page(0), new Box(card.left() + 4, card.top() + 1, 16, 34));
+        Area card = laid.place(0);
+        return heightOfFirstInk(laid.page(0), new Area(card.left() + 4, card.top() + 1, 16, 34));
     }
 
     @ParameterizedTest
@@ -197,8 +197,8 @@ class CardsPdfTest {
     void nothingIsDrawnOverTheEdgeOfACard(String name, FaceChoice faces) throws IOException {
         Laid laid = Laid.of(name, faces);
         for (int index = 0; index < laid.cards().size(); index++) {
-            Box card = laid.place(index).within(0.2);
-            Box ink = darkPart(laid.page(index), card);
+            Area card = laid.place(index).within(0.2);
+            Area ink = darkPart(laid.page(index), card);
             assertThat(ink.left()).isGreaterThan(card.left() + 2);
             assertThat(ink.top()).isGreaterThan(card.top() + 1);
             assertThat(ink.right()).isLessThan(card.right() - 2);
@@ -212,12 +212,12 @@ class CardsPdfTest {
         Laid laid = Laid.of(name, faces);
         for (int index = 0; index < laid.cards().size(); index++) {
             double quiet = 4 * laid.tiles(index).module();
-            for (Box tile : laid.tiles(index).boxes()) {
-                for (Box edge : List.of(
-                        new Box(tile.left(), tile.top(), tile.width(), quiet),
-                        new Box(tile.left(), tile.bottom() - quiet, tile.width(), quiet),
-                        new Box(tile.left(), tile.top(), quiet, tile.height()),
-                        new Box(tile.right() - quiet, tile.top(), quiet, tile.height()))) {
+            for (Area tile : laid.tiles(index).boxes()) {
+                for (Area edge : List.of(
+                        new Area(tile.left(), tile.top(), tile.width(), quiet),
+                        new Area(tile.left(), tile.bottom() - quiet, tile.width(), quiet),
+                        new Area(tile.left(), tile.top(), quiet, tile.height()),
+                        new Area(tile.right() - quiet, tile.top(), quiet, tile.height()))) {
                     assertThat(isWhite(laid.page(index), edge.within(0.1)))
                             .as(laid.cards().get(index).face().cage())
                             .isTrue();
@@ -232,11 +232,11 @@ class CardsPdfTest {
     void everyCardHasRoomForPencilAboveItsLastLine(String name) throws IOException {
         Laid laid = Laid.of(name, FaceChoice.BY_USE);
         for (int index = 0; index < laid.cards().size(); index++) {
-            Box card = laid.place(index);
-            List<Box> tiles = laid.tiles(index).boxes();
+            Area card = laid.place(index);
+            List<Area> tiles = laid.tiles(index).boxes();
             double left = tiles.size() > 1 ? tiles.get(1).right() + 1 : card.left() + 1;
             double lastLine = card.bottom() - 4.6;
-            Box room = new Box(left, lastLine - 4.2, card.right() - 1 - left, 4);
+            Area room = new Area(left, lastLine - 4.2, card.right() - 1 - left, 4);
             assertThat(isWhite(laid.page(index), room))
                     .as(laid.cards().get(index).face().cage())
                     .isTrue();
@@ -261,8 +261,9 @@ class CardsPdfTest {
     @Test
     void aPartUsedSheetIsFilledFirstAndCopiesLieBesideEachOther() throws IOException {
         Sheet sheet = sheet("a4-85x54");
-        List<PrintedCard> cards = SampleCards.pairs(4);
-        Order order = Order.on(sheet).with(Places.of(sheet, List.of(2, 7, 9))).copied(2);
+        List<CardToPrint> cards = SampleCards.pairs(4);
+        Order order =
+                Order.on(sheet).with(FreePlaces.of(sheet, List.of(2, 7, 9))).copied(2);
         byte[] pdf = CardsPdf.drawn(cards, order, SampleCards.TODAY, Words.english());
 
         assertThat(order.sheetsFor(cards.size())).isEqualTo(2);
@@ -285,7 +286,7 @@ class CardsPdfTest {
     /** What a card shows is one thing, how it is laid out another: the same card whatever the face. */
     @Test
     void theFaceDoesNotChangeTheCode() throws IOException {
-        PrintedCard card = SampleCards.all().get(0);
+        CardToPrint card = SampleCards.all().get(0);
         for (FaceChoice faces : FaceChoice.values()) {
             byte[] pdf = CardsPdf.drawn(
                     List.of(card), Order.on(sheet("a4-85x54")).with(faces), SampleCards.TODAY, Words.english());
@@ -298,12 +299,12 @@ class CardsPdfTest {
 
     @Test
     void aCardTooSmallForItsSymbolIsRefusedWithWhatItNeeds() {
-        assertThat(Words.english().say(Tiles.against(new Size(40, 30)).orElseThrow()))
+        assertThat(Words.english().say(SymbolTiles.against(new Size(40, 30)).orElseThrow()))
                 .isEqualTo("a card of 40 x 30 mm is too small: the squares of its symbol would be 0.37 mm wide, and a "
                         + "camera needs 1.02 mm. Make \"card\" at least 59 x 36 mm.");
-        assertThat(Tiles.against(new Size(59, 36))).isEmpty();
-        assertThat(Tiles.against(new Size(58, 36))).isPresent();
-        assertThat(Tiles.against(new Size(59, 35))).isPresent();
+        assertThat(SymbolTiles.against(new Size(59, 36))).isEmpty();
+        assertThat(SymbolTiles.against(new Size(58, 36))).isPresent();
+        assertThat(SymbolTiles.against(new Size(59, 35))).isPresent();
     }
 
     @Test
@@ -358,7 +359,7 @@ class CardsPdfTest {
         return CardsPdf.sheets().find(name).sheet().orElseThrow();
     }
 
-    private static byte[] pdf(List<PrintedCard> cards, Sheet sheet) {
+    private static byte[] pdf(List<CardToPrint> cards, Sheet sheet) {
         return CardsPdf.drawn(cards, Order.on(sheet), SampleCards.TODAY, Words.english());
     }
 
@@ -373,11 +374,11 @@ class CardsPdfTest {
     }
 
     /** Sample cards on a sheet, at most two pages of them, rendered. */
-    private record Laid(Sheet sheet, List<PrintedCard> cards, List<Tiles> tiles, List<BufferedImage> pages) {
+    private record Laid(Sheet sheet, List<CardToPrint> cards, List<SymbolTiles> tiles, List<BufferedImage> pages) {
 
         static Laid of(String name, FaceChoice faces) throws IOException {
             Sheet sheet = CardsPdfTest.sheet(name);
-            List<PrintedCard> cards = SampleCards.all();
+            List<CardToPrint> cards = SampleCards.all();
             cards = cards.subList(0, Math.min(cards.size(), 2 * sheet.cards()));
             byte[] pdf = CardsPdf.drawn(cards, Order.on(sheet).with(faces), SampleCards.TODAY, Words.english());
             List<BufferedImage> pages = new ArrayList<>();
@@ -391,17 +392,17 @@ class CardsPdfTest {
             return pages.get(index / sheet.cards());
         }
 
-        Box place(int index) {
+        Area place(int index) {
             return sheet.place(index % sheet.cards());
         }
 
-        Tiles tiles(int index) {
+        SymbolTiles tiles(int index) {
             return tiles.get(index);
         }
     }
 
     /** The smallest box around all ink within the box. */
-    private static Box darkPart(BufferedImage page, Box box) {
+    private static Area darkPart(BufferedImage page, Area box) {
         int[] edges = {Integer.MAX_VALUE, Integer.MAX_VALUE, -1, -1};
         forDots(box, (x, y) -> {
             if ((page.getRGB(x, y) & 0xFF) < 200) {
@@ -411,20 +412,20 @@ class CardsPdfTest {
                 edges[3] = Math.max(edges[3], y + 1);
             }
         });
-        return new Box(
+        return new Area(
                 edges[0] * MM_A_DOT,
                 edges[1] * MM_A_DOT,
                 (edges[2] - edges[0]) * MM_A_DOT,
                 (edges[3] - edges[1]) * MM_A_DOT);
     }
 
-    private static boolean isWhite(BufferedImage page, Box box) {
+    private static boolean isWhite(BufferedImage page, Area box) {
         int[] darkest = {255};
         forDots(box, (x, y) -> darkest[0] = Math.min(darkest[0], page.getRGB(x, y) & 0xFF));
         return darkest[0] == 255;
     }
 
-    private static double heightOfFirstInk(BufferedImage page, Box box) {
+    private static double heightOfFirstInk(BufferedImage page, Area box) {
         int rows = 0;
         for (int y = dot(box.top()); y < dot(box.bottom()); y++) {
             boolean dark = false;
@@ -439,7 +440,7 @@ class CardsPdfTest {
         return rows * MM_A_DOT;
     }
 
-    private static void forDots(Box box, Dot each) {
+    private static void forDots(Area box, Dot each) {
         for (int y = dot(box.top()); y < dot(box.bottom()); y++) {
             for (int x = dot(box.left()); x < dot(box.right()); x++) {
                 each.at(x, y);

@@ -16,7 +16,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.cagewall.paper.Box;
+import org.cagewall.paper.Area;
 import org.cagewall.paper.Sheet;
 import org.cagewall.paper.Sheets;
 import org.cagewall.scan.Decoder;
@@ -56,7 +56,7 @@ class CoveredCardsTest {
         List<Path> pictures = new ArrayList<>();
         List<String> expected = new ArrayList<>();
         for (int index = 0; index < rendered.cards().size(); index++) {
-            for (Box tile : rendered.tiles(index).boxes()) {
+            for (Area tile : rendered.tiles(index).boxes()) {
                 BufferedImage symbol = ReadCards.part(rendered.page(index), tile, DPI);
                 pictures.add(rendered.picture(pictures.size(), symbol));
                 pictures.add(rendered.picture(pictures.size(), blurred(symbol)));
@@ -254,7 +254,7 @@ class CoveredCardsTest {
 
     private Rendered rendered(String name, FaceChoice faces) throws IOException, InterruptedException {
         Sheet sheet = CardsPdf.sheets().find(name).sheet().orElseThrow();
-        List<PrintedCard> cards = SampleCards.all().subList(0, MOST_CARDS);
+        List<CardToPrint> cards = SampleCards.all().subList(0, MOST_CARDS);
         byte[] pdf = CardsPdf.drawn(cards, Order.on(sheet).with(faces), SampleCards.TODAY, Words.english());
         ReadCards pages = ReadCards.rendered(folder, pdf, sheet, DPI);
         List<BufferedImage> images = new ArrayList<>();
@@ -265,13 +265,17 @@ class CoveredCardsTest {
     }
 
     private record Rendered(
-            ReadCards pages, Sheet sheet, List<PrintedCard> cards, List<Tiles> tiles, List<BufferedImage> images) {
+            ReadCards pages,
+            Sheet sheet,
+            List<CardToPrint> cards,
+            List<SymbolTiles> tiles,
+            List<BufferedImage> images) {
 
         BufferedImage page(int index) {
             return images.get(index / sheet.cards());
         }
 
-        Box place(int index) {
+        Area place(int index) {
             return sheet.place(index % sheet.cards());
         }
 
@@ -290,7 +294,7 @@ class CoveredCardsTest {
                     .toList();
         }
 
-        Tiles tiles(int index) {
+        SymbolTiles tiles(int index) {
             return tiles.get(index);
         }
 

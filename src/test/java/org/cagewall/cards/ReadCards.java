@@ -11,7 +11,7 @@ import java.util.Map;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
-import org.cagewall.paper.Box;
+import org.cagewall.paper.Area;
 import org.cagewall.paper.Sheet;
 
 /**
@@ -51,8 +51,8 @@ public final class ReadCards {
     List<String> textsAt(List<Integer> places) throws IOException, InterruptedException {
         List<Path> files = new ArrayList<>();
         for (int place : places) {
-            Box card = sheet.place(place % sheet.cards());
-            Box right = new Box(card.left() + card.width() * 0.4, card.top(), card.width() * 0.6, card.height());
+            Area card = sheet.place(place % sheet.cards());
+            Area right = new Area(card.left() + card.width() * 0.4, card.top(), card.width() * 0.6, card.height());
             BufferedImage page = page(place / sheet.cards() + 1);
             files.add(picture("card-%03d".formatted(place), part(page, right, dpi)));
         }
@@ -61,14 +61,14 @@ public final class ReadCards {
 
     /** A picture of the whole card in this place, counted through all sheets. */
     public Path card(int place) throws IOException {
-        Box card = sheet.place(place % sheet.cards());
+        Area card = sheet.place(place % sheet.cards());
         return picture("whole-%03d".formatted(place), part(page(place / sheet.cards() + 1), card, dpi));
     }
 
     /** The words on the card in this place as pdftotext (Poppler) finds them, in lines. */
     public String words(int place) throws IOException, InterruptedException {
         OutsidePrograms.need("pdftotext");
-        Box card = sheet.place(place % sheet.cards());
+        Area card = sheet.place(place % sheet.cards());
         List<String> command = new ArrayList<>(List.of("pdftotext", "-layout", "-enc", "UTF-8", "-r", "" + dpi));
         option(command, "-f", place / sheet.cards() + 1);
         option(command, "-l", place / sheet.cards() + 1);
@@ -114,7 +114,7 @@ public final class ReadCards {
         return ImageIO.read(file.toFile());
     }
 
-    static BufferedImage part(BufferedImage page, Box box, int dpi) {
+    static BufferedImage part(BufferedImage page, Area box, int dpi) {
         double dot = 25.4 / dpi;
         return page.getSubimage((int) (box.left() / dot), (int) (box.top() / dot), (int) (box.width() / dot), (int)
                 (box.height() / dot));

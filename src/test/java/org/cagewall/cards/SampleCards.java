@@ -5,8 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.cagewall.paper.Sheet;
-import org.cagewall.room.CardCode;
-import org.cagewall.room.CardFace;
+import org.cagewall.room.card.CardCode;
+import org.cagewall.room.card.CardFace;
 
 /** An invented birdroom's cards: the usual, the empty and the awkward. */
 final class SampleCards {
@@ -17,7 +17,7 @@ final class SampleCards {
 
     private SampleCards() {}
 
-    static List<PrintedCard> all() {
+    static List<CardToPrint> all() {
         List<CardFace> faces = List.of(
                 pair("A1", "4", "HB 26-041", "HB 25-117").withRound(1),
                 pair("B3", "12", "HB 24-009", "HB 25-203").withRound(2),
@@ -41,31 +41,31 @@ final class SampleCards {
                 CardFace.of("B6", "hospital").withHen("HB 23-002").withSince(LocalDate.of(2026, 4, 13)),
                 CardFace.of("Flight 2", "flight").withLines(rings(21)),
                 pair("WWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWW", "1", "\u9E1F 7", "pip \uD83D\uDC26"));
-        List<PrintedCard> cards = new ArrayList<>();
+        List<CardToPrint> cards = new ArrayList<>();
         for (CardFace face : faces) {
-            cards.add(new PrintedCard(face, CardCode.of(ROOM, cards.size() + 1, face), 21));
+            cards.add(new CardToPrint(face, CardCode.of(ROOM, cards.size() + 1, face), 21));
         }
         return cards;
     }
 
     /** As many breeding cages as asked for, each with a pair of its own. */
-    static List<PrintedCard> pairs(int count) {
-        List<PrintedCard> cards = new ArrayList<>();
+    static List<CardToPrint> pairs(int count) {
+        List<CardToPrint> cards = new ArrayList<>();
         for (int i = 0; i < count; i++) {
             CardFace face = pair(
                     "" + (char) ('A' + i / 12) + (1 + i % 12),
                     "" + (i + 1),
                     "HB 25-%03d".formatted(100 + i),
                     "HB 26-%03d".formatted(200 + i));
-            cards.add(new PrintedCard(face, CardCode.of(ROOM, i + 1, face), 2));
+            cards.add(new CardToPrint(face, CardCode.of(ROOM, i + 1, face), 2));
         }
         return cards;
     }
 
     /** Where the symbols of so many cards lie on the sheets that they fill. */
-    static List<Tiles> tiles(int cards, Sheet sheet) {
+    static List<SymbolTiles> tiles(int cards, Sheet sheet) {
         return IntStream.range(0, cards)
-                .mapToObj(index -> Tiles.of(sheet.place(index % sheet.cards())))
+                .mapToObj(index -> SymbolTiles.of(sheet.place(index % sheet.cards())))
                 .toList();
     }
 

@@ -19,14 +19,14 @@ import org.cagewall.desk.TestDesk;
 import org.cagewall.kiosk.Live;
 import org.cagewall.kiosk.RequiresDisplay;
 import org.cagewall.kiosk.shell.EventThread;
-import org.cagewall.paper.Box;
+import org.cagewall.paper.Area;
 import org.cagewall.paper.PdfPrinter;
 import org.cagewall.paper.Printers;
 import org.cagewall.paper.Sheet;
 import org.cagewall.paper.Stop;
 import org.cagewall.room.Cage;
-import org.cagewall.room.CardCode;
 import org.cagewall.room.Room;
+import org.cagewall.room.card.CardCode;
 import org.cagewall.scan.Meaning;
 import org.cagewall.text.Words;
 import org.junit.jupiter.api.Tag;
@@ -52,8 +52,8 @@ class SpoolerTest {
         try (Desk desk = TestDesk.demo(folder.resolve("room"))) {
             List<Cage> all = inUse(desk.room());
             List<Cage> cages = all.subList(0, Math.min(all.size(), Math.max(3, 2 * sheet.cards())));
-            List<PrintedCard> cards = cages.stream()
-                    .map(cage -> PrintedCard.of(desk.room(), cage))
+            List<CardToPrint> cards = cages.stream()
+                    .map(cage -> CardToPrint.of(desk.room(), cage))
                     .toList();
             byte[] drawn = CardsPdf.drawn(cards, Order.on(sheet), TestDesk.TODAY, Words.english());
 
@@ -234,16 +234,16 @@ class SpoolerTest {
                 .map(text -> opened(room, text))
                 .containsExactlyElementsOf(cages.stream().map(Cage::name).toList());
         for (int index = 0; index < Math.min(sheet.cards(), cages.size()); index++) {
-            Tiles tiles = Tiles.of(sheet.place(index));
+            SymbolTiles tiles = SymbolTiles.of(sheet.place(index));
             assertThat(symbolWidth(cards.page(1), upperRight(sheet.place(index), tiles)))
                     .as("millimetres of the symbol, as on the sheet that was sent")
                     .isEqualTo(21 * tiles.module(), within(0.2));
         }
     }
 
-    private static Box upperRight(Box card, Tiles tiles) {
+    private static Area upperRight(Area card, SymbolTiles tiles) {
         double side = tiles.boxes().get(0).width();
-        return new Box(card.right() - side - 1, card.top() + 1, side, side);
+        return new Area(card.right() - side - 1, card.top() + 1, side, side);
     }
 
     private static String opened(Room room, String text) {
@@ -253,7 +253,7 @@ class SpoolerTest {
     }
 
     /** From the first to the last dark column. */
-    private static double symbolWidth(BufferedImage page, Box tile) {
+    private static double symbolWidth(BufferedImage page, Area tile) {
         BufferedImage part = ReadCards.part(page, tile, DPI);
         int[] dark = IntStream.range(0, part.getWidth())
                 .filter(x -> IntStream.range(0, part.getHeight()).anyMatch(y -> (part.getRGB(x, y) & 0xFF) < 128))

@@ -12,7 +12,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.rendering.ImageType;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
-import org.cagewall.paper.Box;
+import org.cagewall.paper.Area;
 import org.cagewall.paper.Sheet;
 import org.cagewall.paper.Sheets;
 import org.cagewall.paper.Size;
@@ -34,7 +34,7 @@ class TrialPdfTest {
         Sheet sheet = CardsPdf.sheets().find(name).sheet().orElseThrow();
         BufferedImage page = page(sheet);
         for (int index = 0; index < sheet.cards(); index++) {
-            Box place = sheet.place(index);
+            Area place = sheet.place(index);
             if (place.left() > 1) {
                 double y = place.top() + place.height() * 0.9;
                 assertThat(darkAcross(page, place.left() - 1, place.left() + 0.9, y))

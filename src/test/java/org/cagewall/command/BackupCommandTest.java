@@ -17,17 +17,17 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Properties;
 import org.cagewall.command.Cli.Ran;
+import org.cagewall.deed.Circumstances;
 import org.cagewall.deed.Line;
 import org.cagewall.deed.Lines;
-import org.cagewall.deed.Told;
 import org.cagewall.deed.VisitDeed;
 import org.cagewall.desk.DataFolder;
 import org.cagewall.desk.Desk;
 import org.cagewall.desk.Lanes;
 import org.cagewall.desk.Outcome;
 import org.cagewall.desk.TestDesk;
-import org.cagewall.room.Answer;
-import org.cagewall.room.How;
+import org.cagewall.room.care.Answer;
+import org.cagewall.room.care.How;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -83,7 +83,7 @@ class BackupCommandTest {
         LocalDate day = LocalDate.parse(Cli.TODAY).minusDays(12);
         Line check = new Line(
                 new VisitDeed.Check("A1", Answer.WELL, How.HAND, Optional.empty(), Optional.empty()),
-                Told.on(day, "Ines"));
+                Circumstances.on(day, "Ines"));
         try (Desk desk = Desk.open(DataFolder.open(cli.data()), Lanes.inline(), TestDesk.clocks())) {
             desk.record(Collections.nCopies(count, check), outcome -> assertThat(outcome)
                     .isInstanceOf(Outcome.Done.class));

@@ -18,7 +18,7 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import org.cagewall.command.Cli.Ran;
-import org.cagewall.room.CardCode;
+import org.cagewall.room.card.CardCode;
 import org.cagewall.scan.BadPictures;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;

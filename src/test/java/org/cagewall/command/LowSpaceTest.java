@@ -10,7 +10,7 @@ import org.cagewall.deed.Line;
 import org.cagewall.deed.Lines;
 import org.cagewall.desk.Desk;
 import org.cagewall.desk.TestDesk;
-import org.cagewall.room.LogQuery;
+import org.cagewall.room.care.LogQuery;
 import org.cagewall.text.Message;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;

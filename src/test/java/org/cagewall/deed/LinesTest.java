@@ -11,8 +11,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import org.cagewall.room.Answer;
-import org.cagewall.room.How;
+import org.cagewall.room.care.Answer;
+import org.cagewall.room.care.How;
 import org.cagewall.text.Words;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
@@ -89,12 +89,12 @@ class LinesTest {
 
     private static Line line(Deed deed, boolean full) {
         if (!full) {
-            return new Line(deed, Told.on(TODAY, "Ines"));
+            return new Line(deed, Circumstances.on(TODAY, "Ines"));
         }
         Set<String> own = new LinkedHashSet<>(fields(deed));
         return new Line(
                 deed,
-                new Told(
+                new Circumstances(
                         LocalDate.of(1999, 12, 31),
                         Optional.of(LocalTime.of(23, 59, 58)),
                         !own.contains("about"),
@@ -151,7 +151,7 @@ class LinesTest {
         Line line = new Line(
                 new VisitDeed.Check(
                         "B3", Answer.DIFFERENT, How.SCAN, Optional.empty(), Optional.of(List.of("puffed-up"))),
-                Told.on(TODAY, "Tomas").at(LocalTime.of(7, 40)).noting("low on the perch"));
+                Circumstances.on(TODAY, "Tomas").at(LocalTime.of(7, 40)).noting("low on the perch"));
 
         assertThat(Lines.write(line))
                 .isEqualTo("{\"deed\":\"check\",\"on\":\"2026-04-14\",\"at\":\"07:40\","
@@ -295,7 +295,7 @@ class LinesTest {
     @Test
     void anExportedLineCarriesItsSealAndIsReadBackAsItWasRecorded() {
         Lines.Seal seal = new Lines.Seal(7, "2026-04-14T08:00:00.120Z", "0".repeat(64));
-        String line = Lines.write(new Line(new CardDeed.StruckOut(5, "typo"), Told.on(TODAY, "Ines")));
+        String line = Lines.write(new Line(new CardDeed.StruckOut(5, "typo"), Circumstances.on(TODAY, "Ines")));
 
         String exported = Lines.export(line, seal);
 

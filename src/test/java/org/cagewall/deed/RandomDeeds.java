@@ -110,7 +110,7 @@ public final class RandomDeeds {
      */
     public Line next(long head) {
         String name = names.get(random.nextInt(names.size()));
-        Told told = Told.on(day(), "Ines").beingSure();
+        Circumstances told = Circumstances.on(day(), "Ines").beingSure();
         if (random.nextInt(3) == 0) {
             told = told.noting("seen in passing");
         }
@@ -147,8 +147,8 @@ public final class RandomDeeds {
             if (holder.getRawType() == Optional.class) {
                 return isTold.test(field) ? Optional.of(value(component, inner, isTold, head)) : Optional.empty();
             }
-            if (holder.getRawType() == Anew.class) {
-                return random.nextInt(3) == 0 ? Anew.none() : Anew.to(value(component, inner, isTold, head));
+            if (holder.getRawType() == NewValue.class) {
+                return random.nextInt(3) == 0 ? NewValue.none() : NewValue.to(value(component, inner, isTold, head));
             }
             List<Object> several = new ArrayList<>();
             for (int i = random.nextInt(3); i >= 0; i--) {
@@ -201,7 +201,7 @@ public final class RandomDeeds {
 
     /** A whole number between the bounds of the field, most often near the lower one. */
     private int within(RecordComponent component) {
-        Within bounds = component.getAnnotation(Within.class);
+        Bounds bounds = component.getAnnotation(Bounds.class);
         int least = bounds.least();
         int most = (int) Math.min(bounds.most() - 1L, least + 30L);
         return least + random.nextInt(Math.max(1, most - least));

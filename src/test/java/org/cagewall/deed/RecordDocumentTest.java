@@ -74,11 +74,11 @@ class RecordDocumentTest {
     }
 
     private static String values(RecordComponent component, Type type) {
-        Within within = component.getAnnotation(Within.class);
+        Bounds within = component.getAnnotation(Bounds.class);
         if (within != null && within.most() < Integer.MAX_VALUE) {
             return within.least() + " to " + within.most() + (type == BigDecimal.class ? ", one decimal" : "");
         }
-        if (type instanceof ParameterizedType change && change.getRawType() == Anew.class) {
+        if (type instanceof ParameterizedType change && change.getRawType() == NewValue.class) {
             return (values(component, argument(change)) + " or null").strip();
         }
         if (type instanceof ParameterizedType list) {

@@ -16,8 +16,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.cagewall.deed.Lines;
-import org.cagewall.room.LogEntry;
-import org.cagewall.room.LogQuery;
+import org.cagewall.room.care.LogEntry;
+import org.cagewall.room.care.LogQuery;
 import org.cagewall.text.Words;
 
 /** A desk on a real record whose day can be turned, and that is told things by lines of the record. For one thread. */

@@ -12,9 +12,9 @@ import java.util.List;
 import java.util.Optional;
 import org.cagewall.deed.Line;
 import org.cagewall.deed.Lines;
-import org.cagewall.room.LogEntry;
-import org.cagewall.room.LogQuery;
 import org.cagewall.room.Room;
+import org.cagewall.room.care.LogEntry;
+import org.cagewall.room.care.LogQuery;
 import org.cagewall.text.Words;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -151,7 +151,7 @@ class DeskTest {
         Room room = desk.room();
         Path backup = folder.resolve("backup");
         desk.<Archive.Kept>study(book -> Archive.write(book, backup), answer -> assertThat(answer)
-                .isEqualTo(new Answer.Got<>(new Archive.Kept(room.head()))));
+                .isEqualTo(new Reading.Got<>(new Archive.Kept(room.head()))));
 
         desk.close();
         DataFolder other = DataFolder.open(folder.resolve("other"));
@@ -160,7 +160,7 @@ class DeskTest {
 
         assertThat(desk.room()).isEqualTo(room);
         desk.<Optional<Long>>study(
-                Book::firstBroken, answer -> assertThat(answer).isEqualTo(new Answer.Got<>(Optional.empty())));
+                Book::firstBroken, answer -> assertThat(answer).isEqualTo(new Reading.Got<>(Optional.empty())));
     }
 
     private void furnish() {

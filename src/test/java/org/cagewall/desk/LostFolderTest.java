@@ -101,7 +101,7 @@ class LostFolderTest {
 
     private Optional<Long> firstBroken() {
         List<Optional<Long>> broken = new ArrayList<>();
-        desk.study(Book::firstBroken, answer -> broken.add(((Answer.Got<Optional<Long>>) answer).value()));
+        desk.study(Book::firstBroken, answer -> broken.add(((Reading.Got<Optional<Long>>) answer).value()));
         return broken.get(0);
     }
 

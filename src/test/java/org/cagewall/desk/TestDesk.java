@@ -20,8 +20,9 @@ import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.cagewall.deed.Line;
 import org.cagewall.deed.Lines;
-import org.cagewall.room.LogEntry;
-import org.cagewall.room.LogQuery;
+import org.cagewall.demo.DemoRoom;
+import org.cagewall.room.care.LogEntry;
+import org.cagewall.room.care.LogQuery;
 import org.cagewall.text.Words;
 
 /** A real desk on a folder of the test's own, with a day of its own, answering at once. */

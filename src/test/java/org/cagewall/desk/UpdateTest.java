@@ -65,7 +65,7 @@ class UpdateTest {
 
     private static Head head(Desk desk) {
         List<Head> heads = new ArrayList<>();
-        desk.study(Book::head, answer -> heads.add(((Answer.Got<Head>) answer).value()));
+        desk.study(Book::head, answer -> heads.add(((Reading.Got<Head>) answer).value()));
         return heads.get(0);
     }
 }

@@ -13,7 +13,7 @@ import java.util.Properties;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.cagewall.desk.Daybook;
-import org.cagewall.room.Sign;
+import org.cagewall.room.care.Sign;
 import org.cagewall.text.Words;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;

@@ -3,11 +3,11 @@ package org.cagewall.handover;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.cagewall.tasks.RoomSketch.DAY;
 
-import org.cagewall.room.DayPart;
-import org.cagewall.room.FeedLine;
 import org.cagewall.room.Room;
-import org.cagewall.room.Sex;
 import org.cagewall.room.Use;
+import org.cagewall.room.bird.Sex;
+import org.cagewall.room.care.DayPart;
+import org.cagewall.room.care.FeedLine;
 import org.cagewall.tasks.RoomSketch;
 import org.cagewall.text.Words;
 import org.junit.jupiter.api.Test;

@@ -17,11 +17,11 @@ import org.cagewall.desk.Clocks;
 import org.cagewall.desk.Daybook;
 import org.cagewall.desk.TestDesk;
 import org.cagewall.plan.Ahead;
+import org.cagewall.plan.AheadQuestion;
 import org.cagewall.plan.Draws;
 import org.cagewall.plan.Pace;
 import org.cagewall.plan.Policy;
-import org.cagewall.plan.Question;
-import org.cagewall.room.LogEntry;
+import org.cagewall.room.care.LogEntry;
 import org.cagewall.text.Words;
 import org.junit.jupiter.api.Test;
 
@@ -85,7 +85,7 @@ class AheadJourneyTest extends InAWindow {
 
     private String boxOn(LocalDate day, Policy policy, int rounds) {
         return Words.english()
-                .date(Ahead.of(desk.room(), TODAY, new Question(day, policy, rounds, new Draws(10, 1)))
+                .date(Ahead.of(desk.room(), TODAY, new AheadQuestion(day, policy, rounds, new Draws(10, 1)))
                         .back()
                         .orElseThrow()
                         .column(Pace.USUAL)

@@ -25,15 +25,15 @@ import org.cagewall.desk.Lanes;
 import org.cagewall.desk.Outcome;
 import org.cagewall.kiosk.kit.NavBar;
 import org.cagewall.kiosk.shell.Destination;
+import org.cagewall.kiosk.shell.Layers;
 import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.Screen;
 import org.cagewall.kiosk.shell.Screens;
-import org.cagewall.kiosk.shell.Stage;
 import org.cagewall.kiosk.theme.Light;
 import org.cagewall.kiosk.theme.TextSize;
-import org.cagewall.room.LogEntry;
-import org.cagewall.room.LogQuery;
 import org.cagewall.room.Room;
+import org.cagewall.room.care.LogEntry;
+import org.cagewall.room.care.LogQuery;
 import org.cagewall.text.Words;
 
 /** A real birdroom on the disk and its screens painted with no window: what is pressed is read back from the record. */
@@ -182,19 +182,19 @@ public final class Birdroom implements AutoCloseable {
     }
 
     /** The screen on its stage, in the hands of this person. */
-    public Painted painted(String person, Destination here, BiFunction<Pen, Stage, Screen> maker) {
+    public Painted painted(String person, Destination here, BiFunction<Pen, Layers, Screen> maker) {
         return painted(TextSize.NORMAL, person, here, maker);
     }
 
-    public Painted painted(TextSize size, String person, Destination here, BiFunction<Pen, Stage, Screen> maker) {
+    public Painted painted(TextSize size, String person, Destination here, BiFunction<Pen, Layers, Screen> maker) {
         return painted(size, 800, person, here, maker);
     }
 
     /** In a window of this height, such as one with a title bar. */
     public Painted painted(
-            TextSize size, int height, String person, Destination here, BiFunction<Pen, Stage, Screen> maker) {
+            TextSize size, int height, String person, Destination here, BiFunction<Pen, Layers, Screen> maker) {
         return Painted.of(Light.DAY, size, 1280, height, () -> {
-            Stage stage = new Stage(WORDS);
+            Layers stage = new Layers(WORDS);
             Pen pen = new Pen(desk, stage, stage);
             if (!person.isEmpty()) {
                 pen.takenBy(person);

@@ -6,14 +6,14 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import javax.swing.JLabel;
 import org.cagewall.kiosk.shell.Destination;
-import org.cagewall.kiosk.shell.Stage;
+import org.cagewall.kiosk.shell.Layers;
 import org.junit.jupiter.api.Test;
 
 /** What the screens count can be matched by somebody who sees them for the first time. */
 class CountsTest extends WithDemo {
 
     private Kiosk kiosk;
-    private Stage stage;
+    private Layers stage;
 
     @Test
     void theCagesWithBirdsAreTheSameOnTheWallOnTheOwnersListAndOnTheSittersList() {
@@ -66,7 +66,7 @@ class CountsTest extends WithDemo {
 
     private Painted page(String person, Destination place) {
         return Painted.of(1280, 800, () -> {
-            stage = new Stage(WORDS);
+            stage = new Layers(WORDS);
             kiosk = Kiosk.on(stage, desk, WORDS);
             kiosk.pen().takenBy(person);
             kiosk.navigator().go(place);

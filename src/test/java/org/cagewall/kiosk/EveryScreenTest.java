@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.cagewall.desk.Desk;
 import org.cagewall.kiosk.shell.Destination;
-import org.cagewall.kiosk.shell.Stage;
+import org.cagewall.kiosk.shell.Layers;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 
@@ -18,10 +18,10 @@ class EveryScreenTest extends WithDemo {
     Stream<DynamicTest> everyScreenFits() {
         return Stream.of("Ines", "Tomas").flatMap(person -> places(desk).entrySet().stream()
                 .map(place -> dynamicTest(person + ": " + place.getKey(), () -> {
-                    Stage[] stage = new Stage[1];
+                    Layers[] stage = new Layers[1];
                     Kiosk[] kiosk = new Kiosk[1];
                     Painted painted = Painted.of(1280, 800, () -> {
-                        stage[0] = new Stage(WORDS);
+                        stage[0] = new Layers(WORDS);
                         kiosk[0] = Kiosk.on(stage[0], desk, WORDS);
                         kiosk[0].pen().takenBy(person);
                         kiosk[0].navigator().go(place.getValue());

@@ -5,16 +5,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.List;
 import org.cagewall.desk.TestDesk;
-import org.cagewall.room.Bird;
 import org.cagewall.room.Cage;
-import org.cagewall.room.DayPart;
-import org.cagewall.room.FeedLine;
 import org.cagewall.room.FoodKind;
 import org.cagewall.room.Keeps;
-import org.cagewall.room.Permission;
 import org.cagewall.room.Role;
-import org.cagewall.room.Sex;
 import org.cagewall.room.Use;
+import org.cagewall.room.bird.Bird;
+import org.cagewall.room.bird.Sex;
+import org.cagewall.room.care.DayPart;
+import org.cagewall.room.care.FeedLine;
+import org.cagewall.room.care.Permission;
 import org.junit.jupiter.api.Test;
 
 /** An empty room is furnished and its first birds move in, in a real window, read back from the database. */

@@ -16,16 +16,16 @@ import org.cagewall.desk.DataFolder;
 import org.cagewall.desk.Desk;
 import org.cagewall.desk.Lanes;
 import org.cagewall.desk.TestDesk;
-import org.cagewall.kiosk.kit.RowFace;
-import org.cagewall.kiosk.shell.Answer;
+import org.cagewall.kiosk.kit.list.RowFace;
+import org.cagewall.kiosk.shell.AnswerButton;
+import org.cagewall.kiosk.shell.ChoiceSheets;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.shell.EventThread;
 import org.cagewall.kiosk.shell.Option;
 import org.cagewall.kiosk.shell.Question;
-import org.cagewall.kiosk.shell.Sheets;
-import org.cagewall.room.DayPart;
-import org.cagewall.room.How;
 import org.cagewall.room.Person;
+import org.cagewall.room.care.DayPart;
+import org.cagewall.room.care.How;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 import org.junit.jupiter.api.AfterEach;
@@ -129,7 +129,7 @@ class ForeignCodeTest {
     }
 
     private Map<String, Runnable> sheets() {
-        Sheets sheets = new Sheets(live.shell().stage(), Words.english());
+        ChoiceSheets sheets = new ChoiceSheets(live.shell().stage(), Words.english());
         Message title = Message.of("shell.leave");
         List<Option<String>> options = new ArrayList<>();
         options.add(new Option<>("one", RowFace.of("one", "", ""), "one"));
@@ -139,8 +139,8 @@ class ForeignCodeTest {
                 () -> sheets.ask(Question.of(
                         title,
                         Message.of("shell.leave-text"),
-                        Answer.main("yes", Message.of("shell.leave-yes"), () -> answered.add("yes")),
-                        Answer.plain("no", Message.of("shell.leave-no"), () -> answered.add("no")))));
+                        AnswerButton.main("yes", Message.of("shell.leave-yes"), () -> answered.add("yes")),
+                        AnswerButton.plain("no", Message.of("shell.leave-no"), () -> answered.add("no")))));
         made.put("a choice", () -> sheets.pick(title, options, answered::add));
         made.put("a number", () -> sheets.count(title, 12, number -> answered.add("number " + number)));
         made.put("a note", () -> sheets.note(title, answered::add));

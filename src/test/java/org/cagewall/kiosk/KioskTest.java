@@ -7,12 +7,12 @@ import java.util.List;
 import javax.swing.AbstractButton;
 import org.cagewall.desk.Desk;
 import org.cagewall.desk.TestDesk;
-import org.cagewall.kiosk.kit.Tile;
+import org.cagewall.kiosk.kit.wall.Tile;
 import org.cagewall.kiosk.shell.Destination;
-import org.cagewall.kiosk.shell.Stage;
-import org.cagewall.room.Answer;
-import org.cagewall.room.How;
-import org.cagewall.room.LogEntry;
+import org.cagewall.kiosk.shell.Layers;
+import org.cagewall.room.care.Answer;
+import org.cagewall.room.care.How;
+import org.cagewall.room.care.LogEntry;
 import org.cagewall.text.Words;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -35,7 +35,7 @@ class KioskTest {
     void open() {
         desk = TestDesk.furnished(folder);
         painted = Painted.of(1280, 800, () -> {
-            Stage stage = new Stage(WORDS);
+            Layers stage = new Layers(WORDS);
             kiosk = Kiosk.on(stage, desk, WORDS);
             return stage;
         });

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.cagewall.kiosk.shell.Destination;
-import org.cagewall.kiosk.shell.Stage;
+import org.cagewall.kiosk.shell.Layers;
 import org.cagewall.kiosk.theme.Light;
 import org.cagewall.kiosk.theme.TextSize;
 import org.junit.jupiter.api.DynamicTest;
@@ -37,10 +37,10 @@ class LargeLettersTest extends WithDemo {
     }
 
     private void fits(TextSize size, String person, String name, Destination place) {
-        Stage[] stage = new Stage[1];
+        Layers[] stage = new Layers[1];
         Kiosk[] kiosk = new Kiosk[1];
         Painted painted = Painted.of(Light.DAY, size, 1280, 800, () -> {
-            stage[0] = new Stage(WORDS);
+            stage[0] = new Layers(WORDS);
             kiosk[0] = Kiosk.on(stage[0], desk, WORDS);
             kiosk[0].pen().takenBy(person);
             kiosk[0].navigator().go(place);

@@ -7,7 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.cagewall.cards.OutsidePrograms;
 import org.cagewall.desk.TestDesk;
-import org.cagewall.room.LogEntry;
+import org.cagewall.room.care.LogEntry;
 import org.junit.jupiter.api.Test;
 
 /** An owner plans days away, makes ready, rehearses a day and takes the pack, in a real window, read back from disk. */

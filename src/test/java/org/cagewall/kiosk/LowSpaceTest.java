@@ -8,7 +8,7 @@ import java.util.concurrent.atomic.AtomicLong;
 import org.cagewall.desk.Desk;
 import org.cagewall.desk.TestDesk;
 import org.cagewall.kiosk.shell.Destination;
-import org.cagewall.kiosk.shell.Stage;
+import org.cagewall.kiosk.shell.Layers;
 import org.cagewall.text.Words;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -33,7 +33,7 @@ class LowSpaceTest {
     void open() {
         desk = TestDesk.furnishedOnADiskWith(folder, () -> OptionalLong.of(free.get()));
         painted = Painted.screen(() -> {
-            Stage stage = new Stage(WORDS);
+            Layers stage = new Layers(WORDS);
             kiosk = Kiosk.on(stage, desk, WORDS);
             return stage;
         });

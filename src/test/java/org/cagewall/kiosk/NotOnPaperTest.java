@@ -9,10 +9,10 @@ import org.cagewall.deed.RoomDeed;
 import org.cagewall.deed.VisitDeed;
 import org.cagewall.desk.Desk;
 import org.cagewall.desk.TestDesk;
-import org.cagewall.kiosk.shell.Stage;
-import org.cagewall.room.Answer;
-import org.cagewall.room.How;
+import org.cagewall.kiosk.shell.Layers;
 import org.cagewall.room.Role;
+import org.cagewall.room.care.Answer;
+import org.cagewall.room.care.How;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 import org.junit.jupiter.api.AfterEach;
@@ -36,7 +36,7 @@ class NotOnPaperTest {
     void open() {
         desk = TestDesk.furnished(folder);
         painted = Painted.screen(() -> {
-            Stage stage = new Stage(WORDS);
+            Layers stage = new Layers(WORDS);
             kiosk = Kiosk.on(stage, desk, WORDS);
             return stage;
         });

@@ -8,10 +8,10 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Stream;
 import org.cagewall.desk.TestDesk;
-import org.cagewall.room.Answer;
 import org.cagewall.room.CardFaces;
-import org.cagewall.room.How;
-import org.cagewall.room.LogEntry;
+import org.cagewall.room.care.Answer;
+import org.cagewall.room.care.How;
+import org.cagewall.room.care.LogEntry;
 import org.junit.jupiter.api.Test;
 
 /** An owner's morning from start to end, in a real window, read back from the database. */

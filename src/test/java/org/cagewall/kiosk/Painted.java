@@ -35,7 +35,7 @@ import javax.swing.text.JTextComponent;
 import org.cagewall.kiosk.kit.Legible;
 import org.cagewall.kiosk.shell.EventThread;
 import org.cagewall.kiosk.theme.Light;
-import org.cagewall.kiosk.theme.Measure;
+import org.cagewall.kiosk.theme.Sizes;
 import org.cagewall.kiosk.theme.TextSize;
 
 /**
@@ -239,10 +239,10 @@ public final class Painted {
             if (isInteractive(component)) {
                 assertThat(component.getWidth())
                         .as("the width of %s", said(component))
-                        .isGreaterThanOrEqualTo(Measure.target());
+                        .isGreaterThanOrEqualTo(Sizes.target());
                 assertThat(component.getHeight())
                         .as("the height of %s", said(component))
-                        .isGreaterThanOrEqualTo(Measure.target());
+                        .isGreaterThanOrEqualTo(Sizes.target());
             }
         });
         return this;

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalDate;
 import java.util.Optional;
 import org.cagewall.kiosk.shell.Destination;
-import org.cagewall.kiosk.shell.Stage;
+import org.cagewall.kiosk.shell.Layers;
 import org.junit.jupiter.api.Test;
 
 /** What happened on days away opens by itself for the owner who is back: once, and without nagging. */
@@ -14,7 +14,7 @@ class ReviewOpensTest extends WithDaybook {
     private static final Destination REVIEW = new Destination.Handover();
     private static final Destination WALL = new Destination.Wall();
 
-    private Optional<Stage> stage = Optional.empty();
+    private Optional<Layers> stage = Optional.empty();
     private Optional<Kiosk> kiosk = Optional.empty();
 
     @Test
@@ -73,7 +73,7 @@ class ReviewOpensTest extends WithDaybook {
 
     private Painted start() {
         return Painted.of(1280, 800, () -> {
-            Stage made = new Stage(WORDS);
+            Layers made = new Layers(WORDS);
             stage = Optional.of(made);
             kiosk = Optional.of(Kiosk.on(made, book.desk(), WORDS));
             return made;

@@ -5,10 +5,10 @@ import java.util.function.BiFunction;
 import org.cagewall.desk.Daybook;
 import org.cagewall.kiosk.kit.NavBar;
 import org.cagewall.kiosk.shell.Destination;
+import org.cagewall.kiosk.shell.Layers;
 import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.Screen;
 import org.cagewall.kiosk.shell.Screens;
-import org.cagewall.kiosk.shell.Stage;
 import org.cagewall.kiosk.theme.Light;
 import org.cagewall.kiosk.theme.TextSize;
 import org.cagewall.room.Role;
@@ -37,7 +37,7 @@ public final class Sat {
 
     /** The screen in this person's hands. */
     public static Painted at(
-            Daybook book, TextSize size, String person, Destination here, BiFunction<Pen, Stage, Screen> maker) {
+            Daybook book, TextSize size, String person, Destination here, BiFunction<Pen, Layers, Screen> maker) {
         return at(book, Light.DAY, size, person, here, maker);
     }
 
@@ -47,7 +47,7 @@ public final class Sat {
             TextSize size,
             String person,
             Destination here,
-            BiFunction<Pen, Stage, Screen> maker) {
+            BiFunction<Pen, Layers, Screen> maker) {
         return among(book, light, size, person, here, (pen, stage) -> Screens.none()
                 .with(here.getClass(), any -> maker.apply(pen, stage)));
     }
@@ -59,9 +59,9 @@ public final class Sat {
             TextSize size,
             String person,
             Destination here,
-            BiFunction<Pen, Stage, Screens> screens) {
+            BiFunction<Pen, Layers, Screens> screens) {
         return Painted.of(light, size, 1280, 800, () -> {
-            Stage stage = new Stage(WORDS);
+            Layers stage = new Layers(WORDS);
             Pen pen = new Pen(book.desk(), stage, stage);
             pen.takenBy(person);
             stage.open(screens.apply(pen, stage), here);

@@ -19,8 +19,8 @@ import org.cagewall.desk.TestDesk;
 import org.cagewall.kiosk.shell.CameraSettings;
 import org.cagewall.kiosk.shell.KioskSettings;
 import org.cagewall.room.CardFaces;
-import org.cagewall.room.How;
-import org.cagewall.room.LogEntry;
+import org.cagewall.room.care.How;
+import org.cagewall.room.care.LogEntry;
 import org.cagewall.scan.SymbolPictures;
 import org.junit.jupiter.api.Test;
 

@@ -12,8 +12,8 @@ import org.cagewall.desk.HandClock;
 import org.cagewall.desk.Lanes;
 import org.cagewall.desk.TestDesk;
 import org.cagewall.kiosk.shell.Destination;
-import org.cagewall.kiosk.shell.Stage;
-import org.cagewall.room.How;
+import org.cagewall.kiosk.shell.Layers;
+import org.cagewall.room.care.How;
 import org.cagewall.text.Words;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -28,7 +28,7 @@ class ScanMomentTest {
 
     private final HandClock clock = new HandClock();
     private Desk desk;
-    private Stage stage;
+    private Layers stage;
     private Painted painted;
 
     @BeforeEach
@@ -36,7 +36,7 @@ class ScanMomentTest {
         TestDesk.furnished(folder).close();
         desk = Desk.open(DataFolder.open(folder), Lanes.inline(), new Clocks(clock, Optional.of(TestDesk.TODAY)));
         painted = Painted.screen(() -> {
-            stage = new Stage(Words.english());
+            stage = new Layers(Words.english());
             Kiosk.on(stage, desk, Words.english()).pen().takenBy("Ines");
             return stage;
         });

@@ -25,7 +25,7 @@ import org.cagewall.desk.Lanes;
 import org.cagewall.desk.TestDesk;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.shell.EventThread;
-import org.cagewall.kiosk.shell.Stage;
+import org.cagewall.kiosk.shell.Layers;
 import org.cagewall.kiosk.theme.Light;
 import org.cagewall.kiosk.theme.TextSize;
 import org.cagewall.room.CardFaces;
@@ -236,7 +236,7 @@ class ScanScreenTest {
 
     private Painted painted(TextSize size, Cameras cameras, Consumer<Kiosk> happens) {
         return Painted.of(Light.DAY, size, 1280, 800, () -> {
-                    Stage stage = new Stage(Words.english());
+                    Layers stage = new Layers(Words.english());
                     Kiosk kiosk = Kiosk.on(stage, desk, Words.english(), cameras);
                     kiosks.add(kiosk);
                     kiosk.pen().takenBy("Ines");

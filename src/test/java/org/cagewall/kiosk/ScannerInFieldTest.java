@@ -5,8 +5,8 @@ import javax.swing.text.JTextComponent;
 import org.cagewall.desk.Desk;
 import org.cagewall.desk.TestDesk;
 import org.cagewall.kiosk.shell.Destination;
-import org.cagewall.room.CardCode;
 import org.cagewall.room.CardFaces;
+import org.cagewall.room.card.CardCode;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

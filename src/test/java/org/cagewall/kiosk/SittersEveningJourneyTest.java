@@ -7,7 +7,7 @@ import java.util.List;
 import org.cagewall.cards.OutsidePrograms;
 import org.cagewall.desk.Desk;
 import org.cagewall.desk.TestDesk;
-import org.cagewall.room.LogEntry;
+import org.cagewall.room.care.LogEntry;
 import org.junit.jupiter.api.Test;
 
 /** A sitter phones and closes the day, in a real window, read back from the database. */

@@ -9,7 +9,7 @@ import java.util.stream.Stream;
 import org.cagewall.kiosk.shell.CameraSettings;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.shell.KioskSettings;
-import org.cagewall.kiosk.shell.Stage;
+import org.cagewall.kiosk.shell.Layers;
 import org.cagewall.kiosk.theme.Light;
 import org.cagewall.kiosk.theme.TextSize;
 import org.cagewall.scan.ScriptedDriver;
@@ -82,7 +82,7 @@ class SmallViewTest extends WithDemo {
     private Painted beside(TextSize size, String person, Destination place) {
         KioskSettings.keepSmallView(desk.folder().kioskProperties(), CameraSettings.SmallView.ON);
         return Painted.of(Light.DAY, size, 1280, 800, () -> {
-            Stage stage = new Stage(WORDS);
+            Layers stage = new Layers(WORDS);
             Kiosk kiosk = Kiosk.on(stage, desk, WORDS, driver.cameras(System::nanoTime));
             kiosk.pen().takenBy(person);
             kiosk.navigator().go(place);

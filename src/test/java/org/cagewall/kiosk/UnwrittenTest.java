@@ -8,8 +8,8 @@ import java.nio.file.Path;
 import org.cagewall.desk.Desk;
 import org.cagewall.desk.TestDesk;
 import org.cagewall.kiosk.shell.Destination;
-import org.cagewall.kiosk.shell.Stage;
-import org.cagewall.room.Answer;
+import org.cagewall.kiosk.shell.Layers;
+import org.cagewall.room.care.Answer;
 import org.cagewall.text.Words;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -34,7 +34,7 @@ class UnwrittenTest {
         folder = home.resolve("birds");
         desk = TestDesk.furnished(folder);
         painted = Painted.of(1280, 800, () -> {
-            Stage stage = new Stage(WORDS);
+            Layers stage = new Layers(WORDS);
             kiosk = Kiosk.on(stage, desk, WORDS);
             return stage;
         });

@@ -13,8 +13,8 @@ import javax.swing.SwingUtilities;
 import org.cagewall.desk.Desk;
 import org.cagewall.desk.TestDesk;
 import org.cagewall.kiosk.kit.Legible;
-import org.cagewall.kiosk.kit.Tile;
-import org.cagewall.kiosk.shell.Stage;
+import org.cagewall.kiosk.kit.wall.Tile;
+import org.cagewall.kiosk.shell.Layers;
 import org.cagewall.text.Words;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -29,7 +29,7 @@ class WallFitsTest {
 
     private Desk desk;
     private Kiosk kiosk;
-    private Stage stage;
+    private Layers stage;
 
     @BeforeEach
     void open() {
@@ -80,7 +80,7 @@ class WallFitsTest {
 
     private Painted painted(int width, int height) {
         Painted painted = Painted.of(width, height, () -> {
-            stage = new Stage(Words.english());
+            stage = new Layers(Words.english());
             kiosk = Kiosk.on(stage, desk, Words.english());
             return stage;
         });

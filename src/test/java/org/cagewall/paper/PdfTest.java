@@ -23,7 +23,7 @@ class PdfTest {
 
     @Test
     void whatIsDrawnLiesWhereARulerFindsIt() throws IOException {
-        byte[] pdf = drawn(page -> page.fill(new Box(50, 100, 30, 20), Ink.BLACK));
+        byte[] pdf = drawn(page -> page.fill(new Area(50, 100, 30, 20), Ink.BLACK));
         BufferedImage image = rendered(pdf);
         double dot = 25.4 / 300;
         assertThat(isDark(image, 50 + dot, 100 + dot)).isTrue();
@@ -99,7 +99,7 @@ class PdfTest {
     void everyPageHasItsOwnSize() throws IOException {
         byte[] pdf = Pdf.drawn("Two pages", TODAY, pages -> {
             pages.page(Size.A4).line(0, 0, 210, 297, 0.2, new Ink(14, 85, 92));
-            pages.page(new Size(85, 54)).frameRounded(new Box(1, 1, 83, 52), 3, 0.3, Ink.grey(90));
+            pages.page(new Size(85, 54)).frameRounded(new Area(1, 1, 83, 52), 3, 0.3, Ink.grey(90));
         });
         try (PDDocument document = Loader.loadPDF(pdf)) {
             assertThat(document.getNumberOfPages()).isEqualTo(2);
@@ -110,7 +110,7 @@ class PdfTest {
 
     @Test
     void roundedCornersAreFilledInside() throws IOException {
-        BufferedImage image = rendered(drawn(page -> page.fillRounded(new Box(10, 10, 40, 20), 8, Ink.BLACK)));
+        BufferedImage image = rendered(drawn(page -> page.fillRounded(new Area(10, 10, 40, 20), 8, Ink.BLACK)));
         List<Boolean> corners = List.of(
                 isDark(image, 10.5, 10.5),
                 isDark(image, 49.5, 10.5),

@@ -19,8 +19,8 @@ import org.junit.jupiter.api.Test;
 class PrintersTest {
 
     private static final byte[] TWO_PAGES = Pdf.drawn("Cards", LocalDate.of(2026, 4, 14), pdf -> {
-        pdf.page(Size.A4).fill(new Box(50, 100, 30, 20), Ink.BLACK);
-        pdf.page(Size.A4).fill(new Box(50, 100, 30, 20), Ink.BLACK);
+        pdf.page(Size.A4).fill(new Area(50, 100, 30, 20), Ink.BLACK);
+        pdf.page(Size.A4).fill(new Area(50, 100, 30, 20), Ink.BLACK);
     });
 
     private final Words words = Words.english();

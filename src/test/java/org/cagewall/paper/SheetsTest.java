@@ -83,9 +83,9 @@ class SheetsTest {
     @Test
     void placesRunRowByRow() {
         Sheet sheet = Sheets.builtIn(DEMAND).find("a4-85x54").sheet().orElseThrow();
-        assertThat(sheet.place(0)).isEqualTo(new Box(15, 13.5, 85, 54));
-        assertThat(sheet.place(1)).isEqualTo(new Box(110, 13.5, 85, 54));
-        assertThat(sheet.place(9)).isEqualTo(new Box(110, 229.5, 85, 54));
+        assertThat(sheet.place(0)).isEqualTo(new Area(15, 13.5, 85, 54));
+        assertThat(sheet.place(1)).isEqualTo(new Area(110, 13.5, 85, 54));
+        assertThat(sheet.place(9)).isEqualTo(new Area(110, 229.5, 85, 54));
     }
 
     @Test
@@ -97,7 +97,7 @@ class SheetsTest {
                         "a4-85x54", "letter-4x2in", "a4-99x68", "a4-64x38", "a6-105x148", "roll-100x60", "table");
         Sheet sheet = sheets.find("table").sheet().orElseThrow();
         assertThat(sheet.title()).isEqualTo("Kitchen table");
-        assertThat(sheet.place(0)).isEqualTo(new Box(15.5, 12.5, 85, 54));
+        assertThat(sheet.place(0)).isEqualTo(new Area(15.5, 12.5, 85, 54));
     }
 
     @Test
@@ -165,7 +165,7 @@ class SheetsTest {
         write("touching", GOOD.replace("pitch = 95 x 54\n", ""));
         assertThat(Sheets.with(folder, DEMAND).find("touching").sheet())
                 .map(sheet -> sheet.place(1))
-                .contains(new Box(100, 13.5, 85, 54));
+                .contains(new Area(100, 13.5, 85, 54));
     }
 
     private static Arguments mistake(String wrong, String right, int line, String said) {

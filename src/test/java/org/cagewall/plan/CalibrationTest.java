@@ -8,8 +8,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.cagewall.almanac.NestSketch;
-import org.cagewall.room.BoxStep;
-import org.cagewall.room.EggFinding;
+import org.cagewall.room.nest.BoxStep;
+import org.cagewall.room.nest.EggFinding;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
@@ -82,7 +82,7 @@ class CalibrationTest {
         for (int egg = 0; egg < eggs; egg++) {
             clutch.egg(day(1)).candled(EggFinding.FULL, day(8));
         }
-        return Ahead.of(sketch.room(), day(today), new Question(day(by), Policy.WEANED, 1, new Draws(DRAWS, seed)))
+        return Ahead.of(sketch.room(), day(today), new AheadQuestion(day(by), Policy.WEANED, 1, new Draws(DRAWS, seed)))
                 .nests()
                 .get(0)
                 .chance();

@@ -13,10 +13,10 @@ import org.cagewall.almanac.ChickOutlook;
 import org.cagewall.almanac.NestSketch;
 import org.cagewall.almanac.NestSketch.Home;
 import org.cagewall.almanac.Outlook;
-import org.cagewall.room.BoxStep;
-import org.cagewall.room.EggFinding;
 import org.cagewall.room.Room;
 import org.cagewall.room.Timing;
+import org.cagewall.room.nest.BoxStep;
+import org.cagewall.room.nest.EggFinding;
 import org.cagewall.text.Words;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -74,12 +74,12 @@ class ForecastTest {
         Room room = sketch.room();
 
         double mean = IntStream.rangeClosed(1, seeds)
-                .mapToDouble(
-                        seed -> Ahead.of(room, day(10), new Question(day(30), Policy.WEANED, 1, new Draws(draws, seed)))
-                                .days()
-                                .get(50)
-                                .toTakeAway()
-                                .mean())
+                .mapToDouble(seed -> Ahead.of(
+                                room, day(10), new AheadQuestion(day(30), Policy.WEANED, 1, new Draws(draws, seed)))
+                        .days()
+                        .get(50)
+                        .toTakeAway()
+                        .mean())
                 .average()
                 .orElseThrow();
 
@@ -247,6 +247,6 @@ class ForecastTest {
     }
 
     private static Ahead ahead(Room room, LocalDate today, LocalDate clearBy, long seed) {
-        return Ahead.of(room, today, new Question(clearBy, Policy.WEANED, 1, new Draws(DRAWS, seed)));
+        return Ahead.of(room, today, new AheadQuestion(clearBy, Policy.WEANED, 1, new Draws(DRAWS, seed)));
     }
 }

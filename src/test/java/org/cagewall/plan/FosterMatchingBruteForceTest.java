@@ -17,11 +17,11 @@ import org.cagewall.almanac.NestSketch;
 import org.cagewall.almanac.NestSketch.Clutch;
 import org.cagewall.almanac.NestSketch.EggSketch;
 import org.cagewall.almanac.NestSketch.Home;
-import org.cagewall.room.BoxStep;
-import org.cagewall.room.EggFinding;
 import org.cagewall.room.Room;
 import org.cagewall.room.Timing;
 import org.cagewall.room.Use;
+import org.cagewall.room.nest.BoxStep;
+import org.cagewall.room.nest.EggFinding;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -249,7 +249,7 @@ class FosterMatchingBruteForceTest {
         }
 
         List<FosterMove> ask(Room room) {
-            return Ahead.of(room, day(TODAY), new Question(day(clearBy), Policy.WEANED, 1, new Draws(1, 1)))
+            return Ahead.of(room, day(TODAY), new AheadQuestion(day(clearBy), Policy.WEANED, 1, new Draws(1, 1)))
                     .fosters();
         }
     }

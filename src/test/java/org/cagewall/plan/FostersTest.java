@@ -8,9 +8,9 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.cagewall.almanac.NestSketch;
 import org.cagewall.almanac.NestSketch.Home;
-import org.cagewall.room.BoxStep;
-import org.cagewall.room.EggFinding;
 import org.cagewall.room.Use;
+import org.cagewall.room.nest.BoxStep;
+import org.cagewall.room.nest.EggFinding;
 import org.cagewall.text.Words;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -301,7 +301,7 @@ class FostersTest {
     }
 
     private Ahead ahead(LocalDate clearBy) {
-        return Ahead.of(sketch.room(), TODAY, new Question(clearBy, Policy.WEANED, 1, new Draws(1, 1)));
+        return Ahead.of(sketch.room(), TODAY, new AheadQuestion(clearBy, Policy.WEANED, 1, new Draws(1, 1)));
     }
 
     private static String said(FosterMove move) {

@@ -15,10 +15,10 @@ import org.cagewall.almanac.NestSketch.Clutch;
 import org.cagewall.almanac.NestSketch.EggSketch;
 import org.cagewall.almanac.NestSketch.Home;
 import org.cagewall.almanac.Outlook;
-import org.cagewall.room.BoxStep;
-import org.cagewall.room.EggFinding;
 import org.cagewall.room.Room;
 import org.cagewall.room.Timing;
+import org.cagewall.room.nest.BoxStep;
+import org.cagewall.room.nest.EggFinding;
 import org.cagewall.text.Words;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -220,7 +220,7 @@ class WaysOutTest {
         return Ahead.of(room, TODAY, question(clearBy, policy));
     }
 
-    private static Question question(LocalDate clearBy, Policy policy) {
-        return new Question(clearBy, policy, 1, new Draws(1, 1));
+    private static AheadQuestion question(LocalDate clearBy, Policy policy) {
+        return new AheadQuestion(clearBy, policy, 1, new Draws(1, 1));
     }
 }

@@ -10,9 +10,9 @@ import org.cagewall.almanac.Almanac;
 import org.cagewall.almanac.NestSketch;
 import org.cagewall.almanac.Timetable;
 import org.cagewall.almanac.Window;
-import org.cagewall.room.BoxStep;
 import org.cagewall.room.RingIssue;
 import org.cagewall.room.RingsOf;
+import org.cagewall.room.nest.BoxStep;
 import org.cagewall.text.Words;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -179,7 +179,7 @@ class WorkingBackTest {
     private static LocalDate done(String species, Policy policy, LocalDate boxOn, Pace pace) {
         NestSketch sketch = new NestSketch(species);
         sketch.home("A1", boxOn).box(BoxStep.ON, boxOn);
-        Window clear = Ahead.of(sketch.room(), boxOn, new Question(LEAVING, policy, 1, new Draws(1, 1)))
+        Window clear = Ahead.of(sketch.room(), boxOn, new AheadQuestion(LEAVING, policy, 1, new Draws(1, 1)))
                 .nests()
                 .get(0)
                 .clear();
@@ -226,7 +226,7 @@ class WorkingBackTest {
     }
 
     private static NestAhead nest(NestSketch sketch, LocalDate today, int rounds) {
-        return Ahead.of(sketch.room(), today, new Question(LEAVING, Policy.WEANED, rounds, new Draws(50, 1)))
+        return Ahead.of(sketch.room(), today, new AheadQuestion(LEAVING, Policy.WEANED, rounds, new Draws(50, 1)))
                 .nests()
                 .get(0);
     }

@@ -3,6 +3,7 @@ package org.cagewall.room;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.regex.Pattern;
+import org.cagewall.room.bird.Sex;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

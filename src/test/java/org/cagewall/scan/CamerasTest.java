@@ -9,7 +9,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
-import org.cagewall.room.CardCode;
+import org.cagewall.room.card.CardCode;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 import org.junit.jupiter.api.Test;

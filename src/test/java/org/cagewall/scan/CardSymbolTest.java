@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.SplittableRandom;
 import org.cagewall.cards.Symbol;
 import org.cagewall.cards.Symbols;
-import org.cagewall.room.CardCode;
+import org.cagewall.room.card.CardCode;
 import org.junit.jupiter.api.Test;
 
 class CardSymbolTest {

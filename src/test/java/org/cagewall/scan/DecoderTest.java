@@ -18,7 +18,7 @@ import java.util.Map;
 import java.util.Random;
 import org.cagewall.cards.Symbol;
 import org.cagewall.cards.Symbols;
-import org.cagewall.room.CardCode;
+import org.cagewall.room.card.CardCode;
 import org.cagewall.text.Words;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -12,7 +12,7 @@ import java.util.Random;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.cagewall.room.CardCode;
+import org.cagewall.room.card.CardCode;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;

@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.SplittableRandom;
 import org.cagewall.cards.Symbol;
 import org.cagewall.cards.Symbols;
-import org.cagewall.room.CardCode;
+import org.cagewall.room.card.CardCode;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.Color;
 import java.awt.image.BufferedImage;
 import java.util.concurrent.atomic.AtomicLong;
-import org.cagewall.room.CardCode;
+import org.cagewall.room.card.CardCode;
 import org.junit.jupiter.api.Test;
 
 class WatchTest {

@@ -3,7 +3,7 @@ package org.cagewall.scan;
 import java.util.SplittableRandom;
 import org.cagewall.cards.Symbol;
 import org.cagewall.cards.Symbols;
-import org.cagewall.room.CardCode;
+import org.cagewall.room.card.CardCode;
 
 /**
  * Makes pictures of worn cards as a tablet's camera sees them, always the same for the same seed, so that decoders can be

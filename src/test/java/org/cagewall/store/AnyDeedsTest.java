@@ -9,13 +9,13 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import org.cagewall.deed.CardDeed;
+import org.cagewall.deed.Circumstances;
 import org.cagewall.deed.Fact;
 import org.cagewall.deed.Line;
 import org.cagewall.deed.Lines;
 import org.cagewall.deed.RandomDeeds;
 import org.cagewall.deed.Standing;
 import org.cagewall.deed.Subject;
-import org.cagewall.deed.Told;
 import org.cagewall.room.Room;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -61,7 +61,8 @@ class AnyDeedsTest extends InMemory {
             }
             Room after = room();
             Recording strike = recorded(new Line(
-                    new CardDeed.StruckOut((int) after.head(), "to see what comes back"), Told.on(TODAY, "Ines")));
+                    new CardDeed.StruckOut((int) after.head(), "to see what comes back"),
+                    Circumstances.on(TODAY, "Ines")));
             assertThat(strike).as("%s: %s", Lines.write(line), said(strike)).isInstanceOf(Recording.Done.class);
             assertThat(room())
                     .as(Lines.write(line))

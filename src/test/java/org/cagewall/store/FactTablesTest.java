@@ -19,7 +19,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.cagewall.deed.Fact;
-import org.cagewall.room.EggPlace;
+import org.cagewall.room.nest.EggPlace;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;

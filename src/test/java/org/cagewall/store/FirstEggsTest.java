@@ -6,10 +6,10 @@ import java.time.LocalDate;
 import java.util.List;
 import org.cagewall.almanac.Almanac;
 import org.cagewall.almanac.OwnNumbers;
-import org.cagewall.room.LogQuery;
 import org.cagewall.room.Room;
 import org.cagewall.room.Span;
 import org.cagewall.room.Timing;
+import org.cagewall.room.care.LogQuery;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 

@@ -18,13 +18,13 @@ import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
+import org.cagewall.deed.Circumstances;
 import org.cagewall.deed.Deed;
 import org.cagewall.deed.Line;
 import org.cagewall.deed.Lines;
-import org.cagewall.deed.Told;
 import org.cagewall.room.Cage;
-import org.cagewall.room.LogEntry;
 import org.cagewall.room.Room;
+import org.cagewall.room.care.LogEntry;
 import org.cagewall.text.Words;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -186,7 +186,7 @@ public abstract class InMemory {
 
     /** Records one deed of today by the owner of a furnished room, and expects that it is taken. */
     protected final long tell(Deed deed) {
-        Recording recording = recorded(new Line(deed, Told.on(TODAY, "Ines")));
+        Recording recording = recorded(new Line(deed, Circumstances.on(TODAY, "Ines")));
         assertThat(recording).as(said(recording)).isInstanceOf(Recording.Done.class);
         return room.head();
     }

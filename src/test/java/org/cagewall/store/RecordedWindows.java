@@ -22,9 +22,9 @@ import org.cagewall.almanac.NestCandling;
 import org.cagewall.almanac.Outlook;
 import org.cagewall.almanac.Window;
 import org.cagewall.deed.Lines;
-import org.cagewall.room.Lying;
 import org.cagewall.room.Room;
-import org.cagewall.room.Stage;
+import org.cagewall.room.nest.Lying;
+import org.cagewall.room.nest.Stage;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 

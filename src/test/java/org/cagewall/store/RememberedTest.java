@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
 import java.util.Optional;
-import org.cagewall.room.NestLook;
+import org.cagewall.room.nest.NestLook;
 import org.junit.jupiter.api.Test;
 
 /** What is remembered of a bird that was away, and of the looks into a box, so that the list can tell what was done. */

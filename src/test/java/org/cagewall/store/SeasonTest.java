@@ -123,9 +123,13 @@ class SeasonTest extends InMemory {
         assertThat(kinds).isEqualTo(kindsOfANest().map(Kind::word).collect(Collectors.toSet()));
     }
 
-    /** All but the one for a chick that grew too old for its ring: no ring is missed in this season. */
+    /**
+     * All but the one for a chick that grew too old for its ring, for none is missed in this season, and the one for a
+     * canary's eggs that were taken up: these are budgerigars.
+     */
     private static Stream<Kind> kindsOfANest() {
-        return Stream.of(Kind.values()).filter(kind -> kind.isOfANest() && kind != Kind.RING_MISSED);
+        return Stream.of(Kind.values())
+                .filter(kind -> kind.isOfANest() && kind != Kind.RING_MISSED && kind != Kind.PUT_BACK);
     }
 
     private static TreeSet<String> asked(Room room, LocalDate day) {

@@ -11,7 +11,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.cagewall.room.FirstCall;
 import org.cagewall.room.Room;
-import org.cagewall.room.Sign;
+import org.cagewall.room.care.Sign;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 import org.junit.jupiter.api.Test;

@@ -6,11 +6,11 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Stream;
 import org.cagewall.almanac.NestSketch;
-import org.cagewall.room.BoxStep;
-import org.cagewall.room.EggFinding;
-import org.cagewall.room.Permission;
 import org.cagewall.room.Room;
-import org.cagewall.room.WhyRemoved;
+import org.cagewall.room.care.Permission;
+import org.cagewall.room.nest.BoxStep;
+import org.cagewall.room.nest.EggFinding;
+import org.cagewall.room.nest.WhyRemoved;
 import org.cagewall.text.Words;
 import org.junit.jupiter.api.Test;
 

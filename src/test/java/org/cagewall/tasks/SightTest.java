@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
 import org.cagewall.almanac.NestSketch;
-import org.cagewall.room.BoxStep;
 import org.cagewall.room.Room;
+import org.cagewall.room.nest.BoxStep;
 import org.cagewall.text.Words;
 import org.junit.jupiter.api.Test;
 

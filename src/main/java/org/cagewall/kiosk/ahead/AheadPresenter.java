@@ -6,14 +6,14 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import org.cagewall.deed.EggDeed;
 import org.cagewall.desk.Desk;
-import org.cagewall.kiosk.shell.Answer;
+import org.cagewall.kiosk.shell.AnswerButton;
 import org.cagewall.kiosk.shell.Asking;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.shell.Navigator;
 import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.Question;
+import org.cagewall.kiosk.shell.Refresher;
 import org.cagewall.kiosk.shell.Shown;
-import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.plan.Ahead;
 import org.cagewall.plan.Draws;
 import org.cagewall.plan.Policy;
@@ -42,7 +42,7 @@ public final class AheadPresenter {
     private final AheadWords said;
     private final CalendarJob job;
     private final Shown<AheadState> shown;
-    private final Watch watch;
+    private final Refresher watch;
 
     AheadPresenter(Desk desk, Pen pen, Navigator navigator, Asking asking, Words words, Consumer<AheadState> view) {
         this.desk = desk;
@@ -52,7 +52,7 @@ public final class AheadPresenter {
         this.words = words;
         this.said = new AheadWords(words);
         this.job = new CalendarJob(words, desk.folder().path());
-        this.watch = new Watch(desk, this::ask);
+        this.watch = new Refresher(desk, this::ask);
         LocalDate day = usualDay(desk.room(), desk.today());
         this.shown = new Shown<>(
                 new AheadState(
@@ -70,7 +70,7 @@ public final class AheadPresenter {
                 view);
     }
 
-    Watch watch() {
+    Refresher watch() {
         return watch;
     }
 
@@ -80,8 +80,8 @@ public final class AheadPresenter {
 
     private void ask() {
         AheadState now = shown.now();
-        org.cagewall.plan.Question question =
-                new org.cagewall.plan.Question(now.clearBy(), now.policy(), now.rounds(), new Draws(Draws.USUAL, SEED));
+        org.cagewall.plan.AheadQuestion question = new org.cagewall.plan.AheadQuestion(
+                now.clearBy(), now.policy(), now.rounds(), new Draws(Draws.USUAL, SEED));
         Room room = desk.room();
         LocalDate today = desk.today();
         desk.study(
@@ -173,8 +173,8 @@ public final class AheadPresenter {
         asking.ask(Question.of(
                 Message.of("ahead.move", egg.mark(), egg.from(), egg.to()),
                 Message.of("ahead.move-text"),
-                Answer.main("moved", Message.of("ahead.moved"), () -> record(List.of(egg))),
-                Answer.leave("not-yet", Message.of("ahead.not-yet"))));
+                AnswerButton.main("moved", Message.of("ahead.moved"), () -> record(List.of(egg))),
+                AnswerButton.leave("not-yet", Message.of("ahead.not-yet"))));
     }
 
     /** All of them, as one touch that one undo takes back. */
@@ -184,8 +184,8 @@ public final class AheadPresenter {
         asking.ask(Question.of(
                 Message.of("ahead.move-all", eggs.size()),
                 Message.of("ahead.move-text"),
-                Answer.main("moved", Message.of("ahead.all-moved"), () -> record(eggs)),
-                Answer.leave("not-yet", Message.of("ahead.not-yet"))));
+                AnswerButton.main("moved", Message.of("ahead.all-moved"), () -> record(eggs)),
+                AnswerButton.leave("not-yet", Message.of("ahead.not-yet"))));
     }
 
     private void record(List<AheadState.Egg> eggs) {

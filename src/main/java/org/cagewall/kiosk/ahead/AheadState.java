@@ -3,8 +3,8 @@ package org.cagewall.kiosk.ahead;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import org.cagewall.kiosk.kit.RangeChart;
-import org.cagewall.kiosk.kit.RowFace;
+import org.cagewall.kiosk.kit.list.RowFace;
+import org.cagewall.kiosk.kit.strip.RangeChart;
 import org.cagewall.plan.Policy;
 
 /**

@@ -6,8 +6,8 @@ import java.time.Instant;
 import java.time.LocalDate;
 import org.cagewall.desk.Book;
 import org.cagewall.files.Calendar;
-import org.cagewall.room.LogEntry;
 import org.cagewall.room.Room;
+import org.cagewall.room.care.LogEntry;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 

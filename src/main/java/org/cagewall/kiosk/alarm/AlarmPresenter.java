@@ -14,12 +14,12 @@ import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.shell.Halfway;
 import org.cagewall.kiosk.shell.Navigator;
 import org.cagewall.kiosk.shell.Pen;
+import org.cagewall.kiosk.shell.Refresher;
 import org.cagewall.kiosk.shell.Shown;
-import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.room.Cage;
 import org.cagewall.room.Call;
-import org.cagewall.room.How;
 import org.cagewall.room.Room;
+import org.cagewall.room.care.How;
 import org.cagewall.tasks.Alarms;
 import org.cagewall.tasks.Danger;
 import org.cagewall.text.Message;
@@ -35,7 +35,7 @@ public final class AlarmPresenter {
     private final Words words;
     private final Halfway<AlarmHalf> halfway;
     private final Shown<AlarmState> shown;
-    private final Watch watch;
+    private final Refresher watch;
 
     public AlarmPresenter(
             Desk desk,
@@ -52,13 +52,13 @@ public final class AlarmPresenter {
         this.asking = asking;
         this.words = words;
         this.halfway = halfway;
-        this.watch = new Watch(desk, this::refresh);
+        this.watch = new Refresher(desk, this::refresh);
         danger.filter(it -> halfway.kept().filter(half -> half.danger() == it).isEmpty())
                 .ifPresent(it -> halfway.keep(new AlarmHalf(it, Optional.empty())));
         this.shown = new Shown<>(state(), view);
     }
 
-    Watch watch() {
+    Refresher watch() {
         return watch;
     }
 

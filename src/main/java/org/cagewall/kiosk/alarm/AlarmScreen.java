@@ -9,26 +9,26 @@ import org.cagewall.kiosk.kit.ButtonKind;
 import org.cagewall.kiosk.kit.Card;
 import org.cagewall.kiosk.kit.Chips;
 import org.cagewall.kiosk.kit.Choice;
-import org.cagewall.kiosk.kit.Pair;
-import org.cagewall.kiosk.kit.Row;
+import org.cagewall.kiosk.kit.SideBySide;
 import org.cagewall.kiosk.kit.Stack;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.kit.TouchScroll;
+import org.cagewall.kiosk.kit.TwoButtons;
 import org.cagewall.kiosk.kit.WrapLabel;
 import org.cagewall.kiosk.shell.Asking;
 import org.cagewall.kiosk.shell.Halfway;
+import org.cagewall.kiosk.shell.HeadedScreen;
 import org.cagewall.kiosk.shell.Navigator;
-import org.cagewall.kiosk.shell.Page;
 import org.cagewall.kiosk.shell.Pen;
-import org.cagewall.kiosk.shell.Watch;
-import org.cagewall.kiosk.theme.Measure;
+import org.cagewall.kiosk.shell.Refresher;
+import org.cagewall.kiosk.theme.Sizes;
+import org.cagewall.kiosk.theme.TextStyle;
 import org.cagewall.kiosk.theme.Tone;
-import org.cagewall.kiosk.theme.Type;
 import org.cagewall.tasks.Danger;
 import org.cagewall.text.Words;
 
 /** What to do in an alarm, and whom to phone, on one page. Used on the event thread. */
-public final class AlarmScreen extends Page {
+public final class AlarmScreen extends HeadedScreen {
 
     private final Words words;
     private final AlarmPresenter presenter;
@@ -42,9 +42,7 @@ public final class AlarmScreen extends Page {
             Halfway<AlarmHalf> halfway,
             Optional<Danger> danger) {
         super(new MigLayout(
-                "insets 0, fill, gap 20",
-                Measure.isLargest() ? "[grow,fill]" : "[grow,fill][400!,fill]",
-                "[grow,fill]"));
+                "insets 0, fill, gap 20", Sizes.isLargest() ? "[grow,fill]" : "[grow,fill][400!,fill]", "[grow,fill]"));
         this.words = words;
         presenter = new AlarmPresenter(desk, pen, navigator, asking, words, halfway, danger, this::render);
     }
@@ -55,7 +53,7 @@ public final class AlarmScreen extends Page {
     }
 
     @Override
-    protected Watch watch() {
+    protected Refresher watch() {
         return presenter.watch();
     }
 
@@ -66,7 +64,7 @@ public final class AlarmScreen extends Page {
                 .ifPresentOrElse(
                         open -> {
                             view.add(steps(open), "wmin 0, hmin 0");
-                            if (!Measure.isLargest()) {
+                            if (!Sizes.isLargest()) {
                                 view.add(new TouchScroll(words, "side", phones(open)), "wmin 0");
                             }
                         },
@@ -75,7 +73,7 @@ public final class AlarmScreen extends Page {
     }
 
     private JComponent all(AlarmState state) {
-        Row row = new Row();
+        SideBySide row = new SideBySide();
         for (Choice<Danger> danger : state.dangers()) {
             row.add(TouchButton.of(
                             ButtonKind.OUTLINED,
@@ -91,22 +89,22 @@ public final class AlarmScreen extends Page {
 
     private JComponent steps(AlarmState.Open open) {
         Stack stack = new Stack(12);
-        stack.add(new WrapLabel(open.title(), Type.TITLE, Tone.INK));
-        if (Measure.isLargest()) {
+        stack.add(new WrapLabel(open.title(), TextStyle.TITLE, Tone.INK));
+        if (Sizes.isLargest()) {
             stack.add(phones(open));
         }
         int number = 1;
         for (String step : open.steps()) {
-            stack.add(new WrapLabel(words.say("alarm.step", number++, step), Type.LEAD, Tone.INK));
+            stack.add(new WrapLabel(words.say("alarm.step", number++, step), TextStyle.LEAD, Tone.INK));
         }
         if (!open.cages().isEmpty()) {
-            stack.add(new WrapLabel(words.say("alarm.which-cage"), Type.BUTTON, Tone.SOFT));
+            stack.add(new WrapLabel(words.say("alarm.which-cage"), TextStyle.BUTTON, Tone.SOFT));
             Chips<Optional<String>> cages = Chips.oneOf("cage", open.cages(), cage -> presenter.at(cage));
             open.at().ifPresent(at -> cages.choose(List.of(at)));
             stack.add(cages);
         }
         Card card = new Card(new MigLayout(
-                        Measure.isLargest()
+                        Sizes.isLargest()
                                 ? "insets 8 12 8 12, fill, wrap 1, gap 0 8"
                                 : "insets 20 28 20 28, fill, wrap 1, gap 0 16",
                         "[grow,fill]",
@@ -114,7 +112,7 @@ public final class AlarmScreen extends Page {
                 .leading();
         card.add(new TouchScroll(words, "steps", stack), "grow, hmin 0");
         card.add(
-                new Pair(
+                new TwoButtons(
                         TouchButton.of(ButtonKind.MAIN, "phone", words.say("alarm.phone"), () -> presenter.phone())
                                 .tall(52),
                         TouchButton.of(
@@ -131,13 +129,13 @@ public final class AlarmScreen extends Page {
         Stack stack = new Stack(12);
         for (AlarmState.Phone phone : open.phones()) {
             Card card = new Card(new MigLayout("insets 12 20 12 20, fillx, wrap 1, gap 0", "[grow,fill]"));
-            card.add(new WrapLabel(phone.name(), Type.SECOND, Tone.SOFT), "wmin 0, growx");
-            card.add(new WrapLabel(phone.number(), Type.ACTION, Tone.INK).lines(1), "wmin 0, growx");
+            card.add(new WrapLabel(phone.name(), TextStyle.SECOND, Tone.SOFT), "wmin 0, growx");
+            card.add(new WrapLabel(phone.number(), TextStyle.ACTION, Tone.INK).lines(1), "wmin 0, growx");
             stack.add(card);
         }
-        stack.add(new WrapLabel(open.noAnswer(), Type.LINE, Tone.INK));
-        stack.add(new WrapLabel(open.until(), Type.LINE, Tone.INK));
-        open.agreed().forEach(agreed -> stack.add(new WrapLabel(agreed, Type.TAG, Tone.INK)));
+        stack.add(new WrapLabel(open.noAnswer(), TextStyle.LINE, Tone.INK));
+        stack.add(new WrapLabel(open.until(), TextStyle.LINE, Tone.INK));
+        open.agreed().forEach(agreed -> stack.add(new WrapLabel(agreed, TextStyle.TAG, Tone.INK)));
         stack.add(TouchButton.of(ButtonKind.PLAIN, "another", words.say("alarm.another"), () -> presenter.another())
                 .tall(52));
         return stack;

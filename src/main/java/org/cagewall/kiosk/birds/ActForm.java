@@ -13,22 +13,22 @@ import org.cagewall.kiosk.kit.Choice;
 import org.cagewall.kiosk.kit.CountPad;
 import org.cagewall.kiosk.kit.Field;
 import org.cagewall.kiosk.kit.Labelled;
-import org.cagewall.kiosk.kit.Pair;
 import org.cagewall.kiosk.kit.Pane;
 import org.cagewall.kiosk.kit.Problem;
 import org.cagewall.kiosk.kit.ProblemCard;
 import org.cagewall.kiosk.kit.Segment;
-import org.cagewall.kiosk.kit.SmallWall;
 import org.cagewall.kiosk.kit.Stack;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.kit.TouchScroll;
+import org.cagewall.kiosk.kit.TwoButtons;
 import org.cagewall.kiosk.kit.WrapLabel;
+import org.cagewall.kiosk.kit.wall.SmallWall;
+import org.cagewall.kiosk.theme.TextStyle;
 import org.cagewall.kiosk.theme.Tone;
-import org.cagewall.kiosk.theme.Type;
-import org.cagewall.room.Condition;
-import org.cagewall.room.Sex;
-import org.cagewall.room.Way;
-import org.cagewall.room.Whither;
+import org.cagewall.room.bird.Condition;
+import org.cagewall.room.bird.Sex;
+import org.cagewall.room.bird.Way;
+import org.cagewall.room.bird.Whither;
 import org.cagewall.text.Words;
 
 /** What is filled in to record one thing about a bird. Used on the event thread. */
@@ -49,7 +49,7 @@ final class ActForm extends Pane {
 
     private record Form(JComponent body, Runnable record) {}
 
-    ActForm(Words words, BirdsPresenter presenter, BirdsState state, Act act) {
+    ActForm(Words words, BirdsPresenter presenter, BirdsState state, BirdAct act) {
         super(new MigLayout("insets 0, fill, wrap 1, gap 0 12, hidemode 3", "[grow,fill]", "[][0:0,grow,fill][][]"));
         this.words = words;
         this.presenter = presenter;
@@ -75,31 +75,31 @@ final class ActForm extends Pane {
         repaint();
     }
 
-    private Pane head(Act act) {
+    private Pane head(BirdAct act) {
         Pane head = new Pane(new MigLayout("insets 0, fillx", "[grow,fill][]"));
         String ring = state.bird().map(BirdsState.Sheet::ring).orElse("");
-        head.add(new WrapLabel(words.say("birds.form." + act.key(), ring), Type.LEAD, Tone.INK), "wmin 0");
+        head.add(new WrapLabel(words.say("birds.form." + act.key(), ring), TextStyle.LEAD, Tone.INK), "wmin 0");
         if (hasADay(act)) {
             head.add(day);
         }
         return head;
     }
 
-    private static boolean hasADay(Act act) {
+    private static boolean hasADay(BirdAct act) {
         return switch (act) {
             case MOVE, LOOKED_OVER, TREATED, NOTE, OUT, BACK, SPLIT_RING, LEFT -> true;
             default -> false;
         };
     }
 
-    private Pair foot(Act act, Runnable record) {
-        ButtonKind kind = act == Act.LEFT ? ButtonKind.ATTENTION : ButtonKind.MAIN;
-        return new Pair(
+    private TwoButtons foot(BirdAct act, Runnable record) {
+        ButtonKind kind = act == BirdAct.LEFT ? ButtonKind.ATTENTION : ButtonKind.MAIN;
+        return new TwoButtons(
                 TouchButton.of(ButtonKind.OUTLINED, "leave", words.say("birds.leave"), () -> presenter.leave()),
                 TouchButton.of(kind, "record", words.say("birds.record." + act.key()), record));
     }
 
-    private Form form(Act act) {
+    private Form form(BirdAct act) {
         return switch (act) {
             case MOVE -> move();
             case LOOKED_OVER -> lookedOver();
@@ -148,7 +148,7 @@ final class ActForm extends Pane {
         Field note = problem.about("note", Field.line("note", words.say("birds.note"), ""));
         Stack body = new Stack(16);
         Card caution = new Card(new MigLayout("insets 12 16, fillx", "[grow,fill]")).attention();
-        caution.add(new WrapLabel(words.say("birds.caution"), Type.TAG, Tone.ATTENTION_INK), "wmin 0");
+        caution.add(new WrapLabel(words.say("birds.caution"), TextStyle.TAG, Tone.ATTENTION_INK), "wmin 0");
         body.add(caution);
         body.add(product);
         body.add(Labelled.of(words.say("birds.reason"), reason));
@@ -192,7 +192,7 @@ final class ActForm extends Pane {
         Field split = problem.about("split", Field.line("split", words.say("birds.split"), ""));
         Stack body = new Stack(16);
         state.bird().flatMap(BirdsState.Sheet::splitRing).ifPresent(worn -> {
-            body.add(new WrapLabel(words.say("birds.wears-split", worn), Type.LINE, Tone.INK));
+            body.add(new WrapLabel(words.say("birds.wears-split", worn), TextStyle.LINE, Tone.INK));
             body.add(TouchButton.of(
                             ButtonKind.OUTLINED,
                             "split-off",

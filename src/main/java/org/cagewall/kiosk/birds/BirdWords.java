@@ -8,18 +8,18 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.cagewall.almanac.RingLedger;
 import org.cagewall.kiosk.kit.AgeWords;
-import org.cagewall.kiosk.kit.LogFace;
-import org.cagewall.kiosk.kit.RowFace;
 import org.cagewall.kiosk.kit.TagKind;
-import org.cagewall.kiosk.kit.WallPlan;
-import org.cagewall.room.Bird;
+import org.cagewall.kiosk.kit.list.LogFace;
+import org.cagewall.kiosk.kit.list.RowFace;
+import org.cagewall.kiosk.kit.wall.WallPlan;
 import org.cagewall.room.Cage;
-import org.cagewall.room.LogEntry;
-import org.cagewall.room.Look;
 import org.cagewall.room.Place;
 import org.cagewall.room.Room;
-import org.cagewall.room.Stay;
 import org.cagewall.room.Wall;
+import org.cagewall.room.bird.Bird;
+import org.cagewall.room.bird.LookedOver;
+import org.cagewall.room.bird.Stay;
+import org.cagewall.room.care.LogEntry;
 import org.cagewall.text.Words;
 
 /** Puts birds into the words of their page. Pure; any thread. */
@@ -104,7 +104,7 @@ final class BirdWords {
                 .orElse(year);
     }
 
-    private String look(Look look) {
+    private String look(LookedOver look) {
         return look.weight()
                 .map(grams -> words.say(
                         "birds.looked-weighed",

@@ -21,18 +21,18 @@ import org.cagewall.deed.DateOrYear;
 import org.cagewall.deed.Deed;
 import org.cagewall.deed.VisitDeed;
 import org.cagewall.desk.Desk;
-import org.cagewall.kiosk.kit.LogFace;
+import org.cagewall.kiosk.kit.list.LogFace;
 import org.cagewall.kiosk.shell.Pen;
+import org.cagewall.kiosk.shell.Refresher;
 import org.cagewall.kiosk.shell.Shown;
-import org.cagewall.kiosk.shell.Watch;
-import org.cagewall.room.Bird;
-import org.cagewall.room.Condition;
-import org.cagewall.room.LogQuery;
 import org.cagewall.room.Role;
 import org.cagewall.room.Room;
-import org.cagewall.room.Sex;
-import org.cagewall.room.Way;
-import org.cagewall.room.Whither;
+import org.cagewall.room.bird.Bird;
+import org.cagewall.room.bird.Condition;
+import org.cagewall.room.bird.Sex;
+import org.cagewall.room.bird.Way;
+import org.cagewall.room.bird.Whither;
+import org.cagewall.room.care.LogQuery;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 
@@ -49,7 +49,7 @@ public final class BirdsPresenter {
     private final Pen pen;
     private final Words words;
     private final Shown<BirdsState> shown;
-    private final Watch watch;
+    private final Refresher watch;
     private Optional<Bird> ofThePast = Optional.empty();
 
     /** What was filled in for a bird to be added. */
@@ -63,11 +63,11 @@ public final class BirdsPresenter {
         this.desk = desk;
         this.pen = pen;
         this.words = words;
-        this.watch = new Watch(desk, this::refresh, pen, this::refresh);
+        this.watch = new Refresher(desk, this::refresh, pen, this::refresh);
         this.shown = new Shown<>(first(), view);
     }
 
-    Watch watch() {
+    Refresher watch() {
         return watch;
     }
 
@@ -113,10 +113,10 @@ public final class BirdsPresenter {
         shown.change(state -> state.at(BirdsState.Page.NEW_BIRD));
     }
 
-    void act(Act act) {
+    void act(BirdAct act) {
         switch (act) {
-            case LOOSE -> record(new BirdDeed.BirdLoose(Optional.of(ring()), Optional.empty()), Act.LOOSE);
-            case FOUND -> record(new BirdDeed.BirdFound(Optional.of(ring()), Optional.empty()), Act.FOUND);
+            case LOOSE -> record(new BirdDeed.BirdLoose(Optional.of(ring()), Optional.empty()), BirdAct.LOOSE);
+            case FOUND -> record(new BirdDeed.BirdFound(Optional.of(ring()), Optional.empty()), BirdAct.FOUND);
             default -> shown.change(state -> state.doing(Optional.of(act)));
         }
     }
@@ -157,7 +157,7 @@ public final class BirdsPresenter {
                         Optional.empty()),
                 day,
                 note,
-                done(Act.LOOKED_OVER));
+                done(BirdAct.LOOKED_OVER));
     }
 
     void treated(String product, Optional<BirdDeed.TreatedFor> reason, String note, BirdsState.Day day) {
@@ -176,7 +176,7 @@ public final class BirdsPresenter {
                             Optional.empty()),
                     day,
                     note,
-                    done(Act.TREATED));
+                    done(BirdAct.TREATED));
         }
     }
 
@@ -190,12 +190,12 @@ public final class BirdsPresenter {
                     new BirdDeed.BirdOut(ring(), where.get(), written(place), Optional.empty()),
                     day,
                     note,
-                    done(Act.OUT));
+                    done(BirdAct.OUT));
         }
     }
 
     void back(String result, BirdsState.Day day) {
-        record(new BirdDeed.BirdBack(ring(), written(result)), day, "", done(Act.BACK));
+        record(new BirdDeed.BirdBack(ring(), written(result)), day, "", done(BirdAct.BACK));
     }
 
     void left(Optional<Way> how, String place, String likely, BirdsState.Day day) {
@@ -211,7 +211,7 @@ public final class BirdsPresenter {
                     how.get(),
                     written(place),
                     written(likely));
-            pen.record(List.of(gone), on(day), Optional.empty(), done(Act.LEFT), room -> all());
+            pen.record(List.of(gone), on(day), Optional.empty(), done(BirdAct.LEFT), room -> all());
         }
     }
 
@@ -220,7 +220,7 @@ public final class BirdsPresenter {
             wrong("sex", "birds.choose-sex");
             return;
         }
-        record(new BirdDeed.BirdSexed(ring(), sex.get()), Act.SEX);
+        record(new BirdDeed.BirdSexed(ring(), sex.get()), BirdAct.SEX);
     }
 
     void name(String name) {
@@ -228,7 +228,7 @@ public final class BirdsPresenter {
             wrong("name", name.isBlank() ? "birds.write-name" : "birds.too-long");
             return;
         }
-        record(new BirdDeed.BirdNamed(ring(), name.strip()), Act.NAME);
+        record(new BirdDeed.BirdNamed(ring(), name.strip()), BirdAct.NAME);
     }
 
     void splitRing(String ring, BirdsState.Day day) {
@@ -256,7 +256,7 @@ public final class BirdsPresenter {
             wrong("father", "birds.write-parents");
             return;
         }
-        record(new BirdDeed.ParentsSet(ring(), written(father), written(mother)), Act.PARENTS);
+        record(new BirdDeed.ParentsSet(ring(), written(father), written(mother)), BirdAct.PARENTS);
     }
 
     void note(String text, BirdsState.Day day) {
@@ -264,7 +264,7 @@ public final class BirdsPresenter {
             wrong("note", "birds.write-note");
             return;
         }
-        record(new VisitDeed.Noted(Optional.empty(), Optional.of(ring())), day, text, done(Act.NOTE));
+        record(new VisitDeed.Noted(Optional.empty(), Optional.of(ring())), day, text, done(BirdAct.NOTE));
     }
 
     void add(Newcomer bird) {
@@ -304,7 +304,7 @@ public final class BirdsPresenter {
         }
     }
 
-    private void record(Deed deed, Act act) {
+    private void record(Deed deed, BirdAct act) {
         record(deed, BirdsState.Day.TODAY, "", done(act));
     }
 
@@ -319,7 +319,7 @@ public final class BirdsPresenter {
         return day == BirdsState.Day.TODAY ? desk.today() : desk.today().minusDays(1);
     }
 
-    private Message done(Act act) {
+    private Message done(BirdAct act) {
         return Message.of("birds.done." + act.key(), ring());
     }
 
@@ -444,33 +444,33 @@ public final class BirdsPresenter {
                         .anyMatch(each -> each.toLowerCase(Locale.ROOT).contains(text));
     }
 
-    private BirdsState.Sheet sheet(Bird bird, List<org.cagewall.kiosk.kit.LogFace> entries) {
+    private BirdsState.Sheet sheet(Bird bird, List<org.cagewall.kiosk.kit.list.LogFace> entries) {
         BirdWords said = said();
         return new BirdsState.Sheet(
                 bird.id(), bird.ring(), bird.splitRing(), said.line(bird), said.known(bird), entries, acts(bird));
     }
 
-    private List<Act> acts(Bird bird) {
+    private List<BirdAct> acts(Bird bird) {
         if (!bird.isPresent()) {
             return List.of();
         }
-        Act loose = bird.loose() ? Act.FOUND : Act.LOOSE;
+        BirdAct loose = bird.loose() ? BirdAct.FOUND : BirdAct.LOOSE;
         if (may() == BirdsState.May.WATCH) {
-            return List.of(Act.NOTE, loose);
+            return List.of(BirdAct.NOTE, loose);
         }
-        Act out = bird.out().isPresent() ? Act.BACK : Act.OUT;
+        BirdAct out = bird.out().isPresent() ? BirdAct.BACK : BirdAct.OUT;
         return List.of(
-                Act.MOVE,
-                Act.LOOKED_OVER,
-                Act.TREATED,
-                Act.NOTE,
+                BirdAct.MOVE,
+                BirdAct.LOOKED_OVER,
+                BirdAct.TREATED,
+                BirdAct.NOTE,
                 out,
                 loose,
-                Act.SEX,
-                Act.NAME,
-                Act.SPLIT_RING,
-                Act.PARENTS,
-                Act.LEFT);
+                BirdAct.SEX,
+                BirdAct.NAME,
+                BirdAct.SPLIT_RING,
+                BirdAct.PARENTS,
+                BirdAct.LEFT);
     }
 
     private List<String> colours() {

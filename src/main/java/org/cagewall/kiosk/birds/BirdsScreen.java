@@ -13,25 +13,25 @@ import org.cagewall.kiosk.kit.Choice;
 import org.cagewall.kiosk.kit.EmptyState;
 import org.cagewall.kiosk.kit.Field;
 import org.cagewall.kiosk.kit.Labelled;
-import org.cagewall.kiosk.kit.ListRow;
-import org.cagewall.kiosk.kit.LogFace;
 import org.cagewall.kiosk.kit.Pane;
 import org.cagewall.kiosk.kit.Stack;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.kit.TouchScroll;
 import org.cagewall.kiosk.kit.WrapLabel;
+import org.cagewall.kiosk.kit.list.ListRow;
+import org.cagewall.kiosk.kit.list.LogFace;
 import org.cagewall.kiosk.shell.Asking;
+import org.cagewall.kiosk.shell.HeadedScreen;
 import org.cagewall.kiosk.shell.Navigator;
-import org.cagewall.kiosk.shell.Page;
 import org.cagewall.kiosk.shell.Pen;
-import org.cagewall.kiosk.shell.Watch;
+import org.cagewall.kiosk.shell.Refresher;
+import org.cagewall.kiosk.theme.TextStyle;
 import org.cagewall.kiosk.theme.Tone;
-import org.cagewall.kiosk.theme.Type;
-import org.cagewall.room.Sex;
+import org.cagewall.room.bird.Sex;
 import org.cagewall.text.Words;
 
 /** The birds: found by ring, name, colour or where they are, and one of them with all that is known. Event thread. */
-public final class BirdsScreen extends Page {
+public final class BirdsScreen extends HeadedScreen {
 
     private final Words words;
     private final Stack results = new Stack();
@@ -50,7 +50,7 @@ public final class BirdsScreen extends Page {
     }
 
     @Override
-    protected Watch watch() {
+    protected Refresher watch() {
         return presenter.watch();
     }
 
@@ -136,7 +136,7 @@ public final class BirdsScreen extends Page {
                         new ListRow("bird." + row.ring(), row.face(), () -> presenter.open(row.ring())), "wmin 0"));
         results.add(columns);
         if (search.more() > 0) {
-            results.add(new WrapLabel(words.say("birds.more", search.more()), Type.LINE, Tone.SOFT));
+            results.add(new WrapLabel(words.say("birds.more", search.more()), TextStyle.LINE, Tone.SOFT));
         }
         results.revalidate();
     }
@@ -180,19 +180,19 @@ public final class BirdsScreen extends Page {
                 new Card(new MigLayout("insets 16 20 16 20, fillx, wrap 2, gap 16 8", "[132!][grow,fill]", "[top]"));
         known.setName("known.facts");
         bird.known().forEach(each -> {
-            known.add(new WrapLabel(each.label(), Type.SECOND, Tone.SOFT));
-            known.add(new WrapLabel(each.value(), Type.LINE, Tone.INK), "wmin 0");
+            known.add(new WrapLabel(each.label(), TextStyle.SECOND, Tone.SOFT));
+            known.add(new WrapLabel(each.value(), TextStyle.LINE, Tone.INK), "wmin 0");
         });
         facts.add(known);
         Card entries =
                 new Card(new MigLayout("insets 14 20 16 20, fillx, wrap 2, gap 16 6", "[132!][grow,fill]", "[top]"));
-        entries.add(new WrapLabel(words.say("birds.last-entries"), Type.TAG, Tone.SOFT), "spanx 2");
+        entries.add(new WrapLabel(words.say("birds.last-entries"), TextStyle.TAG, Tone.SOFT), "spanx 2");
         if (bird.entries().isEmpty()) {
-            entries.add(new WrapLabel(words.say("birds.no-entries"), Type.SECOND, Tone.INK), "spanx 2, wmin 0");
+            entries.add(new WrapLabel(words.say("birds.no-entries"), TextStyle.SECOND, Tone.INK), "spanx 2, wmin 0");
         }
         for (LogFace entry : bird.entries()) {
-            entries.add(new WrapLabel(entry.when(), Type.SECOND, Tone.SOFT));
-            WrapLabel what = new WrapLabel(entry.what(), Type.SECOND, entry.struck() ? Tone.SOFT : Tone.INK);
+            entries.add(new WrapLabel(entry.when(), TextStyle.SECOND, Tone.SOFT));
+            WrapLabel what = new WrapLabel(entry.what(), TextStyle.SECOND, entry.struck() ? Tone.SOFT : Tone.INK);
             entries.add(entry.struck() ? what.struckOut() : what, "wmin 0");
         }
         facts.add(entries);
@@ -223,11 +223,11 @@ public final class BirdsScreen extends Page {
                                 "do." + act.key(),
                                 words.say("birds.do." + act.key()),
                                 () -> presenter.act(act))
-                        .type(Type.ACTION)
+                        .type(TextStyle.ACTION)
                         .tall(84)));
         all.forEach(button -> grid.add(button, "hmax 108, aligny top"));
         if (all.isEmpty()) {
-            grid.add(new WrapLabel(words.say("birds.gone"), Type.LINE, Tone.SOFT), "spanx 2, wmin 0");
+            grid.add(new WrapLabel(words.say("birds.gone"), TextStyle.LINE, Tone.SOFT), "spanx 2, wmin 0");
         }
         both.add(new TouchScroll(words, "acts", grid), "grow, wmin 0, hmin 0");
         both.add(TouchButton.of(ButtonKind.QUIET, "all", words.say("birds.all"), () -> presenter.all())
@@ -235,7 +235,7 @@ public final class BirdsScreen extends Page {
         return both;
     }
 
-    private static ButtonKind kind(Act act) {
+    private static ButtonKind kind(BirdAct act) {
         return switch (act) {
             case MOVE -> ButtonKind.LIKELY;
             case LOOSE -> ButtonKind.OUTLINED;

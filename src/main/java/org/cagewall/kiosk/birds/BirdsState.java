@@ -3,12 +3,11 @@ package org.cagewall.kiosk.birds;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.cagewall.kiosk.kit.LogFace;
 import org.cagewall.kiosk.kit.Problem;
-import org.cagewall.kiosk.kit.RowFace;
-import org.cagewall.kiosk.kit.WallPlan;
-import org.cagewall.kiosk.shell.Page;
-import org.cagewall.room.Sex;
+import org.cagewall.kiosk.kit.list.LogFace;
+import org.cagewall.kiosk.kit.list.RowFace;
+import org.cagewall.kiosk.kit.wall.WallPlan;
+import org.cagewall.room.bird.Sex;
 
 /**
  * What the page of birds shows. Immutable; any thread, and free of Swing.
@@ -28,7 +27,7 @@ public record BirdsState(
         Page page,
         Search search,
         Optional<Sheet> bird,
-        Optional<Act> act,
+        Optional<BirdAct> act,
         Optional<Problem> problem,
         List<WallPlan> walls,
         List<String> colours,
@@ -90,7 +89,7 @@ public record BirdsState(
             String subtitle,
             List<Known> known,
             List<LogFace> entries,
-            List<Act> acts) {
+            List<BirdAct> acts) {
 
         public Sheet {
             known = List.copyOf(known);
@@ -129,7 +128,7 @@ public record BirdsState(
         return new BirdsState(may, page, search, other, act, problem, walls, colours, years);
     }
 
-    BirdsState doing(Optional<Act> other) {
+    BirdsState doing(Optional<BirdAct> other) {
         return new BirdsState(may, page, search, bird, other, Optional.empty(), walls, colours, years);
     }
 

@@ -11,15 +11,15 @@ import org.cagewall.kiosk.kit.Labelled;
 import org.cagewall.kiosk.kit.Pane;
 import org.cagewall.kiosk.kit.Problem;
 import org.cagewall.kiosk.kit.ProblemCard;
-import org.cagewall.kiosk.kit.Row;
-import org.cagewall.kiosk.kit.SmallWall;
+import org.cagewall.kiosk.kit.SideBySide;
 import org.cagewall.kiosk.kit.Stack;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.kit.TouchScroll;
 import org.cagewall.kiosk.kit.WrapLabel;
+import org.cagewall.kiosk.kit.wall.SmallWall;
+import org.cagewall.kiosk.theme.TextStyle;
 import org.cagewall.kiosk.theme.Tone;
-import org.cagewall.kiosk.theme.Type;
-import org.cagewall.room.Sex;
+import org.cagewall.room.bird.Sex;
 import org.cagewall.text.Words;
 
 /** What is filled in to add a bird: who it is on the left, where it stands on the right. Used on the event thread. */
@@ -55,7 +55,7 @@ final class NewBirdForm extends Pane {
         wall = new SmallWall(words, "in", COLUMNS, spot -> choose(spot.name())).show(state.walls());
         add(new TouchScroll(words, "fields", left(state)), "cell 0 0, grow, wmin 0, hmin 0");
         Pane right = new Pane(new MigLayout("insets 0, fill, wrap 1, gap 0 6", "[grow,fill]", "[][0:0,grow,fill]"));
-        right.add(new WrapLabel(words.say("birds.which-cage"), Type.TAG, Tone.SOFT));
+        right.add(new WrapLabel(words.say("birds.which-cage"), TextStyle.TAG, Tone.SOFT));
         right.add(wall, "grow, wmin 0, hmin 0");
         add(right, "cell 1 0, grow, wmin 0");
         add(problem, "cell 0 1 2 1, wmin 0");
@@ -84,10 +84,10 @@ final class NewBirdForm extends Pane {
     private Stack withQuick(Field field, String name, List<String> quick) {
         Stack both = new Stack(8);
         both.add(field);
-        Row row = new Row();
+        SideBySide row = new SideBySide();
         for (String each : quick) {
             row.add(TouchButton.of(ButtonKind.PLAIN, name + ".quick." + each, each, () -> field.value(each))
-                    .type(Type.TAG)
+                    .type(TextStyle.TAG)
                     .tall(48));
         }
         both.add(row);
@@ -107,7 +107,7 @@ final class NewBirdForm extends Pane {
 
     private TouchButton button(ButtonKind kind, String name, String key, Runnable onPress) {
         return TouchButton.of(kind, name, words.say(key), onPress)
-                .type(Type.LEAD)
+                .type(TextStyle.LEAD)
                 .tall(72);
     }
 }

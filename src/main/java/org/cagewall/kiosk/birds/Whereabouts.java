@@ -2,10 +2,10 @@ package org.cagewall.kiosk.birds;
 
 import java.util.Locale;
 import java.util.Optional;
-import org.cagewall.room.Bird;
 import org.cagewall.room.Cage;
 import org.cagewall.room.Room;
 import org.cagewall.room.Use;
+import org.cagewall.room.bird.Bird;
 
 /** Where birds can be, as one looks for them: by what their cage is for, out of the birdroom, or loose in it. */
 enum Whereabouts {

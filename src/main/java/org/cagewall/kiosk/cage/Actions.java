@@ -13,13 +13,13 @@ import org.cagewall.almanac.NestState;
 import org.cagewall.almanac.Outlook;
 import org.cagewall.almanac.StageOutlook;
 import org.cagewall.room.Cage;
-import org.cagewall.room.Chick;
-import org.cagewall.room.Pair;
 import org.cagewall.room.Role;
 import org.cagewall.room.Room;
-import org.cagewall.room.Round;
-import org.cagewall.room.Stage;
 import org.cagewall.room.Use;
+import org.cagewall.room.nest.Chick;
+import org.cagewall.room.nest.Pair;
+import org.cagewall.room.nest.Round;
+import org.cagewall.room.nest.Stage;
 
 /** What can be recorded at a cage as it stands, the likeliest first. Pure; any thread. */
 final class Actions {

@@ -13,21 +13,21 @@ import org.cagewall.deed.Deed;
 import org.cagewall.deed.Lines;
 import org.cagewall.deed.NestDeed;
 import org.cagewall.kiosk.kit.AgeWords;
-import org.cagewall.kiosk.kit.RowFace;
-import org.cagewall.kiosk.shell.Answer;
+import org.cagewall.kiosk.kit.list.RowFace;
+import org.cagewall.kiosk.shell.AnswerButton;
 import org.cagewall.kiosk.shell.Option;
 import org.cagewall.kiosk.shell.Picking;
 import org.cagewall.kiosk.shell.Question;
-import org.cagewall.room.Bird;
 import org.cagewall.room.Cage;
-import org.cagewall.room.Condition;
 import org.cagewall.room.Keeps;
-import org.cagewall.room.LogEntry;
-import org.cagewall.room.LogQuery;
 import org.cagewall.room.Room;
-import org.cagewall.room.Sex;
 import org.cagewall.room.Unfit;
 import org.cagewall.room.Use;
+import org.cagewall.room.bird.Bird;
+import org.cagewall.room.bird.Condition;
+import org.cagewall.room.bird.Sex;
+import org.cagewall.room.care.LogEntry;
+import org.cagewall.room.care.LogQuery;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 
@@ -103,8 +103,8 @@ final class BirdActs {
             picking.ask(Question.of(
                     title,
                     Message.of("cage.no-bird-text"),
-                    Answer.main("new-bird", Message.of("birds.new"), toBirds),
-                    Answer.leave("no", Message.of("shell.leave-it"))));
+                    AnswerButton.main("new-bird", Message.of("birds.new"), toBirds),
+                    AnswerButton.leave("no", Message.of("shell.leave-it"))));
         } else {
             picking.pick(title, birds, then);
         }
@@ -141,8 +141,9 @@ final class BirdActs {
         picking.ask(Question.of(
                 Message.of("cage.treat-leaving", bird.ring()),
                 Message.of("cage.treat-leaving-text"),
-                Answer.main("treat", Message.of("cage.treat-yes"), () -> treat(bird, BirdDeed.TreatedFor.LEAVING)),
-                Answer.leave("later", Message.of("cage.treat-no"))));
+                AnswerButton.main(
+                        "treat", Message.of("cage.treat-yes"), () -> treat(bird, BirdDeed.TreatedFor.LEAVING)),
+                AnswerButton.leave("later", Message.of("cage.treat-no"))));
     }
 
     private void loose() {
@@ -160,12 +161,12 @@ final class BirdActs {
                 condition(bird, Condition.FIT, then),
                 condition(bird, Condition.WATCH, then),
                 condition(bird, Condition.ILL, then),
-                Answer.leave("leave", Message.of("cage.leave"))));
+                AnswerButton.leave("leave", Message.of("cage.leave"))));
     }
 
-    private Answer condition(Bird bird, Condition condition, Runnable then) {
+    private AnswerButton condition(Bird bird, Condition condition, Runnable then) {
         String name = condition.name().toLowerCase(Locale.ROOT);
-        return Answer.plain(
+        return AnswerButton.plain(
                 name,
                 Message.of("cage.condition." + name),
                 () -> scribe.record(

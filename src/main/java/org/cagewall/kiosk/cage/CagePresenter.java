@@ -18,28 +18,28 @@ import org.cagewall.deed.Deed;
 import org.cagewall.deed.RoomDeed;
 import org.cagewall.deed.VisitDeed;
 import org.cagewall.desk.Desk;
-import org.cagewall.kiosk.kit.EggLook;
-import org.cagewall.kiosk.kit.RowFace;
-import org.cagewall.kiosk.shell.Answer;
+import org.cagewall.kiosk.kit.list.RowFace;
+import org.cagewall.kiosk.kit.nest.EggLook;
+import org.cagewall.kiosk.shell.AnswerButton;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.shell.Navigator;
 import org.cagewall.kiosk.shell.Option;
 import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.Picking;
 import org.cagewall.kiosk.shell.Question;
+import org.cagewall.kiosk.shell.Refresher;
 import org.cagewall.kiosk.shell.Shown;
-import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.room.Cage;
-import org.cagewall.room.DayPart;
-import org.cagewall.room.How;
-import org.cagewall.room.LogEntry;
-import org.cagewall.room.LogQuery;
 import org.cagewall.room.Person;
 import org.cagewall.room.Reason;
 import org.cagewall.room.Role;
 import org.cagewall.room.Room;
-import org.cagewall.room.Sign;
 import org.cagewall.room.Use;
+import org.cagewall.room.care.DayPart;
+import org.cagewall.room.care.How;
+import org.cagewall.room.care.LogEntry;
+import org.cagewall.room.care.LogQuery;
+import org.cagewall.room.care.Sign;
 import org.cagewall.tasks.Audience;
 import org.cagewall.tasks.DailyList;
 import org.cagewall.tasks.Danger;
@@ -67,7 +67,7 @@ final class CagePresenter {
     private final Optional<String> scanned;
     private final Instant opened;
     private final Shown<CageState> shown;
-    private final Watch watch;
+    private final Refresher watch;
     private final Scribe scribe;
     private final NestActs nestActs;
     private final BirdActs birdActs;
@@ -99,11 +99,11 @@ final class CagePresenter {
         this.nestActs = new NestActs(scribe, picking, forms, words);
         this.birdActs = new BirdActs(scribe, picking, forms, words, () -> navigator.go(new Destination.Birds()));
         this.partingActs = new PartingActs(scribe, picking, forms, words, this::act);
-        this.watch = new Watch(desk, this::refresh, pen, this::refresh);
+        this.watch = new Refresher(desk, this::refresh, pen, this::refresh);
         this.shown = new Shown<>(state(false), view);
     }
 
-    Watch watch() {
+    Refresher watch() {
         return watch;
     }
 
@@ -223,7 +223,8 @@ final class CagePresenter {
     /** Where the page shows a task that a look answers, it is answered with the look. */
     void allWell() {
         List<Deed> deeds = new ArrayList<>();
-        deeds.add(new VisitDeed.Check(here.name(), org.cagewall.room.Answer.WELL, how(), round(), Optional.empty()));
+        deeds.add(
+                new VisitDeed.Check(here.name(), org.cagewall.room.care.Answer.WELL, how(), round(), Optional.empty()));
         shown.now()
                 .chore()
                 .filter(chore -> chore.by() == CageState.Chore.Answered.ALL_WELL)
@@ -295,12 +296,12 @@ final class CagePresenter {
         picking.ask(Question.of(
                 Message.of("cage.count-other", here.name(), birds),
                 Message.of(fewer ? "cage.count-fewer" : "cage.count-more", heads.least(), heads.most()),
-                Answer.main("again", Message.of("cage.count-again"), () -> act("count")),
-                Answer.plain(
+                AnswerButton.main("again", Message.of("cage.count-again"), () -> act("count")),
+                AnswerButton.plain(
                         "sure",
                         Message.of(fewer ? "cage.count-missing" : "cage.count-too-many"),
                         () -> isOff(counted, fewer ? Sign.MISSING : Sign.MORE_BIRDS)),
-                Answer.leave("leave", Message.of("cage.count-leave"))));
+                AnswerButton.leave("leave", Message.of("cage.count-leave"))));
     }
 
     /** A sitter reports it, and is led to the phones; a keeper knows. */
@@ -386,15 +387,15 @@ final class CagePresenter {
                 .ifPresent(bird -> picking.ask(Question.of(
                         Message.of("cage.bird", bird.ring()),
                         Message.of("cage.bird-text"),
-                        Answer.plain(
+                        AnswerButton.plain(
                                 "look-over", Message.of("cage.do.look-over"), () -> birdActs.lookOver(bird, () -> {})),
-                        Answer.plain(
+                        AnswerButton.plain(
                                 "treat",
                                 Message.of("cage.do.treat"),
                                 () -> birdActs.treat(bird, BirdDeed.TreatedFor.MITES_SEEN)),
-                        Answer.plain(
+                        AnswerButton.plain(
                                 "birds", Message.of("cage.all-birds"), () -> navigator.go(new Destination.Birds())),
-                        Answer.leave("leave", Message.of("cage.leave")))));
+                        AnswerButton.leave("leave", Message.of("cage.leave")))));
     }
 
     // ------------------------------------------------------------------ mistakes and the card
@@ -428,11 +429,11 @@ final class CagePresenter {
                 strike(entry, Reason.WRONG_TOUCH),
                 strike(entry, Reason.WRONG_CAGE),
                 strike(entry, Reason.WRONG_DAY),
-                Answer.leave("leave", Message.of("cage.strike-no"))));
+                AnswerButton.leave("leave", Message.of("cage.strike-no"))));
     }
 
-    private Answer strike(CageState.EntryFace entry, Reason why) {
-        return Answer.plain(
+    private AnswerButton strike(CageState.EntryFace entry, Reason why) {
+        return AnswerButton.plain(
                 why.id(),
                 Message.of("cage.strike." + why.id()),
                 () -> pen.strikeOut(entry.number(), entry.line(), why, Message.of("cage.done.struck")));

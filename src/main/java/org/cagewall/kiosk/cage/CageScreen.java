@@ -9,34 +9,34 @@ import org.cagewall.desk.Desk;
 import org.cagewall.kiosk.kit.ButtonKind;
 import org.cagewall.kiosk.kit.Card;
 import org.cagewall.kiosk.kit.Choice;
-import org.cagewall.kiosk.kit.EggButton;
 import org.cagewall.kiosk.kit.EmptyState;
-import org.cagewall.kiosk.kit.ListRow;
-import org.cagewall.kiosk.kit.LogFace;
-import org.cagewall.kiosk.kit.LogLine;
 import org.cagewall.kiosk.kit.Pane;
-import org.cagewall.kiosk.kit.RowFace;
 import org.cagewall.kiosk.kit.Segment;
 import org.cagewall.kiosk.kit.Stack;
 import org.cagewall.kiosk.kit.Tall;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.kit.TouchScroll;
 import org.cagewall.kiosk.kit.WrapLabel;
+import org.cagewall.kiosk.kit.list.ListRow;
+import org.cagewall.kiosk.kit.list.LogFace;
+import org.cagewall.kiosk.kit.list.LogLine;
+import org.cagewall.kiosk.kit.list.RowFace;
+import org.cagewall.kiosk.kit.nest.EggButton;
 import org.cagewall.kiosk.shell.Breadth;
 import org.cagewall.kiosk.shell.Destination;
+import org.cagewall.kiosk.shell.HeadedScreen;
 import org.cagewall.kiosk.shell.Navigator;
 import org.cagewall.kiosk.shell.Overlays;
-import org.cagewall.kiosk.shell.Page;
 import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.Picking;
-import org.cagewall.kiosk.shell.Watch;
-import org.cagewall.kiosk.theme.Measure;
+import org.cagewall.kiosk.shell.Refresher;
+import org.cagewall.kiosk.theme.Sizes;
+import org.cagewall.kiosk.theme.TextStyle;
 import org.cagewall.kiosk.theme.Tone;
-import org.cagewall.kiosk.theme.Type;
 import org.cagewall.text.Words;
 
 /** One cage: what is in it on the left, what can be recorded on the right. Used on the event thread. */
-public final class CageScreen extends Page {
+public final class CageScreen extends HeadedScreen {
 
     /** A ring and two lines below it. */
     private static final int BIRD_HEIGHT = 114;
@@ -107,7 +107,7 @@ public final class CageScreen extends Page {
     }
 
     @Override
-    protected Watch watch() {
+    protected Refresher watch() {
         return presenter.watch();
     }
 
@@ -143,16 +143,16 @@ public final class CageScreen extends Page {
 
     /** Two rows of eggs, or the stages of parting, leave no room below them for the last entries. */
     private static boolean isTall(List<JComponent> parts) {
-        int width = Measure.px(COLUMN_WIDTH);
+        int width = Sizes.px(COLUMN_WIDTH);
         int height = parts.stream()
-                .mapToInt(part -> Tall.of(part, width) + Measure.gap())
+                .mapToInt(part -> Tall.of(part, width) + Sizes.gap())
                 .sum();
-        return height > columnHeight() - Measure.px(LEAST_ENTRIES);
+        return height > columnHeight() - Sizes.px(LEAST_ENTRIES);
     }
 
     /** What stands above and below the columns grows with the letters, the screen does not. */
     private static int columnHeight() {
-        return SCREEN_HEIGHT - Measure.px(SCREEN_HEIGHT - COLUMN_HEIGHT);
+        return SCREEN_HEIGHT - Sizes.px(SCREEN_HEIGHT - COLUMN_HEIGHT);
     }
 
     private List<JComponent> parts(CageState state) {
@@ -169,7 +169,7 @@ public final class CageScreen extends Page {
     /** What has changed on the card, and the two ways to settle it. */
     private Card cardNotice(CageState.CardNotice notice) {
         Card card = new Card(new MigLayout("insets 10 20, fillx, gap 12", "[grow,fill][][]")).attention();
-        card.add(new WrapLabel(notice.sentence(), Type.TAG, Tone.ATTENTION_INK), "wmin 0, growx");
+        card.add(new WrapLabel(notice.sentence(), TextStyle.TAG, Tone.ATTENTION_INK), "wmin 0, growx");
         card.add(way("pencilled", "cage.pencil", () -> presenter.pencilled()), "wmin 168");
         if (notice.ways() == CageState.CardNotice.Ways.PENCIL_OR_PRINT) {
             card.add(way("print-card", "cage.print-card", () -> presenter.printCard()), "wmin 104");
@@ -185,22 +185,22 @@ public final class CageScreen extends Page {
     private Card nest(CageState.Nest nest) {
         Card card = new Card(new MigLayout("insets 16 20 14 20, fillx, wrap 1, gap 0 6", "[grow,fill]"));
         Pane head = new Pane(new MigLayout("insets 0, fillx", "[][grow,fill]"));
-        head.add(new WrapLabel(nest.title(), Type.BUTTON, Tone.SOFT).lines(1), "wmin pref");
-        head.add(new WrapLabel(nest.line(), Type.SECOND, Tone.SOFT).toTheRight(), "wmin 0");
+        head.add(new WrapLabel(nest.title(), TextStyle.BUTTON, Tone.SOFT).lines(1), "wmin pref");
+        head.add(new WrapLabel(nest.line(), TextStyle.SECOND, Tone.SOFT).toTheRight(), "wmin 0");
         card.add(head);
         for (CageState.Lot lot : nest.lots()) {
             if (!lot.title().isEmpty()) {
-                card.add(new WrapLabel(lot.title(), Type.TAG, Tone.SOFT).lines(1));
+                card.add(new WrapLabel(lot.title(), TextStyle.TAG, Tone.SOFT).lines(1));
             }
             rows(lot).forEach(row -> card.add(row(row), "wmin 0"));
         }
         nest.allFed()
                 .ifPresent(text -> card.add(
                         TouchButton.of(ButtonKind.OUTLINED, "do.all-fed", text, () -> presenter.act("all-fed"))
-                                .type(Type.LEAD)
+                                .type(TextStyle.LEAD)
                                 .tall(60),
                         "gaptop 4"));
-        card.add(new WrapLabel(String.join(" ", nest.sentences()), Type.SECOND, Tone.INK), "wmin 0");
+        card.add(new WrapLabel(String.join(" ", nest.sentences()), TextStyle.SECOND, Tone.INK), "wmin 0");
         return card;
     }
 
@@ -245,7 +245,7 @@ public final class CageScreen extends Page {
         Card card = new Card(new MigLayout(
                 "insets 14 16 16 16, fillx, gap 8 8, wrap " + (breadth.isRoomy() ? 2 : 1),
                 "[grow,fill,sizegroup stage]"));
-        card.add(new WrapLabel(parting.title(), Type.BUTTON, Tone.SOFT), "gapleft 4, wmin 0, span, wrap");
+        card.add(new WrapLabel(parting.title(), TextStyle.BUTTON, Tone.SOFT), "gapleft 4, wmin 0, span, wrap");
         for (CageState.StageFace stage : parting.stages()) {
             card.add(
                     new ListRow(
@@ -260,8 +260,8 @@ public final class CageScreen extends Page {
     private JComponent birds(CageState state) {
         List<CageState.BirdFace> birds = state.birds();
         Pane cards = new Pane(new MigLayout(
-                "insets 0, fillx, gap 12 12, wrap " + (Measure.isLargest() ? 1 : 2), "[grow 1,fill,sizegroup bird]"));
-        int width = Measure.isLargest() ? LEAST_COLUMN : (LEAST_COLUMN - Measure.px(12)) / 2;
+                "insets 0, fillx, gap 12 12, wrap " + (Sizes.isLargest() ? 1 : 2), "[grow 1,fill,sizegroup bird]"));
+        int width = Sizes.isLargest() ? LEAST_COLUMN : (LEAST_COLUMN - Sizes.px(12)) / 2;
         for (CageState.BirdFace bird : birds) {
             ListRow row = new ListRow(
                     "bird." + bird.ring(),
@@ -279,7 +279,7 @@ public final class CageScreen extends Page {
 
     private Card flock(String sentence) {
         Card card = new Card();
-        card.add(new WrapLabel(sentence, Type.LINE, Tone.INK), "wmin 0");
+        card.add(new WrapLabel(sentence, TextStyle.LINE, Tone.INK), "wmin 0");
         return card;
     }
 
@@ -288,9 +288,9 @@ public final class CageScreen extends Page {
                 "insets 12 8 8 8, fill, wrap 1, gap 0 2",
                 "[grow,fill]",
                 unread.isPresent() ? "[][][grow,fill]" : "[][grow,fill]"));
-        card.add(new WrapLabel(words.say("cage.last-entries"), Type.TAG, Tone.SOFT), "gapleft 12");
+        card.add(new WrapLabel(words.say("cage.last-entries"), TextStyle.TAG, Tone.SOFT), "gapleft 12");
         unread.ifPresent(why -> {
-            WrapLabel label = new WrapLabel(why, Type.SECOND, Tone.INK);
+            WrapLabel label = new WrapLabel(why, TextStyle.SECOND, Tone.INK);
             label.setName("entries.unread");
             card.add(label, "gapleft 12, wmin 0, aligny top");
         });
@@ -299,7 +299,8 @@ public final class CageScreen extends Page {
         }
         List<CageState.PastFace> entries = read.get();
         if (entries.isEmpty()) {
-            card.add(new WrapLabel(words.say("cage.no-entries"), Type.SECOND, Tone.SOFT), "gapleft 12, aligny top");
+            card.add(
+                    new WrapLabel(words.say("cage.no-entries"), TextStyle.SECOND, Tone.SOFT), "gapleft 12, aligny top");
             return card;
         }
         Stack rows = new Stack(0);
@@ -322,13 +323,13 @@ public final class CageScreen extends Page {
     private Card chore(CageState.Chore chore) {
         Card card = new Card(new MigLayout("insets 16 20 16 20, fillx, wrap 1, gap 0 8", "[grow,fill]"));
         card.setName("chore");
-        card.add(new WrapLabel(chore.title(), Type.ACTION, Tone.INK), "wmin 0");
-        chore.see().ifPresent(see -> card.add(new WrapLabel(see, Type.LEAD, Tone.INK), "wmin 0"));
-        card.add(new WrapLabel(String.join(" ", chore.how()), Type.LINE, Tone.INK), "wmin 0");
+        card.add(new WrapLabel(chore.title(), TextStyle.ACTION, Tone.INK), "wmin 0");
+        chore.see().ifPresent(see -> card.add(new WrapLabel(see, TextStyle.LEAD, Tone.INK), "wmin 0"));
+        card.add(new WrapLabel(String.join(" ", chore.how()), TextStyle.LINE, Tone.INK), "wmin 0");
         if (chore.by() == CageState.Chore.Answered.DONE) {
             card.add(
                     TouchButton.of(ButtonKind.MAIN, "chore-done", chore.answer(), () -> presenter.choreDone())
-                            .type(Type.ACTION)
+                            .type(TextStyle.ACTION)
                             .tall(72),
                     "wmin 0");
         }
@@ -343,7 +344,7 @@ public final class CageScreen extends Page {
                 .orElseGet(() -> words.say("cage.all-well"));
         right.add(
                 TouchButton.of(ButtonKind.MAIN, "all-well", well, () -> presenter.allWell())
-                        .type(Type.MAIN)
+                        .type(TextStyle.MAIN)
                         .tall(100),
                 "grow");
         right.add(
@@ -352,10 +353,11 @@ public final class CageScreen extends Page {
                                 "different",
                                 words.say("cage.something-different"),
                                 () -> presenter.different())
-                        .type(Type.ACTION)
+                        .type(TextStyle.ACTION)
                         .tall(100),
                 "grow");
-        right.add(new WrapLabel(words.say("cage.what-happened"), Type.BUTTON, Tone.SOFT).lines(1), "aligny center");
+        right.add(
+                new WrapLabel(words.say("cage.what-happened"), TextStyle.BUTTON, Tone.SOFT).lines(1), "aligny center");
         right.add(
                 new Segment<>(
                                 "when",
@@ -372,7 +374,7 @@ public final class CageScreen extends Page {
                                     "do." + action.name(),
                                     action.text(),
                                     () -> presenter.act(action.name()))
-                            .type(Type.ACTION)
+                            .type(TextStyle.ACTION)
                             .tall(64),
                     "grow, push");
         }

@@ -2,10 +2,10 @@ package org.cagewall.kiosk.cage;
 
 import java.util.List;
 import java.util.Optional;
-import org.cagewall.kiosk.kit.EggLook;
-import org.cagewall.kiosk.kit.RowFace;
-import org.cagewall.room.Lying;
-import org.cagewall.room.Stage;
+import org.cagewall.kiosk.kit.list.RowFace;
+import org.cagewall.kiosk.kit.nest.EggLook;
+import org.cagewall.room.nest.Lying;
+import org.cagewall.room.nest.Stage;
 
 /**
  * What a cage's page shows. Immutable; any thread.

@@ -6,11 +6,11 @@ import java.util.Map;
 import java.util.function.Consumer;
 import javax.swing.JComponent;
 import org.cagewall.kiosk.kit.ButtonKind;
-import org.cagewall.kiosk.kit.EggButton;
-import org.cagewall.kiosk.kit.EggLook;
 import org.cagewall.kiosk.kit.Stack;
 import org.cagewall.kiosk.kit.TouchButton;
-import org.cagewall.room.EggFinding;
+import org.cagewall.kiosk.kit.nest.EggButton;
+import org.cagewall.kiosk.kit.nest.EggLook;
+import org.cagewall.room.nest.EggFinding;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 

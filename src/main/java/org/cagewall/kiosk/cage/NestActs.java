@@ -20,30 +20,30 @@ import org.cagewall.deed.Deed;
 import org.cagewall.deed.EggDeed;
 import org.cagewall.deed.NestDeed;
 import org.cagewall.deed.VisitDeed;
-import org.cagewall.kiosk.kit.RowFace;
-import org.cagewall.kiosk.shell.Answer;
+import org.cagewall.kiosk.kit.list.RowFace;
+import org.cagewall.kiosk.shell.AnswerButton;
 import org.cagewall.kiosk.shell.Option;
 import org.cagewall.kiosk.shell.Picking;
 import org.cagewall.kiosk.shell.Question;
 import org.cagewall.plan.MoveByHand;
 import org.cagewall.room.Cage;
-import org.cagewall.room.Chick;
-import org.cagewall.room.ChickRing;
-import org.cagewall.room.ChickTrait;
-import org.cagewall.room.Crops;
-import org.cagewall.room.EggFinding;
-import org.cagewall.room.EggPlace;
-import org.cagewall.room.EggState;
 import org.cagewall.room.Keeps;
-import org.cagewall.room.LogQuery;
-import org.cagewall.room.Lying;
 import org.cagewall.room.Noticed;
 import org.cagewall.room.Reason;
 import org.cagewall.room.Room;
 import org.cagewall.room.Span;
 import org.cagewall.room.Timing;
 import org.cagewall.room.Use;
-import org.cagewall.room.WhyRemoved;
+import org.cagewall.room.care.LogQuery;
+import org.cagewall.room.nest.Chick;
+import org.cagewall.room.nest.ChickRing;
+import org.cagewall.room.nest.ChickTrait;
+import org.cagewall.room.nest.Crops;
+import org.cagewall.room.nest.EggFinding;
+import org.cagewall.room.nest.EggPlace;
+import org.cagewall.room.nest.EggState;
+import org.cagewall.room.nest.Lying;
+import org.cagewall.room.nest.WhyRemoved;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 
@@ -322,12 +322,12 @@ final class NestActs {
         picking.ask(Question.of(
                 Message.of("cage.lost-ring", mark(chick)),
                 Message.of("cage.lost-ring-text", worn.ring()),
-                Answer.main(
+                AnswerButton.main(
                         "lost",
                         Message.of("cage.lost-ring-yes"),
                         () -> ringEntries(chick, worn, told -> scribe.pen()
                                 .record(told.lost(Reason.RING_CAME_OFF, scribe.day()), done("lost-ring", chick)))),
-                Answer.leave("leave", Message.of("cage.leave"))));
+                AnswerButton.leave("leave", Message.of("cage.leave"))));
     }
 
     private void ringEntries(Lying chick, ChickRing worn, Consumer<RingEntries> then) {
@@ -395,17 +395,17 @@ final class NestActs {
                 Message.of("cage.died-text"),
                 likely(chick, Reason.EMPTY_CROP),
                 likely(chick, Reason.FOUND_DEAD),
-                Answer.plain(
+                AnswerButton.plain(
                         "missing",
                         Message.of("cage.likely.missing"),
                         () -> scribe.record(
                                 new ChickDeed.ChickMissing(scribe.name(), mark(chick), round(chick), Optional.empty()),
                                 done("missing", chick))),
-                Answer.leave("leave", Message.of("cage.leave"))));
+                AnswerButton.leave("leave", Message.of("cage.leave"))));
     }
 
-    private Answer likely(Lying chick, Reason why) {
-        return Answer.plain(
+    private AnswerButton likely(Lying chick, Reason why) {
+        return AnswerButton.plain(
                 why.id(),
                 Message.of("cage.likely." + why.id()),
                 () -> scribe.record(
@@ -450,8 +450,8 @@ final class NestActs {
                         why -> picking.ask(Question.of(
                                 Message.of("shell.sure"),
                                 why,
-                                Answer.main("sure", Message.of("shell.record-it"), move),
-                                Answer.leave("no", Message.of("shell.leave-it")))),
+                                AnswerButton.main("sure", Message.of("shell.record-it"), move),
+                                AnswerButton.leave("no", Message.of("shell.leave-it")))),
                         move);
     }
 

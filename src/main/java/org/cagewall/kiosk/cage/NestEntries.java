@@ -5,7 +5,7 @@ import org.cagewall.deed.EggDeed;
 import org.cagewall.deed.Lines;
 import org.cagewall.deed.NestDeed;
 import org.cagewall.deed.PartingDeed;
-import org.cagewall.room.LogEntry;
+import org.cagewall.room.care.LogEntry;
 
 /** Which entries tell of a nest: a sitter who leaves it alone does not read them. Pure; any thread. */
 final class NestEntries {

@@ -7,11 +7,11 @@ import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import org.cagewall.deed.BirdDeed;
-import org.cagewall.room.Crops;
-import org.cagewall.room.EggFinding;
-import org.cagewall.room.Feet;
-import org.cagewall.room.PartedFor;
-import org.cagewall.room.WhyRemoved;
+import org.cagewall.room.nest.Crops;
+import org.cagewall.room.nest.EggFinding;
+import org.cagewall.room.nest.Feet;
+import org.cagewall.room.nest.PartedFor;
+import org.cagewall.room.nest.WhyRemoved;
 import org.cagewall.text.Message;
 
 /** The sheets on which nests are told of; free of Swing. Used on the event thread. */

@@ -16,24 +16,24 @@ import org.cagewall.deed.BirdDeed;
 import org.cagewall.kiosk.kit.ButtonKind;
 import org.cagewall.kiosk.kit.Chips;
 import org.cagewall.kiosk.kit.Choice;
-import org.cagewall.kiosk.kit.EggButton;
 import org.cagewall.kiosk.kit.Field;
 import org.cagewall.kiosk.kit.Pane;
-import org.cagewall.kiosk.kit.Row;
+import org.cagewall.kiosk.kit.SideBySide;
 import org.cagewall.kiosk.kit.Stack;
 import org.cagewall.kiosk.kit.Stepper;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.kit.WrapLabel;
-import org.cagewall.kiosk.shell.Answer;
+import org.cagewall.kiosk.kit.nest.EggButton;
+import org.cagewall.kiosk.shell.AnswerButton;
 import org.cagewall.kiosk.shell.Overlays;
-import org.cagewall.kiosk.theme.Measure;
+import org.cagewall.kiosk.theme.Sizes;
+import org.cagewall.kiosk.theme.TextStyle;
 import org.cagewall.kiosk.theme.Tone;
-import org.cagewall.kiosk.theme.Type;
-import org.cagewall.room.Crops;
-import org.cagewall.room.EggFinding;
-import org.cagewall.room.Feet;
-import org.cagewall.room.PartedFor;
-import org.cagewall.room.WhyRemoved;
+import org.cagewall.room.nest.Crops;
+import org.cagewall.room.nest.EggFinding;
+import org.cagewall.room.nest.Feet;
+import org.cagewall.room.nest.PartedFor;
+import org.cagewall.room.nest.WhyRemoved;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 
@@ -67,7 +67,7 @@ final class NestSheets implements NestForms {
         if (faces.isEmpty()) {
             return sentence("cage.none-here");
         }
-        Row row = new Row();
+        SideBySide row = new SideBySide();
         for (CageState.LyingFace face : faces) {
             row.add(button("choose." + face.mark(), face, () -> {
                 overlays.close();
@@ -88,8 +88,8 @@ final class NestSheets implements NestForms {
             List<CageState.LyingFace> due,
             Consumer<Map<CageState.LyingFace, EggFinding>> then) {
         Map<CageState.LyingFace, EggFinding> found = new LinkedHashMap<>();
-        int columns = Math.max(1, Math.min(Measure.isRoomy() ? MOST_ACROSS : FEW_ACROSS, eggs.size()));
-        Pane row = new Pane(new GridLayout(0, columns, Measure.px(8), Measure.px(16)));
+        int columns = Math.max(1, Math.min(Sizes.isRoomy() ? MOST_ACROSS : FEW_ACROSS, eggs.size()));
+        Pane row = new Pane(new GridLayout(0, columns, Sizes.px(8), Sizes.px(16)));
         for (CageState.LyingFace egg : eggs) {
             row.add(new CandledEgg(words, egg, finding -> {
                         found.put(egg, finding);
@@ -127,7 +127,7 @@ final class NestSheets implements NestForms {
         Stack all = new Stack(16);
         all.add(ring);
         all.add(sentence("cage.ring-text"));
-        Row row = new Row();
+        SideBySide row = new SideBySide();
         for (CageState.LyingFace chick : chicks) {
             row.add(button("choose." + chick.mark(), chick, () -> {
                 if (ring.value().isBlank()) {
@@ -189,7 +189,7 @@ final class NestSheets implements NestForms {
         private final Overlays overlays;
         private final Words words;
         private final LocalDate day;
-        private final WrapLabel said = new WrapLabel("", Type.LINE, Tone.INK);
+        private final WrapLabel said = new WrapLabel("", TextStyle.LINE, Tone.INK);
         private final Stepper eggs;
         private final Stepper ago;
         private final Stepper chicks;
@@ -210,7 +210,7 @@ final class NestSheets implements NestForms {
         }
 
         void open(Message title, Consumer<Found> then) {
-            Row row = new Row();
+            SideBySide row = new SideBySide();
             Stream.of(eggs, ago, chicks, age).forEach(row::add);
             Stack all = new Stack(20);
             all.add(row);
@@ -277,8 +277,8 @@ final class NestSheets implements NestForms {
     @Override
     public void part(Message title, List<String> evidence, Consumer<PartedFor> then) {
         Stack all = new Stack(8);
-        evidence.forEach(each -> all.add(new WrapLabel(each, Type.SECOND, Tone.INK)));
-        all.add(new WrapLabel(words.say("cage.part-why"), Type.BUTTON, Tone.SOFT));
+        evidence.forEach(each -> all.add(new WrapLabel(each, TextStyle.SECOND, Tone.INK)));
+        all.add(new WrapLabel(words.say("cage.part-why"), TextStyle.BUTTON, Tone.SOFT));
         Pane reasons = new Pane(new MigLayout("insets 0, fillx, wrap 2, gap 10 8", "[grow,fill,sizegroup why]"));
         for (PartedFor reason : PartedFor.values()) {
             reasons.add(
@@ -300,19 +300,19 @@ final class NestSheets implements NestForms {
     @Override
     public void read(Message title, List<String> sentences) {
         Stack all = new Stack(8);
-        sentences.forEach(each -> all.add(new WrapLabel(each, Type.LINE, Tone.INK)));
-        overlays.sheet(title, all, List.of(Answer.main("ok", Message.of("shell.understood"), () -> {})));
+        sentences.forEach(each -> all.add(new WrapLabel(each, TextStyle.LINE, Tone.INK)));
+        overlays.sheet(title, all, List.of(AnswerButton.main("ok", Message.of("shell.understood"), () -> {})));
     }
 
     // ------------------------------------------------------------------ parts
 
     private void labelled(Stack all, String key, JComponent part) {
-        all.add(new WrapLabel(words.say(key), Type.TAG, Tone.SOFT));
+        all.add(new WrapLabel(words.say(key), TextStyle.TAG, Tone.SOFT));
         all.add(part);
     }
 
     private WrapLabel sentence(String key) {
-        return new WrapLabel(words.say(key), Type.SECOND, Tone.SOFT);
+        return new WrapLabel(words.say(key), TextStyle.SECOND, Tone.SOFT);
     }
 
     private <E extends Enum<E>> List<Choice<E>> choices(E[] values) {
@@ -323,11 +323,11 @@ final class NestSheets implements NestForms {
         return choices;
     }
 
-    private static Answer keep(Runnable then) {
-        return Answer.main("keep", Message.of("shell.keep"), then);
+    private static AnswerButton keep(Runnable then) {
+        return AnswerButton.main("keep", Message.of("shell.keep"), then);
     }
 
-    private static Answer leave() {
-        return Answer.leave("leave", Message.of("shell.leave-it-so"));
+    private static AnswerButton leave() {
+        return AnswerButton.leave("leave", Message.of("shell.leave-it-so"));
     }
 }

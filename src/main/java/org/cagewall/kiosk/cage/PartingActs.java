@@ -7,13 +7,13 @@ import org.cagewall.almanac.Almanac;
 import org.cagewall.deed.NestDeed;
 import org.cagewall.deed.PartingDeed;
 import org.cagewall.deed.VisitDeed;
-import org.cagewall.kiosk.shell.Answer;
+import org.cagewall.kiosk.shell.AnswerButton;
 import org.cagewall.kiosk.shell.Picking;
 import org.cagewall.kiosk.shell.Question;
 import org.cagewall.room.Noticed;
-import org.cagewall.room.PartedFor;
 import org.cagewall.room.Reason;
-import org.cagewall.room.Stage;
+import org.cagewall.room.nest.PartedFor;
+import org.cagewall.room.nest.Stage;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 
@@ -69,14 +69,14 @@ final class PartingActs {
         picking.ask(Question.of(
                 Message.of("cage.not-agreeing", scribe.name()),
                 Message.of("cage.not-agreeing-text"),
-                Answer.plain("part", Message.of("cage.not-agreeing-part"), () -> begin(PartedFor.FIGHTING)),
-                Answer.plain("take-out", Message.of("cage.do.take-out"), () -> act.accept("take-out")),
-                Answer.plain(
+                AnswerButton.plain("part", Message.of("cage.not-agreeing-part"), () -> begin(PartedFor.FIGHTING)),
+                AnswerButton.plain("take-out", Message.of("cage.do.take-out"), () -> act.accept("take-out")),
+                AnswerButton.plain(
                         "note",
                         Message.of("cage.not-agreeing-note"),
                         () -> scribe.record(
                                 VisitDeed.Noted.at(scribe.name(), Noticed.PAIR_NOT_AGREEING), scribe.did("note"))),
-                Answer.leave("leave", Message.of("cage.leave"))));
+                AnswerButton.leave("leave", Message.of("cage.leave"))));
     }
 
     /** A stage was touched in the list: it is done, or left out with a word. */
@@ -85,9 +85,9 @@ final class PartingActs {
         picking.ask(Question.of(
                 Message.of("cage.stage-ask", words.say("cage.do." + name)),
                 Message.of(stage == Stage.HEN_OUT && isCockThere() ? "cage.hen-first-text" : "cage.stage-text"),
-                Answer.main("do", Message.of("cage.stage-do"), () -> act.accept(name)),
-                Answer.plain("skip", Message.of("cage.stage-skip"), () -> skip(stage)),
-                Answer.leave("leave", Message.of("cage.leave"))));
+                AnswerButton.main("do", Message.of("cage.stage-do"), () -> act.accept(name)),
+                AnswerButton.plain("skip", Message.of("cage.stage-skip"), () -> skip(stage)),
+                AnswerButton.leave("leave", Message.of("cage.leave"))));
     }
 
     private boolean isCockThere() {
@@ -103,18 +103,19 @@ final class PartingActs {
                 Stream.concat(
                                 Stream.of(Reason.NEXT_ROUND, Reason.NOT_NEEDED).map(why -> skipped(stage, why)),
                                 Stream.of(
-                                        Answer.plain(
+                                        AnswerButton.plain(
                                                 "own",
                                                 Message.of("cage.skip-why.own"),
                                                 () -> picking.note(
                                                         Message.of("cage.skip-why.own"),
                                                         why -> skipped(stage, why, scribe))),
-                                        Answer.leave("leave", Message.of("cage.leave"))))
-                        .toArray(Answer[]::new)));
+                                        AnswerButton.leave("leave", Message.of("cage.leave"))))
+                        .toArray(AnswerButton[]::new)));
     }
 
-    private Answer skipped(Stage stage, Reason why) {
-        return Answer.plain(why.id(), Message.of("cage.skip-why." + why.id()), () -> skipped(stage, why.id(), scribe));
+    private AnswerButton skipped(Stage stage, Reason why) {
+        return AnswerButton.plain(
+                why.id(), Message.of("cage.skip-why." + why.id()), () -> skipped(stage, why.id(), scribe));
     }
 
     private static void skipped(Stage stage, String why, Scribe scribe) {

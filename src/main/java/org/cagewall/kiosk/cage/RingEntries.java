@@ -11,12 +11,12 @@ import org.cagewall.deed.Deed;
 import org.cagewall.deed.Line;
 import org.cagewall.deed.Lines;
 import org.cagewall.kiosk.shell.Pen;
-import org.cagewall.room.ChickRing;
-import org.cagewall.room.LogEntry;
-import org.cagewall.room.Lying;
 import org.cagewall.room.Reason;
-import org.cagewall.room.RingLoss;
 import org.cagewall.room.Room;
+import org.cagewall.room.bird.RingLoss;
+import org.cagewall.room.care.LogEntry;
+import org.cagewall.room.nest.ChickRing;
+import org.cagewall.room.nest.Lying;
 
 /**
  * What the record tells of the ring of one chick in a nest, and how that is told anew: what was told is struck out and

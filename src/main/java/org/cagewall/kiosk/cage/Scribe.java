@@ -11,8 +11,8 @@ import org.cagewall.deed.Deed;
 import org.cagewall.desk.Desk;
 import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.room.Cage;
-import org.cagewall.room.Pair;
 import org.cagewall.room.Room;
+import org.cagewall.room.nest.Pair;
 import org.cagewall.text.Message;
 
 /** Writes down what happened at one cage, on the day that is chosen there. Free of Swing; used on the event thread. */

@@ -4,11 +4,11 @@ import net.miginfocom.swing.MigLayout;
 import org.cagewall.cards.Symbol;
 import org.cagewall.cards.Symbols;
 import org.cagewall.kiosk.kit.Card;
-import org.cagewall.kiosk.kit.QrView;
 import org.cagewall.kiosk.kit.Stack;
 import org.cagewall.kiosk.kit.WrapLabel;
+import org.cagewall.kiosk.kit.paper.QrView;
+import org.cagewall.kiosk.theme.TextStyle;
 import org.cagewall.kiosk.theme.Tone;
-import org.cagewall.kiosk.theme.Type;
 import org.cagewall.text.Words;
 
 /** What a cage's card would say if it were printed now, with its symbol, beside the list. Used on the event thread. */
@@ -19,12 +19,13 @@ final class CardFaceView extends Card {
     CardFaceView(Words words, CardsState.Face face) {
         super(new MigLayout("insets 14 18 14 10, fillx, gap 8", "[grow,fill][]", "[top]"));
         Stack left = new Stack(2);
-        left.add(new WrapLabel(face.name(), face.name().length() > 6 ? Type.TITLE : Type.NEXT, Tone.INK).lines(2));
-        left.add(new WrapLabel(face.pair(), Type.LEAD, Tone.INK));
+        left.add(new WrapLabel(face.name(), face.name().length() > 6 ? TextStyle.TITLE : TextStyle.NEXT, Tone.INK)
+                .lines(2));
+        left.add(new WrapLabel(face.pair(), TextStyle.LEAD, Tone.INK));
         if (!face.since().isEmpty()) {
-            left.add(new WrapLabel(face.since(), Type.SECOND, Tone.SOFT));
+            left.add(new WrapLabel(face.since(), TextStyle.SECOND, Tone.SOFT));
         }
-        face.lines().forEach(line -> left.add(new WrapLabel(line, Type.LINE, Tone.INK)));
+        face.lines().forEach(line -> left.add(new WrapLabel(line, TextStyle.LINE, Tone.INK)));
         add(left, "wmin 0");
         QrView symbol = new QrView(modules(face.code()), words.say("cardscreen.leads-to", face.name()));
         add(symbol, "w 150!, h 150!");

@@ -9,11 +9,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.function.IntConsumer;
+import org.cagewall.cards.CardToPrint;
 import org.cagewall.cards.CardsPdf;
 import org.cagewall.cards.Order;
-import org.cagewall.cards.PrintedCard;
 import org.cagewall.cards.TrialPdf;
-import org.cagewall.paper.Places;
+import org.cagewall.paper.FreePlaces;
 import org.cagewall.paper.Printers;
 import org.cagewall.paper.Raster;
 import org.cagewall.paper.Sheet;
@@ -80,17 +80,17 @@ final class CardsJob {
     }
 
     /** One sheet as it will be printed, counted from 0. */
-    Raster preview(List<PrintedCard> cards, Order order, int sheet, LocalDate day) {
-        SortedMap<Integer, PrintedCard> here = order.spread(cards).get(sheet);
-        Order alone = order.with(Places.of(order.sheet(), here.keySet())).copied(1);
+    Raster preview(List<CardToPrint> cards, Order order, int sheet, LocalDate day) {
+        SortedMap<Integer, CardToPrint> here = order.spread(cards).get(sheet);
+        Order alone = order.with(FreePlaces.of(order.sheet(), here.keySet())).copied(1);
         return Raster.ofFirstPage(CardsPdf.drawn(List.copyOf(here.values()), alone, day, words), PREVIEW_DPI);
     }
 
-    Result save(List<PrintedCard> cards, Order order, LocalDate day) {
+    Result save(List<CardToPrint> cards, Order order, LocalDate day) {
         return save("cards", CardsPdf.drawn(cards, order, day, words), day);
     }
 
-    Result print(List<PrintedCard> cards, Order order, String printer, LocalDate day, Stop stop, IntConsumer begun) {
+    Result print(List<CardToPrint> cards, Order order, String printer, LocalDate day, Stop stop, IntConsumer begun) {
         return print(printer, "cards.card.title", CardsPdf.drawn(cards, order, day, words), stop, begun);
     }
 

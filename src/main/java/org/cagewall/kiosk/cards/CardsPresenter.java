@@ -8,20 +8,20 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
+import org.cagewall.cards.CardToPrint;
 import org.cagewall.cards.CardsPdf;
-import org.cagewall.cards.PrintedCard;
 import org.cagewall.deed.CardDeed;
 import org.cagewall.desk.Desk;
 import org.cagewall.kiosk.shell.Notices;
 import org.cagewall.kiosk.shell.Pen;
+import org.cagewall.kiosk.shell.Refresher;
 import org.cagewall.kiosk.shell.Shown;
-import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.paper.Printers;
 import org.cagewall.room.Cage;
-import org.cagewall.room.CardFace;
 import org.cagewall.room.CardFaces;
 import org.cagewall.room.Role;
 import org.cagewall.room.Room;
+import org.cagewall.room.card.CardFace;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 
@@ -34,7 +34,7 @@ public final class CardsPresenter {
     private final Pen pen;
     private final Words words;
     private final Shown<CardsState> shown;
-    private final Watch watch;
+    private final Refresher watch;
     private final PrintPresenter printing;
 
     public CardsPresenter(
@@ -51,11 +51,11 @@ public final class CardsPresenter {
         CardsJob job = new CardsJob(
                 words, desk.folder().path(), CardsPdf.sheets(desk.folder().labels()), printers);
         this.printing = new PrintPresenter(desk, pen, notices, words, job, this::printed, this::saved, printView);
-        this.watch = new Watch(desk, this::refresh, pen, this::refresh);
+        this.watch = new Refresher(desk, this::refresh, pen, this::refresh);
         this.shown = new Shown<>(first(), view);
     }
 
-    Watch watch() {
+    Refresher watch() {
         return watch;
     }
 
@@ -92,13 +92,13 @@ public final class CardsPresenter {
     }
 
     /** A file does not hang on a cage: its cards stay due until somebody says that they do. */
-    private void saved(String where, List<PrintedCard> cards) {
+    private void saved(String where, List<CardToPrint> cards) {
         shown.change(state -> state.asking(where, cards));
     }
 
     /** The cards of the last file are printed and hang. */
     void hung() {
-        List<PrintedCard> cards = shown.now().saved();
+        List<CardToPrint> cards = shown.now().saved();
         shown.change(CardsState::answered);
         printing.record(cards, Message.of("cardscreen.hung", cards.size()), after -> chooseChanged());
     }

@@ -11,27 +11,27 @@ import org.cagewall.kiosk.kit.ButtonKind;
 import org.cagewall.kiosk.kit.Card;
 import org.cagewall.kiosk.kit.EmptyState;
 import org.cagewall.kiosk.kit.Labelled;
-import org.cagewall.kiosk.kit.ListRow;
 import org.cagewall.kiosk.kit.Pane;
-import org.cagewall.kiosk.kit.RowFace;
 import org.cagewall.kiosk.kit.Stack;
 import org.cagewall.kiosk.kit.TagKind;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.kit.TouchScroll;
 import org.cagewall.kiosk.kit.WrapLabel;
+import org.cagewall.kiosk.kit.list.ListRow;
+import org.cagewall.kiosk.kit.list.RowFace;
 import org.cagewall.kiosk.shell.Destination;
+import org.cagewall.kiosk.shell.HeadedScreen;
 import org.cagewall.kiosk.shell.Navigator;
 import org.cagewall.kiosk.shell.Notices;
-import org.cagewall.kiosk.shell.Page;
 import org.cagewall.kiosk.shell.Pen;
-import org.cagewall.kiosk.shell.Watch;
+import org.cagewall.kiosk.shell.Refresher;
+import org.cagewall.kiosk.theme.TextStyle;
 import org.cagewall.kiosk.theme.Tone;
-import org.cagewall.kiosk.theme.Type;
 import org.cagewall.paper.Printers;
 import org.cagewall.text.Words;
 
 /** Which cards are old, what has changed on them, and the way to new ones. Used on the event thread. */
-public final class CardsScreen extends Page {
+public final class CardsScreen extends HeadedScreen {
 
     private final Words words;
     private final Navigator navigator;
@@ -66,7 +66,7 @@ public final class CardsScreen extends Page {
     }
 
     @Override
-    protected Watch watch() {
+    protected Refresher watch() {
         return presenter.watch();
     }
 
@@ -179,7 +179,7 @@ public final class CardsScreen extends Page {
             return;
         }
         Stack changes = new Stack(4);
-        card.changes().forEach(change -> changes.add(new WrapLabel(change, Type.SECOND, Tone.INK)));
+        card.changes().forEach(change -> changes.add(new WrapLabel(change, TextStyle.SECOND, Tone.INK)));
         options.add(Labelled.of(words.say("cardscreen.what-changed", card.cage()), changes));
         options.add(TouchButton.of(
                 ButtonKind.OUTLINED,
@@ -210,7 +210,7 @@ public final class CardsScreen extends Page {
                                 changed ? "cardscreen.print-changed" : "cardscreen.print-chosen",
                                 state.chosen().size()),
                         () -> presenter.layOut())
-                .type(Type.LEAD)
+                .type(TextStyle.LEAD)
                 .tall(72);
         print.setEnabled(!state.chosen().isEmpty());
         foot.add(print);
@@ -228,14 +228,14 @@ public final class CardsScreen extends Page {
     }
 
     static JComponent sentence(String name, String sentence) {
-        WrapLabel label = new WrapLabel(sentence, Type.LINE, Tone.INK);
+        WrapLabel label = new WrapLabel(sentence, TextStyle.LINE, Tone.INK);
         label.setName(name);
         return label;
     }
 
     static JComponent attention(String name, String sentence) {
         Card card = new Card(new MigLayout("insets 12 16, fillx", "[grow,fill]")).attention();
-        WrapLabel label = new WrapLabel(sentence, Type.TAG, Tone.ATTENTION_INK);
+        WrapLabel label = new WrapLabel(sentence, TextStyle.TAG, Tone.ATTENTION_INK);
         label.setName(name);
         card.add(label, "wmin 0");
         return card;

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.cagewall.cards.PrintedCard;
+import org.cagewall.cards.CardToPrint;
 
 /**
  * What the page of cards shows. Immutable; any thread, and free of Swing.
@@ -25,7 +25,7 @@ public record CardsState(
         Set<String> chosen,
         Optional<String> looked,
         Optional<String> news,
-        List<PrintedCard> saved) {
+        List<CardToPrint> saved) {
 
     /** Who records: one who prints, or one who may only read. */
     public enum May {
@@ -107,7 +107,7 @@ public record CardsState(
     }
 
     /** These are in a file; whether they hang is asked. */
-    CardsState asking(String where, List<PrintedCard> cards) {
+    CardsState asking(String where, List<CardToPrint> cards) {
         return new CardsState(subtitle, may, Step.CHOOSING, cages, chosen, looked, Optional.of(where), cards);
     }
 

@@ -11,20 +11,20 @@ import org.cagewall.cards.FaceChoice;
 import org.cagewall.kiosk.kit.ButtonKind;
 import org.cagewall.kiosk.kit.Chips;
 import org.cagewall.kiosk.kit.Choice;
-import org.cagewall.kiosk.kit.DrawnSheet;
 import org.cagewall.kiosk.kit.Labelled;
 import org.cagewall.kiosk.kit.Pane;
-import org.cagewall.kiosk.kit.SheetPlan;
 import org.cagewall.kiosk.kit.Stack;
 import org.cagewall.kiosk.kit.Stepper;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.kit.TouchScroll;
 import org.cagewall.kiosk.kit.Turner;
 import org.cagewall.kiosk.kit.WrapLabel;
-import org.cagewall.kiosk.theme.Measure;
+import org.cagewall.kiosk.kit.paper.DrawnSheet;
+import org.cagewall.kiosk.kit.paper.SheetPlan;
+import org.cagewall.kiosk.theme.Sizes;
+import org.cagewall.kiosk.theme.TextStyle;
 import org.cagewall.kiosk.theme.Tone;
-import org.cagewall.kiosk.theme.Type;
-import org.cagewall.paper.Box;
+import org.cagewall.paper.Area;
 import org.cagewall.paper.Sheet;
 import org.cagewall.text.Words;
 
@@ -39,13 +39,13 @@ final class PrintPage {
     private final Pane sheetSide = new Pane(new MigLayout(
             "insets 0, fill, wrap 1, gap 0 4, hidemode 3",
             "[grow,fill]",
-            Measure.isRoomy() ? "[0:0,grow,fill][][]" : "[][][]"));
+            Sizes.isRoomy() ? "[0:0,grow,fill][][]" : "[][][]"));
     private final DrawnSheet drawn =
             new DrawnSheet("sheet-drawn", index -> presenter().place(index));
     private final Turner turner;
     private final TouchButton allFree;
     private final Pane below = new Pane(new MigLayout("insets 0, fillx, gap 8, hidemode 3"));
-    private final WrapLabel hint = new WrapLabel("", Type.SECOND, Tone.SOFT);
+    private final WrapLabel hint = new WrapLabel("", TextStyle.SECOND, Tone.SOFT);
     private final Stack options = new Stack(16);
     private final Pane foot = new Pane(new MigLayout("insets 0, fillx, wrap 1, gap 12", "[grow,fill]"));
     private Optional<PrintPresenter> answering = Optional.empty();
@@ -62,11 +62,11 @@ final class PrintPage {
                 .tall(48);
         below.add(turner, "wmin pref, pushx 100, growx");
         below.add(allFree, "wmin 0, pushx 1, growx");
-        sheetSide.add(drawn, Measure.isRoomy() ? "grow, wmin 0, hmin 0" : "wmin 0");
+        sheetSide.add(drawn, Sizes.isRoomy() ? "grow, wmin 0, hmin 0" : "wmin 0");
         sheetSide.add(below, "wmin 0");
         sheetSide.add(hint, "wmin 0");
         TouchScroll scroll = new TouchScroll(words, "print-options", options);
-        if (Measure.isRoomy()) {
+        if (Sizes.isRoomy()) {
             view = new Pane(new MigLayout("insets 0, fill, gap 24", "[480!,fill][grow,fill]", "[0:0,grow,fill]"));
             view.add(sheetSide, "grow, wmin 0, hmin 0");
             Pane side = new Pane(new MigLayout("insets 0, fill, wrap 1, gap 12", "[grow,fill]", "[0:0,grow,fill][]"));
@@ -125,7 +125,7 @@ final class PrintPage {
             SheetPlan.Look look =
                     used ? SheetPlan.Look.USED : taken.contains(index) ? SheetPlan.Look.TAKEN : SheetPlan.Look.FREE;
             String number = "" + (index + 1);
-            Box place = sheet.place(index);
+            Area place = sheet.place(index);
             places.add(new SheetPlan.Place(
                     "place." + number,
                     place.left(),
@@ -165,7 +165,7 @@ final class PrintPage {
 
     private void fillOptions(PrintState state) {
         options.removeAll();
-        if (!Measure.isRoomy()) {
+        if (!Sizes.isRoomy()) {
             options.add(foot);
             options.add(sheetSide);
         }
@@ -210,7 +210,7 @@ final class PrintPage {
     private void addPrinters(PrintState state) {
         if (!state.printers().areAny()) {
             String key = state.printers().names().isEmpty() ? "cardscreen.looking" : "cardscreen.no-printer";
-            options.add(new WrapLabel(words.say(key), Type.SECOND, Tone.SOFT));
+            options.add(new WrapLabel(words.say(key), TextStyle.SECOND, Tone.SOFT));
             return;
         }
         List<Choice<String>> printers = state.printers().names().orElseThrow().stream()
@@ -250,7 +250,7 @@ final class PrintPage {
     private JComponent buttons(PrintState state) {
         boolean prints = state.printers().areAny();
         Pane buttons = new Pane(new MigLayout(
-                "insets 0, fillx, gap 12" + (Measure.isLargest() ? ", wrap 1" : ""), "[grow,fill,sizegroup]"));
+                "insets 0, fillx, gap 12" + (Sizes.isLargest() ? ", wrap 1" : ""), "[grow,fill,sizegroup]"));
         buttons.add(button(ButtonKind.OUTLINED, "back", "cardscreen.back", () -> onBack.run()));
         TouchButton save =
                 button(prints ? ButtonKind.OUTLINED : ButtonKind.MAIN, "save", "cardscreen.save", () -> presenter()
@@ -275,7 +275,7 @@ final class PrintPage {
 
     private TouchButton button(ButtonKind kind, String name, String key, Runnable onPress) {
         return TouchButton.of(kind, name, words.say(key), onPress)
-                .type(Type.LEAD)
+                .type(TextStyle.LEAD)
                 .tall(72);
     }
 }

@@ -6,12 +6,12 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
+import org.cagewall.cards.CardToPrint;
 import org.cagewall.cards.FaceChoice;
 import org.cagewall.cards.Order;
-import org.cagewall.cards.PrintedCard;
 import org.cagewall.deed.CardDeed;
-import org.cagewall.desk.Answer;
 import org.cagewall.desk.Desk;
+import org.cagewall.desk.Reading;
 import org.cagewall.kiosk.shell.KioskSettings;
 import org.cagewall.kiosk.shell.Notices;
 import org.cagewall.kiosk.shell.Pen;
@@ -37,7 +37,7 @@ final class PrintPresenter {
     private final Words words;
     private final CardsJob job;
     private final Consumer<String> onDone;
-    private final BiConsumer<String, List<PrintedCard>> onSaved;
+    private final BiConsumer<String, List<CardToPrint>> onSaved;
     private final Shown<PrintState> shown;
     private Stop stop = new Stop();
 
@@ -54,7 +54,7 @@ final class PrintPresenter {
             Words words,
             CardsJob job,
             Consumer<String> onDone,
-            BiConsumer<String, List<PrintedCard>> onSaved,
+            BiConsumer<String, List<CardToPrint>> onSaved,
             Consumer<PrintState> view) {
         this.desk = desk;
         this.pen = pen;
@@ -77,7 +77,7 @@ final class PrintPresenter {
         desk.work(book -> job.means(), this::take);
     }
 
-    private void take(Answer<CardsJob.Means> answer) {
+    private void take(Reading<CardsJob.Means> answer) {
         answer.then(
                 means -> {
                     List<PrintState.SheetChoice> sheets =
@@ -159,7 +159,7 @@ final class PrintPresenter {
     }
 
     private void look() {
-        List<PrintedCard> cards = cards();
+        List<CardToPrint> cards = cards();
         Optional<Order> order = shown.now().order();
         if (order.isEmpty() || cards.isEmpty()) {
             shown.change(state -> state.previewing(PrintState.Preview.FIRST));
@@ -198,7 +198,7 @@ final class PrintPresenter {
 
     void save() {
         order().ifPresent(order -> {
-            List<PrintedCard> cards = cards();
+            List<CardToPrint> cards = cards();
             shown.change(state -> state.working(new PrintState.Work(PrintState.Work.Kind.SAVING, 0)));
             desk.work(
                     book -> job.save(cards, order, desk.today()),
@@ -208,7 +208,7 @@ final class PrintPresenter {
 
     void print() {
         order().ifPresent(order -> {
-            List<PrintedCard> cards = cards();
+            List<CardToPrint> cards = cards();
             String printer = shown.now().printer();
             Stop mine = begun();
             desk.<Integer, CardsJob.Result>work(
@@ -265,7 +265,7 @@ final class PrintPresenter {
         return shown.now().isReady() ? shown.now().order() : Optional.empty();
     }
 
-    private void follow(Answer<CardsJob.Result> answer, Consumer<String> where) {
+    private void follow(Reading<CardsJob.Result> answer, Consumer<String> where) {
         answer.then(
                 result -> {
                     result.problem().ifPresent(why -> shown.change(state -> state.failed(words.say(why))));
@@ -287,21 +287,21 @@ final class PrintPresenter {
         notices.failed(code);
     }
 
-    private void saved(List<PrintedCard> cards, String where) {
+    private void saved(List<CardToPrint> cards, String where) {
         String said =
                 words.say("cardscreen.saved-where", where, desk.folder().path().toString());
         shown.change(state -> state.telling(said));
         onSaved.accept(said, cards);
     }
 
-    private void printed(List<PrintedCard> cards, String where) {
+    private void printed(List<CardToPrint> cards, String where) {
         String said = words.say("cardscreen.printed-where", where);
         shown.change(state -> state.telling(said));
         record(cards, Message.of("cardscreen.printed", cards.size(), where), after -> onDone.accept(said));
     }
 
     /** Cards that the room has overtaken since they were drawn are on paper, but they are old already. */
-    void record(List<PrintedCard> cards, Message done, Consumer<Room> then) {
+    void record(List<CardToPrint> cards, Message done, Consumer<Room> then) {
         Room room = desk.room();
         List<CardDeed.CardPrinted> deeds = cards.stream()
                 .filter(card -> room.cage(card.face().cage())
@@ -315,12 +315,12 @@ final class PrintPresenter {
         }
     }
 
-    private List<PrintedCard> cards() {
+    private List<CardToPrint> cards() {
         Room room = desk.room();
         List<String> cages = shown.now().cages();
         return room.walk()
                 .filter(cage -> cages.contains(cage.name()))
-                .map(cage -> PrintedCard.of(room, cage))
+                .map(cage -> CardToPrint.of(room, cage))
                 .toList();
     }
 }

@@ -7,7 +7,7 @@ import java.util.TreeSet;
 import java.util.stream.IntStream;
 import org.cagewall.cards.FaceChoice;
 import org.cagewall.cards.Order;
-import org.cagewall.paper.Places;
+import org.cagewall.paper.FreePlaces;
 import org.cagewall.paper.Raster;
 import org.cagewall.paper.Sheet;
 
@@ -113,7 +113,9 @@ public record PrintState(
             Set<Integer> free =
                     new TreeSet<>(IntStream.range(0, usable.cards()).boxed().toList());
             free.removeAll(used);
-            return free.isEmpty() ? Optional.empty() : Optional.of(new Order(Places.of(usable, free), faces, copies));
+            return free.isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(new Order(FreePlaces.of(usable, free), faces, copies));
         });
     }
 

@@ -10,27 +10,27 @@ import org.cagewall.deed.VisitDeed;
 import org.cagewall.desk.Desk;
 import org.cagewall.handover.DayNote;
 import org.cagewall.handover.Spans;
-import org.cagewall.kiosk.kit.RowFace;
 import org.cagewall.kiosk.kit.TagKind;
 import org.cagewall.kiosk.kit.TouchedOrWritten;
-import org.cagewall.kiosk.shell.Answer;
+import org.cagewall.kiosk.kit.list.RowFace;
+import org.cagewall.kiosk.shell.AnswerButton;
 import org.cagewall.kiosk.shell.Asking;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.shell.Navigator;
 import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.Question;
+import org.cagewall.kiosk.shell.Refresher;
 import org.cagewall.kiosk.shell.Shown;
-import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.room.CallMatter;
-import org.cagewall.room.DayPart;
 import org.cagewall.room.Dishes;
-import org.cagewall.room.LogEntry;
-import org.cagewall.room.LogQuery;
 import org.cagewall.room.Person;
 import org.cagewall.room.Reason;
 import org.cagewall.room.Room;
-import org.cagewall.room.Sign;
-import org.cagewall.room.Visit;
+import org.cagewall.room.care.DayPart;
+import org.cagewall.room.care.LogEntry;
+import org.cagewall.room.care.LogQuery;
+import org.cagewall.room.care.Sign;
+import org.cagewall.room.care.Visit;
 import org.cagewall.tasks.Audience;
 import org.cagewall.tasks.DailyList;
 import org.cagewall.tasks.Danger;
@@ -49,7 +49,7 @@ public final class ClosingPresenter {
     private final Asking asking;
     private final Words words;
     private final Shown<ClosingState> shown;
-    private final Watch watch;
+    private final Refresher watch;
     private List<LogEntry> log = List.of();
 
     public ClosingPresenter(
@@ -59,11 +59,11 @@ public final class ClosingPresenter {
         this.navigator = navigator;
         this.asking = asking;
         this.words = words;
-        this.watch = new Watch(desk, this::refresh);
+        this.watch = new Refresher(desk, this::refresh);
         this.shown = new Shown<>(state(), view);
     }
 
-    Watch watch() {
+    Refresher watch() {
         return watch;
     }
 
@@ -326,11 +326,11 @@ public final class ClosingPresenter {
         asking.ask(Question.of(
                 Message.of(seen == Dishes.FILLED ? "closing.unfed" : "today.phone-now", unfed.size()),
                 Message.of(seen == Dishes.FILLED ? "closing.hungry" : "closing.hungry-" + seen.word()),
-                Answer.main(
+                AnswerButton.main(
                         "phone",
                         Message.of("closing.phone"),
                         () -> navigator.go(Destination.Phone.about(Danger.UNFED, unfed))),
-                Answer.leave("leave", Message.of("closing.back"))));
+                AnswerButton.leave("leave", Message.of("closing.back"))));
     }
 
     /** A note for the owner. */

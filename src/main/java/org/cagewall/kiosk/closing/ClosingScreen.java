@@ -10,28 +10,28 @@ import org.cagewall.kiosk.kit.Card;
 import org.cagewall.kiosk.kit.Chips;
 import org.cagewall.kiosk.kit.Choice;
 import org.cagewall.kiosk.kit.Field;
-import org.cagewall.kiosk.kit.ListRow;
-import org.cagewall.kiosk.kit.Pair;
 import org.cagewall.kiosk.kit.Stack;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.kit.TouchScroll;
+import org.cagewall.kiosk.kit.TwoButtons;
 import org.cagewall.kiosk.kit.WrapLabel;
+import org.cagewall.kiosk.kit.list.ListRow;
 import org.cagewall.kiosk.shell.AlarmButtons;
 import org.cagewall.kiosk.shell.Asking;
 import org.cagewall.kiosk.shell.Begun;
+import org.cagewall.kiosk.shell.HeadedScreen;
 import org.cagewall.kiosk.shell.Navigator;
-import org.cagewall.kiosk.shell.Page;
 import org.cagewall.kiosk.shell.Pen;
-import org.cagewall.kiosk.shell.Watch;
-import org.cagewall.kiosk.theme.Measure;
+import org.cagewall.kiosk.shell.Refresher;
+import org.cagewall.kiosk.theme.Sizes;
+import org.cagewall.kiosk.theme.TextStyle;
 import org.cagewall.kiosk.theme.Tone;
-import org.cagewall.kiosk.theme.Type;
 import org.cagewall.room.Dishes;
 import org.cagewall.room.Reason;
 import org.cagewall.text.Words;
 
 /** The end of a sitter's day: what is left, a word to the owner, and a last look round. Used on the event thread. */
-public final class ClosingScreen extends Page {
+public final class ClosingScreen extends HeadedScreen {
 
     private static final List<Reason> REASONS =
             List.of(Reason.COULD_NOT_OPEN, Reason.NO_TIME, Reason.NO_FOOD, Reason.NOT_SURE, Reason.SOMETHING_ELSE);
@@ -42,9 +42,7 @@ public final class ClosingScreen extends Page {
 
     public ClosingScreen(Desk desk, Pen pen, Navigator navigator, Asking asking, Words words) {
         super(new MigLayout(
-                "insets 0, fill, gap 20",
-                Measure.isLargest() ? "[grow,fill]" : "[grow,fill][400!,fill]",
-                "[grow,fill]"));
+                "insets 0, fill, gap 20", Sizes.isLargest() ? "[grow,fill]" : "[grow,fill][400!,fill]", "[grow,fill]"));
         this.words = words;
         presenter = new ClosingPresenter(desk, pen, navigator, asking, words, this::render);
     }
@@ -55,7 +53,7 @@ public final class ClosingScreen extends Page {
     }
 
     @Override
-    protected Watch watch() {
+    protected Refresher watch() {
         return presenter.watch();
     }
 
@@ -66,7 +64,7 @@ public final class ClosingScreen extends Page {
             view.add(new SendingPage(words, state.sending().get(), () -> presenter), "span, wmin 0");
         } else {
             view.add(state.step() == ClosingState.Step.WHY ? why(state) : left(state), "wmin 0");
-            if (!Measure.isLargest()) {
+            if (!Sizes.isLargest()) {
                 view.add(side(), "wmin 0");
             }
         }
@@ -76,11 +74,11 @@ public final class ClosingScreen extends Page {
     private JComponent left(ClosingState state) {
         Stack stack = new Stack();
         Card card = new Card(new MigLayout("insets 20 28 24 28, fillx, wrap 1, gap 0 8", "[grow,fill]")).leading();
-        card.add(new WrapLabel(state.word(), Type.TITLE, Tone.INK), "wmin 0");
-        card.add(new WrapLabel(state.text(), Type.LINE, Tone.INK), "wmin 0");
+        card.add(new WrapLabel(state.word(), TextStyle.TITLE, Tone.INK), "wmin 0");
+        card.add(new WrapLabel(state.text(), TextStyle.LINE, Tone.INK), "wmin 0");
         if (state.step() == ClosingState.Step.LEFT) {
             card.add(
-                    new Pair(
+                    new TwoButtons(
                             TouchButton.of(
                                     ButtonKind.MAIN,
                                     "to-list",
@@ -119,16 +117,16 @@ public final class ClosingScreen extends Page {
                         new MigLayout("insets 24 28 24 28, fill, wrap 1, gap 0 16", "[grow,fill]", "[grow,fill][]"))
                 .leading();
         Stack stack = new Stack(16);
-        stack.add(new WrapLabel(words.say("closing.why-title"), Type.TITLE, Tone.INK));
+        stack.add(new WrapLabel(words.say("closing.why-title"), TextStyle.TITLE, Tone.INK));
         stack.add(chips);
         state.ofDishes().ifPresent(question -> {
-            stack.add(new WrapLabel(question, Type.ACTION, Tone.INK));
+            stack.add(new WrapLabel(question, TextStyle.ACTION, Tone.INK));
             stack.add(dishes);
         });
         stack.add(inWords);
         card.add(new TouchScroll(words, "why-page", stack), "grow, wmin 0");
         card.add(
-                new Pair(
+                new TwoButtons(
                         TouchButton.of(
                                 ButtonKind.MAIN,
                                 "record",
@@ -148,12 +146,12 @@ public final class ClosingScreen extends Page {
     private JComponent side() {
         Stack stack = new Stack(16);
         Card look = new Card().strong();
-        look.add(new WrapLabel(words.say("closing.last-look"), Type.ACTION, Tone.INK), "wmin 0, growx");
+        look.add(new WrapLabel(words.say("closing.last-look"), TextStyle.ACTION, Tone.INK), "wmin 0, growx");
         for (String each : LAST_LOOK) {
-            look.add(new WrapLabel(words.say("closing.look." + each), Type.LINE, Tone.INK), "wmin 0, growx");
+            look.add(new WrapLabel(words.say("closing.look." + each), TextStyle.LINE, Tone.INK), "wmin 0, growx");
         }
         stack.add(look);
-        stack.add(new WrapLabel(words.say("phone.when"), Type.ACTION, Tone.INK));
+        stack.add(new WrapLabel(words.say("phone.when"), TextStyle.ACTION, Tone.INK));
         stack.add(new AlarmButtons(words, danger -> presenter.alarm(danger)));
         Card note = new Card();
         Field field = Field.note("note", words.say("closing.note"), "");

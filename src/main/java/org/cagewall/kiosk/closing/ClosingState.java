@@ -2,7 +2,7 @@ package org.cagewall.kiosk.closing;
 
 import java.util.List;
 import java.util.Optional;
-import org.cagewall.kiosk.kit.RowFace;
+import org.cagewall.kiosk.kit.list.RowFace;
 import org.cagewall.kiosk.shell.Destination;
 
 /**

@@ -12,15 +12,15 @@ import org.cagewall.kiosk.kit.ButtonKind;
 import org.cagewall.kiosk.kit.Card;
 import org.cagewall.kiosk.kit.Choice;
 import org.cagewall.kiosk.kit.Pane;
-import org.cagewall.kiosk.kit.QrView;
 import org.cagewall.kiosk.kit.Segment;
 import org.cagewall.kiosk.kit.Stack;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.kit.TouchScroll;
 import org.cagewall.kiosk.kit.WrapLabel;
-import org.cagewall.kiosk.theme.Measure;
+import org.cagewall.kiosk.kit.paper.QrView;
+import org.cagewall.kiosk.theme.Sizes;
+import org.cagewall.kiosk.theme.TextStyle;
 import org.cagewall.kiosk.theme.Tone;
-import org.cagewall.kiosk.theme.Type;
 import org.cagewall.text.Words;
 
 /** The note as a symbol for a phone's camera, and beside it what it says. Used on the event thread. */
@@ -33,7 +33,7 @@ final class SendingPage extends Card {
 
     SendingPage(Words words, ClosingState.Sending sending, Supplier<ClosingPresenter> presenter) {
         super(new MigLayout(
-                Measure.isLargest() ? "insets 12, fill, gap 20 12" : "insets 20 28 20 28, fill, gap 28 16",
+                Sizes.isLargest() ? "insets 12, fill, gap 20 12" : "insets 20 28 20 28, fill, gap 28 16",
                 "[][grow,fill]",
                 "[grow,fill][]"));
         leading();
@@ -52,7 +52,7 @@ final class SendingPage extends Card {
             }
         }
         QrView view = new QrView(dark, words.say("closing.symbol"));
-        int side = MODULES * (Measure.isLargest() ? 5 : 6);
+        int side = MODULES * (Sizes.isLargest() ? 5 : 6);
         view.setPreferredSize(new Dimension(side, side));
         view.setMinimumSize(new Dimension(side, side));
         return view;
@@ -63,14 +63,14 @@ final class SendingPage extends Card {
         if (sending.ways().size() > 1) {
             stack.add(ways(sending, presenter));
         }
-        stack.add(new WrapLabel(words.say("closing.send-how"), Type.LEAD, Tone.INK));
-        stack.add(new WrapLabel(sending.chosen().to(), Type.ACTION, Tone.INK));
+        stack.add(new WrapLabel(words.say("closing.send-how"), TextStyle.LEAD, Tone.INK));
+        stack.add(new WrapLabel(sending.chosen().to(), TextStyle.ACTION, Tone.INK));
         if (sending.parts() > 1) {
             stack.add(new WrapLabel(
-                    words.say("closing.send-part", sending.part() + 1, sending.parts()), Type.TAG, Tone.INK));
+                    words.say("closing.send-part", sending.part() + 1, sending.parts()), TextStyle.TAG, Tone.INK));
         }
         Card card = new Card().plain();
-        card.add(new WrapLabel(sending.shown().text(), Type.LEAD, Tone.INK), "wmin 0, growx");
+        card.add(new WrapLabel(sending.shown().text(), TextStyle.LEAD, Tone.INK), "wmin 0, growx");
         stack.add(card);
         return stack;
     }
@@ -107,6 +107,6 @@ final class SendingPage extends Card {
     }
 
     private static TouchButton button(ButtonKind kind, String name, String text, Runnable onPress) {
-        return TouchButton.of(kind, name, text, onPress).type(Type.LEAD).tall(Measure.isLargest() ? 52 : 72);
+        return TouchButton.of(kind, name, text, onPress).type(TextStyle.LEAD).tall(Sizes.isLargest() ? 52 : 72);
     }
 }

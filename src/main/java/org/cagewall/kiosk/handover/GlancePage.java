@@ -8,19 +8,19 @@ import net.miginfocom.swing.MigLayout;
 import org.cagewall.kiosk.kit.ButtonKind;
 import org.cagewall.kiosk.kit.Chips;
 import org.cagewall.kiosk.kit.Choice;
-import org.cagewall.kiosk.kit.DayMark;
-import org.cagewall.kiosk.kit.MarkLabel;
 import org.cagewall.kiosk.kit.Pane;
-import org.cagewall.kiosk.kit.Row;
+import org.cagewall.kiosk.kit.SideBySide;
 import org.cagewall.kiosk.kit.Stack;
-import org.cagewall.kiosk.kit.StripHead;
-import org.cagewall.kiosk.kit.StripRow;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.kit.TouchScroll;
 import org.cagewall.kiosk.kit.WrapLabel;
-import org.cagewall.kiosk.theme.Measure;
+import org.cagewall.kiosk.kit.strip.DayMark;
+import org.cagewall.kiosk.kit.strip.MarkLabel;
+import org.cagewall.kiosk.kit.strip.StripHead;
+import org.cagewall.kiosk.kit.strip.StripRow;
+import org.cagewall.kiosk.theme.Sizes;
+import org.cagewall.kiosk.theme.TextStyle;
 import org.cagewall.kiosk.theme.Tone;
-import org.cagewall.kiosk.theme.Type;
 import org.cagewall.text.Words;
 
 /**
@@ -58,15 +58,15 @@ final class GlancePage extends Pane {
         all.removeAll();
         all.add(counts(happened));
         if (!happened.course().isEmpty()) {
-            all.add(new WrapLabel(happened.course(), Type.LINE, Tone.INK));
+            all.add(new WrapLabel(happened.course(), TextStyle.LINE, Tone.INK));
         }
         strip(happened);
         revalidate();
         repaint();
     }
 
-    private Row counts(HandoverState.Happened happened) {
-        Row counts = new Row();
+    private SideBySide counts(HandoverState.Happened happened) {
+        SideBySide counts = new SideBySide();
         counts.add(TouchButton.of(ButtonKind.MAIN, "read", words.say("handover.read-on"), () -> acts.get()
                         .lines(""))
                 .second(words.say("handover.unread", happened.unread()))
@@ -77,7 +77,7 @@ final class GlancePage extends Pane {
                             "count." + section.name(),
                             Integer.toString(section.count()),
                             () -> acts.get().lines(section.name()))
-                    .type(Type.LEAD)
+                    .type(TextStyle.LEAD)
                     .second(section.word())
                     .tall(72));
         }
@@ -95,7 +95,7 @@ final class GlancePage extends Pane {
         int each = (strip.days().size() + parts - 1) / parts;
         int first = part * each;
         int last = Math.min(strip.days().size(), first + each);
-        Row key = new Row();
+        SideBySide key = new SideBySide();
         strip.key().forEach(entry -> key.add(new MarkLabel(entry.mark(), entry.text())));
         all.add(key);
         if (parts > 1) {
@@ -122,7 +122,7 @@ final class GlancePage extends Pane {
     /** As few as are all seen at once, unless the cells would be too narrow. */
     private static int columns(int rows, int days) {
         int wanted = Math.max(1, (rows + ROWS - 1) / ROWS);
-        int columns = Math.min(wanted, Math.max(1, 3 * 100 / Measure.px(100)));
+        int columns = Math.min(wanted, Math.max(1, 3 * 100 / Sizes.px(100)));
         while (columns > 1 && mostDays(columns) < days) {
             columns--;
         }
@@ -130,7 +130,7 @@ final class GlancePage extends Pane {
     }
 
     private static int mostDays(int columns) {
-        return (WIDTH * 100 / Measure.px(100) / columns - GAP - NAME) / NARROWEST;
+        return (WIDTH * 100 / Sizes.px(100) / columns - GAP - NAME) / NARROWEST;
     }
 
     private JComponent row(HandoverState.StripEntry entry, int first, int last) {
@@ -144,14 +144,14 @@ final class GlancePage extends Pane {
                     () -> acts.get().cage(line.cage()));
         }
         Pane pane = new Pane(new MigLayout("insets 10 8 10 8, fillx", "[grow,fill]"));
-        pane.add(new WrapLabel(((HandoverState.EmptyCages) entry).said(), Type.SECOND, Tone.SOFT), "wmin 0");
+        pane.add(new WrapLabel(((HandoverState.EmptyCages) entry).said(), TextStyle.SECOND, Tone.SOFT), "wmin 0");
         return pane;
     }
 
     /** Down the first column, then down the next, as one walks. */
     private Pane columns(HandoverState.StripFace strip, int count, int first, int last) {
         Pane columns = new Pane(new MigLayout(
-                "insets 0, fillx, gap " + Measure.px(GAP) + "px 0", "[grow,fill,sizegroup]".repeat(count), "[]"));
+                "insets 0, fillx, gap " + Sizes.px(GAP) + "px 0", "[grow,fill,sizegroup]".repeat(count), "[]"));
         int each = (strip.lines().size() + count - 1) / count;
         for (int column = 0; column < count; column++) {
             Stack rows = new Stack(0);

@@ -8,32 +8,32 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
-import org.cagewall.deed.Anew;
 import org.cagewall.deed.AwayDeed;
 import org.cagewall.deed.Deed;
+import org.cagewall.deed.NewValue;
 import org.cagewall.deed.VisitDeed;
 import org.cagewall.desk.Desk;
 import org.cagewall.handover.Lead;
 import org.cagewall.handover.Ready;
-import org.cagewall.kiosk.kit.RowFace;
 import org.cagewall.kiosk.kit.TagKind;
-import org.cagewall.kiosk.shell.Answer;
+import org.cagewall.kiosk.kit.list.RowFace;
+import org.cagewall.kiosk.shell.AnswerButton;
 import org.cagewall.kiosk.shell.Asking;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.shell.Navigator;
 import org.cagewall.kiosk.shell.Notices;
 import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.Question;
+import org.cagewall.kiosk.shell.Refresher;
 import org.cagewall.kiosk.shell.Shown;
-import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.paper.Printers;
 import org.cagewall.room.Absence;
 import org.cagewall.room.Cage;
-import org.cagewall.room.How;
 import org.cagewall.room.Person;
 import org.cagewall.room.Reason;
 import org.cagewall.room.Role;
 import org.cagewall.room.Room;
+import org.cagewall.room.care.How;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 
@@ -47,7 +47,7 @@ public final class HandoverPresenter {
     private final Words words;
     private final Shown<HandoverState> shown;
     private final PackActs pack;
-    private final Watch watch;
+    private final Refresher watch;
     private final ReviewActs review;
 
     public HandoverPresenter(
@@ -64,7 +64,7 @@ public final class HandoverPresenter {
         this.navigator = navigator;
         this.asking = asking;
         this.words = words;
-        this.watch = new Watch(desk, this::refresh);
+        this.watch = new Refresher(desk, this::refresh);
         this.shown = new Shown<>(goingAway(), view);
         this.pack = new PackActs(desk, pen, asking, notices, words, printers, shown);
         this.review = new ReviewActs(desk, pen, navigator, asking, notices, words, shown);
@@ -78,7 +78,7 @@ public final class HandoverPresenter {
         return review;
     }
 
-    Watch watch() {
+    Refresher watch() {
         return watch;
     }
 
@@ -261,15 +261,15 @@ public final class HandoverPresenter {
         asking.ask(Question.of(
                 Message.of("handover.ready-again", line.face().first()),
                 Message.of("handover.ready-again-text"),
-                Answer.main("done", Message.of("handover.done"), () -> tickReady(line, byHand)),
-                Answer.plain(
+                AnswerButton.main("done", Message.of("handover.done"), () -> tickReady(line, byHand)),
+                AnswerButton.plain(
                         "not-needed",
                         Message.of("handover.not-needed-here"),
                         () -> pen.record(
                                 new VisitDeed.TaskNotDone(byHand.task(), Optional.of(Reason.NOT_NEEDED.id())),
                                 Message.of(
                                         "handover.ready-not-needed", line.face().first()))),
-                Answer.leave("leave", Message.of("handover.go-back"))));
+                AnswerButton.leave("leave", Message.of("handover.go-back"))));
     }
 
     // ------------------------------------------------------------------ a rehearsal
@@ -294,8 +294,9 @@ public final class HandoverPresenter {
             asking.ask(Question.of(
                     Message.of("handover.no-sitter"),
                     Message.of("handover.no-sitter-text"),
-                    Answer.main("setup", Message.of("handover.to-setup"), () -> navigator.go(new Destination.Setup())),
-                    Answer.leave("leave", Message.of("handover.go-back"))));
+                    AnswerButton.main(
+                            "setup", Message.of("handover.to-setup"), () -> navigator.go(new Destination.Setup())),
+                    AnswerButton.leave("leave", Message.of("handover.go-back"))));
             return;
         }
         Optional<String> sitter = room.people().stream()
@@ -454,16 +455,16 @@ public final class HandoverPresenter {
                 anew(away.feeder(), draft.feeder()));
     }
 
-    private static Optional<Anew<String>> anew(Optional<String> before, Optional<String> after) {
-        return after.equals(before) ? Optional.empty() : Optional.of(new Anew<>(after));
+    private static Optional<NewValue<String>> anew(Optional<String> before, Optional<String> after) {
+        return after.equals(before) ? Optional.empty() : Optional.of(new NewValue<>(after));
     }
 
     void end() {
         asking.ask(Question.of(
                 Message.of("handover.end"),
                 Message.of("handover.end-text"),
-                Answer.main("end", Message.of("handover.end-yes"), this::ended),
-                Answer.leave("leave", Message.of("handover.go-back"))));
+                AnswerButton.main("end", Message.of("handover.end-yes"), this::ended),
+                AnswerButton.leave("leave", Message.of("handover.go-back"))));
     }
 
     private void ended() {

@@ -10,17 +10,17 @@ import org.cagewall.kiosk.kit.EmptyState;
 import org.cagewall.kiosk.kit.Pane;
 import org.cagewall.kiosk.kit.Segment;
 import org.cagewall.kiosk.shell.Asking;
+import org.cagewall.kiosk.shell.HeadedScreen;
 import org.cagewall.kiosk.shell.Navigator;
 import org.cagewall.kiosk.shell.Notices;
-import org.cagewall.kiosk.shell.Page;
 import org.cagewall.kiosk.shell.Pen;
-import org.cagewall.kiosk.shell.Watch;
-import org.cagewall.kiosk.theme.Measure;
+import org.cagewall.kiosk.shell.Refresher;
+import org.cagewall.kiosk.theme.Sizes;
 import org.cagewall.paper.Printers;
 import org.cagewall.text.Words;
 
 /** Days away, before and after. Used on the event thread. */
-public final class HandoverScreen extends Page {
+public final class HandoverScreen extends HeadedScreen {
 
     private final Words words;
     private final Segment<HandoverState.Tab> tabs;
@@ -45,7 +45,7 @@ public final class HandoverScreen extends Page {
                         new Choice<>(
                                 "what-happened", words.say("handover.what-happened"), HandoverState.Tab.WHAT_HAPPENED)),
                 this::choose);
-        if (Measure.isRoomy()) {
+        if (Sizes.isRoomy()) {
             heading.beside(tabs);
         }
         presenter = new HandoverPresenter(desk, pen, navigator, asking, notices, words, printers, this::render);
@@ -62,7 +62,7 @@ public final class HandoverScreen extends Page {
     }
 
     @Override
-    protected Watch watch() {
+    protected Refresher watch() {
         return presenter.watch();
     }
 
@@ -96,7 +96,7 @@ public final class HandoverScreen extends Page {
     /** In the largest letters a plan that is being written has the whole place. */
     private void show(JComponent page) {
         view.removeAll();
-        if (Measure.isRoomy() || Measure.isLargest() && planPage.isPresent()) {
+        if (Sizes.isRoomy() || Sizes.isLargest() && planPage.isPresent()) {
             view.add(page, "wmin 0");
         } else {
             Pane both = new Pane(new MigLayout("insets 0, fill, wrap 1, gap 0 12", "[grow,fill]", "[][grow,fill]"));

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import org.cagewall.handover.Lead;
 import org.cagewall.handover.Ready;
-import org.cagewall.kiosk.kit.DayMark;
-import org.cagewall.kiosk.kit.RowFace;
+import org.cagewall.kiosk.kit.list.RowFace;
+import org.cagewall.kiosk.kit.strip.DayMark;
 import org.cagewall.kiosk.shell.Destination;
 
 /**

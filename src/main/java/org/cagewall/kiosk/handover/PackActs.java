@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
-import org.cagewall.desk.Answer;
 import org.cagewall.desk.Desk;
+import org.cagewall.desk.Reading;
 import org.cagewall.handover.Pack;
 import org.cagewall.kiosk.shell.Asking;
 import org.cagewall.kiosk.shell.KioskSettings;
@@ -115,7 +115,7 @@ final class PackActs {
         }
     }
 
-    private void follow(Answer<PackJob.Result> answer, String done) {
+    private void follow(Reading<PackJob.Result> answer, String done) {
         answer.then(
                 result -> {
                     result.problem().ifPresent(why -> say(HandoverState.Came.NOT, words.say(why)));

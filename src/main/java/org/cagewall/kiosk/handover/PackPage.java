@@ -10,14 +10,14 @@ import org.cagewall.kiosk.kit.Chips;
 import org.cagewall.kiosk.kit.Choice;
 import org.cagewall.kiosk.kit.Labelled;
 import org.cagewall.kiosk.kit.Pane;
-import org.cagewall.kiosk.kit.Row;
+import org.cagewall.kiosk.kit.SideBySide;
 import org.cagewall.kiosk.kit.Stack;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.kit.TouchScroll;
 import org.cagewall.kiosk.kit.WrapLabel;
-import org.cagewall.kiosk.theme.Measure;
+import org.cagewall.kiosk.theme.Sizes;
+import org.cagewall.kiosk.theme.TextStyle;
 import org.cagewall.kiosk.theme.Tone;
-import org.cagewall.kiosk.theme.Type;
 import org.cagewall.text.Words;
 
 /** The pack for the sitter: what is in it, and onto paper or into a file with it. Used on the event thread. */
@@ -35,7 +35,7 @@ final class PackPage extends Pane {
         Stack all = new Stack(16);
         all.add(contents(page));
         printers(all, page);
-        if (Measure.isRoomy()) {
+        if (Sizes.isRoomy()) {
             add(new TouchScroll(words, "pack", all), "wmin 0");
             add(foot(page), "wmin 0");
         } else {
@@ -46,11 +46,11 @@ final class PackPage extends Pane {
 
     private Card contents(HandoverState.Packing page) {
         Card card = new Card(new MigLayout("insets 20 24 20 24, fillx, wrap 1, gap 0 8", "[grow,fill]")).leading();
-        card.add(new WrapLabel(page.title(), Type.TITLE, Tone.INK), "wmin 0, growx");
+        card.add(new WrapLabel(page.title(), TextStyle.TITLE, Tone.INK), "wmin 0, growx");
         for (String line : page.contents()) {
-            card.add(new WrapLabel(line, Type.LEAD, Tone.INK), "wmin 0, growx");
+            card.add(new WrapLabel(line, TextStyle.LEAD, Tone.INK), "wmin 0, growx");
         }
-        card.add(new WrapLabel(words.say("handover.pack-text"), Type.LINE, Tone.SOFT), "wmin 0, growx, gaptop 4");
+        card.add(new WrapLabel(words.say("handover.pack-text"), TextStyle.LINE, Tone.SOFT), "wmin 0, growx, gaptop 4");
         return card;
     }
 
@@ -58,7 +58,7 @@ final class PackPage extends Pane {
         List<String> names = page.printers().orElse(List.of());
         if (names.isEmpty()) {
             String key = page.printers().isEmpty() ? "handover.looking" : "handover.no-printer";
-            all.add(new WrapLabel(words.say(key), Type.LINE, Tone.SOFT));
+            all.add(new WrapLabel(words.say(key), TextStyle.LINE, Tone.SOFT));
             return;
         }
         List<Choice<String>> printers =
@@ -73,7 +73,7 @@ final class PackPage extends Pane {
         Pane foot = new Pane(new MigLayout("insets 0, fillx, wrap 1, gap 0 12", "[grow,fill]"));
         page.said().ifPresent(said -> foot.add(said(page, said), "wmin 0, growx"));
         boolean prints = page.printers().filter(all -> !all.isEmpty()).isPresent();
-        Row buttons = new Row();
+        SideBySide buttons = new SideBySide();
         if (prints) {
             buttons.add(ready(
                     page, ButtonKind.MAIN, "print", () -> presenter.get().pack().print()));
@@ -96,18 +96,18 @@ final class PackPage extends Pane {
 
     private TouchButton button(ButtonKind kind, String name, String key, Runnable then) {
         return TouchButton.of(kind, name, words.say("handover." + key), then)
-                .type(Type.LEAD)
+                .type(TextStyle.LEAD)
                 .tall(64);
     }
 
     private static JComponent said(HandoverState.Packing page, String sentence) {
         if (page.outcome() == HandoverState.Came.WELL) {
-            WrapLabel label = new WrapLabel(sentence, Type.LINE, Tone.INK);
+            WrapLabel label = new WrapLabel(sentence, TextStyle.LINE, Tone.INK);
             label.setName("saved");
             return label;
         }
         Card card = new Card(new MigLayout("insets 12 16, fillx", "[grow,fill]")).attention();
-        WrapLabel label = new WrapLabel(sentence, Type.TAG, Tone.ATTENTION_INK);
+        WrapLabel label = new WrapLabel(sentence, TextStyle.TAG, Tone.ATTENTION_INK);
         label.setName("problem");
         card.add(label, "wmin 0");
         return card;

@@ -16,8 +16,8 @@ import org.cagewall.kiosk.kit.Pane;
 import org.cagewall.kiosk.kit.Stack;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.kit.TouchScroll;
-import org.cagewall.kiosk.theme.Measure;
-import org.cagewall.kiosk.theme.Type;
+import org.cagewall.kiosk.theme.Sizes;
+import org.cagewall.kiosk.theme.TextStyle;
 import org.cagewall.text.Words;
 
 /** A plan in the making: the days at the left, the people and cages at the right. Used on the event thread. */
@@ -48,7 +48,7 @@ final class PlanPage extends Pane {
                 editing.today().plusDays(LONGEST_DAYS_AHEAD),
                 draft.from(),
                 day -> presenter.get().day(day));
-        if (Measure.px(100) > 100) {
+        if (Sizes.px(100) > 100) {
             Stack all = new Stack(20);
             all.add(when());
             all.add(who(editing));
@@ -65,7 +65,7 @@ final class PlanPage extends Pane {
 
     private TouchButton day(String name, HandoverState.Side side) {
         return TouchButton.of(ButtonKind.PLAIN, name, "", () -> presenter.get().side(side))
-                .type(Type.BUTTON)
+                .type(TextStyle.BUTTON)
                 .tall(52);
     }
 
@@ -119,12 +119,12 @@ final class PlanPage extends Pane {
         buttons.add(TouchButton.of(ButtonKind.MAIN, "save", words.say("handover.save"), () -> presenter
                         .get()
                         .save())
-                .type(Type.LEAD)
+                .type(TextStyle.LEAD)
                 .tall(64));
         buttons.add(TouchButton.of(ButtonKind.OUTLINED, "back", words.say("handover.go-back"), () -> presenter
                         .get()
                         .backToThePlan())
-                .type(Type.LEAD)
+                .type(TextStyle.LEAD)
                 .tall(64));
         return buttons;
     }

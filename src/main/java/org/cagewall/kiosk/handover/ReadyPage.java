@@ -4,16 +4,16 @@ import java.util.function.Supplier;
 import net.miginfocom.swing.MigLayout;
 import org.cagewall.kiosk.kit.ButtonKind;
 import org.cagewall.kiosk.kit.Card;
-import org.cagewall.kiosk.kit.ListRow;
 import org.cagewall.kiosk.kit.Pane;
-import org.cagewall.kiosk.kit.Row;
+import org.cagewall.kiosk.kit.SideBySide;
 import org.cagewall.kiosk.kit.Stack;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.kit.TouchScroll;
 import org.cagewall.kiosk.kit.WrapLabel;
-import org.cagewall.kiosk.theme.Measure;
+import org.cagewall.kiosk.kit.list.ListRow;
+import org.cagewall.kiosk.theme.Sizes;
+import org.cagewall.kiosk.theme.TextStyle;
 import org.cagewall.kiosk.theme.Tone;
-import org.cagewall.kiosk.theme.Type;
 import org.cagewall.text.Words;
 
 /** The days away as they are planned, and beside them what is to be ready. Used on the event thread. */
@@ -46,15 +46,15 @@ final class ReadyPage extends Pane {
     }
 
     private static boolean isWide() {
-        return Measure.px(100) <= 100;
+        return Sizes.px(100) <= 100;
     }
 
     void show(HandoverState.Planned page) {
         plan.removeAll();
         list.removeAll();
         plan.add(card(page));
-        list.add(new WrapLabel(page.ready().title(), Type.ACTION, Tone.INK));
-        list.add(new WrapLabel(page.ready().text(), Type.LINE, Tone.SOFT));
+        list.add(new WrapLabel(page.ready().title(), TextStyle.ACTION, Tone.INK));
+        list.add(new WrapLabel(page.ready().text(), TextStyle.LINE, Tone.SOFT));
         for (HandoverState.ToDo each : page.ready().lines()) {
             list.add(new ListRow(
                     "ready." + each.name(), each.face(), () -> presenter.get().see(each)));
@@ -66,13 +66,13 @@ final class ReadyPage extends Pane {
     private Card card(HandoverState.Planned page) {
         Card card =
                 new Card(new MigLayout("insets 20 24 20 24, fillx, wrap 2, gap 16 10", "[190!][grow,fill]")).leading();
-        card.add(new WrapLabel(page.days(), Type.TITLE, Tone.INK), "spanx 2, wmin 0, growx");
+        card.add(new WrapLabel(page.days(), TextStyle.TITLE, Tone.INK), "spanx 2, wmin 0, growx");
         for (HandoverState.Fact fact : page.facts()) {
-            card.add(new WrapLabel(fact.label(), Type.LINE, Tone.SOFT), "wmin 0, growx, aligny top");
-            card.add(new WrapLabel(fact.text(), Type.LEAD, Tone.INK), "wmin 0, growx");
+            card.add(new WrapLabel(fact.label(), TextStyle.LINE, Tone.SOFT), "wmin 0, growx, aligny top");
+            card.add(new WrapLabel(fact.text(), TextStyle.LEAD, Tone.INK), "wmin 0, growx");
         }
         boolean away = page.running() == HandoverState.Running.NOW;
-        Row buttons = new Row();
+        SideBySide buttons = new SideBySide();
         if (away) {
             buttons.add(button(ButtonKind.MAIN, "end", () -> presenter.get().end()));
         }
@@ -88,7 +88,7 @@ final class ReadyPage extends Pane {
 
     private TouchButton button(ButtonKind kind, String name, Runnable then) {
         return TouchButton.of(kind, name, words.say("handover." + name), then)
-                .type(Type.LEAD)
+                .type(TextStyle.LEAD)
                 .tall(64);
     }
 }

@@ -9,16 +9,16 @@ import javax.swing.JComponent;
 import net.miginfocom.swing.MigLayout;
 import org.cagewall.kiosk.kit.ButtonKind;
 import org.cagewall.kiosk.kit.Card;
-import org.cagewall.kiosk.kit.ListRow;
 import org.cagewall.kiosk.kit.Pane;
-import org.cagewall.kiosk.kit.Row;
+import org.cagewall.kiosk.kit.SideBySide;
 import org.cagewall.kiosk.kit.Stack;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.kit.TouchScroll;
 import org.cagewall.kiosk.kit.WrapLabel;
-import org.cagewall.kiosk.theme.Measure;
+import org.cagewall.kiosk.kit.list.ListRow;
+import org.cagewall.kiosk.theme.Sizes;
+import org.cagewall.kiosk.theme.TextStyle;
 import org.cagewall.kiosk.theme.Tone;
-import org.cagewall.kiosk.theme.Type;
 import org.cagewall.text.Words;
 
 /** What happened, the most urgent first, each line to be ticked. Used on the event thread. */
@@ -37,12 +37,12 @@ final class ReviewPage extends Pane {
 
     ReviewPage(Words words, HandoverState.Happened happened, Supplier<ReviewActs> acts) {
         super(new MigLayout(
-                "insets 0, fill, gap 20", Measure.isRoomy() ? "[grow,fill][332!,fill]" : "[grow,fill]", "[grow,fill]"));
+                "insets 0, fill, gap 20", Sizes.isRoomy() ? "[grow,fill][332!,fill]" : "[grow,fill]", "[grow,fill]"));
         this.words = words;
         this.acts = acts;
         this.scroll = new TouchScroll(words, "review", list);
         add(scroll, "wmin 0");
-        if (Measure.isRoomy()) {
+        if (Sizes.isRoomy()) {
             add(new TouchScroll(words, "sections", side), "wmin 0");
         }
         show(happened);
@@ -52,10 +52,10 @@ final class ReviewPage extends Pane {
         list.removeAll();
         side.removeAll();
         titles.clear();
-        if (Measure.isRoomy()) {
+        if (Sizes.isRoomy()) {
             side.add(summary(happened));
             if (!happened.course().isEmpty()) {
-                side.add(new WrapLabel(happened.course(), Type.LINE, Tone.INK));
+                side.add(new WrapLabel(happened.course(), TextStyle.LINE, Tone.INK));
             }
         } else {
             list.add(summary(happened));
@@ -75,21 +75,21 @@ final class ReviewPage extends Pane {
 
     private void sections(List<HandoverState.Section> sections) {
         for (HandoverState.Section section : sections) {
-            JComponent title = new WrapLabel(section.title(), Type.ACTION, Tone.INK);
+            JComponent title = new WrapLabel(section.title(), TextStyle.ACTION, Tone.INK);
             titles.put(section.name(), title);
             list.add(title);
             section.rows().forEach(row -> list.add(row(row)));
         }
         if (sections.isEmpty()) {
-            list.add(new WrapLabel(words.say("handover.quiet"), Type.ACTION, Tone.INK));
-            list.add(new WrapLabel(words.say("handover.quiet-text"), Type.LINE, Tone.SOFT));
+            list.add(new WrapLabel(words.say("handover.quiet"), TextStyle.ACTION, Tone.INK));
+            list.add(new WrapLabel(words.say("handover.quiet-text"), TextStyle.LINE, Tone.SOFT));
         }
     }
 
     private void cage(HandoverState.OneCage one) {
-        list.add(new WrapLabel(one.title(), Type.ACTION, Tone.INK));
+        list.add(new WrapLabel(one.title(), TextStyle.ACTION, Tone.INK));
         one.rows().forEach(row -> list.add(row(row)));
-        Row buttons = new Row();
+        SideBySide buttons = new SideBySide();
         buttons.add(TouchButton.of(
                         ButtonKind.OUTLINED, "open-cage", words.say("handover.open-cage", one.cage()), () -> acts.get()
                                 .openCage(one.cage()))
@@ -110,11 +110,15 @@ final class ReviewPage extends Pane {
 
     private Card summary(HandoverState.Happened happened) {
         Card card = new Card().strong();
-        card.add(new WrapLabel(happened.days(), Type.ACTION, Tone.INK), "wmin 0, growx");
-        card.add(new WrapLabel(words.say("handover.unread", happened.unread()), Type.LEAD, Tone.INK), "wmin 0, growx");
+        card.add(new WrapLabel(happened.days(), TextStyle.ACTION, Tone.INK), "wmin 0, growx");
+        card.add(
+                new WrapLabel(words.say("handover.unread", happened.unread()), TextStyle.LEAD, Tone.INK),
+                "wmin 0, growx");
         if (happened.reading() != HandoverState.Reading.ALL_READ) {
             if (happened.unread() > 0) {
-                card.add(new WrapLabel(words.say("handover.touch-to-read"), Type.SECOND, Tone.SOFT), "wmin 0, growx");
+                card.add(
+                        new WrapLabel(words.say("handover.touch-to-read"), TextStyle.SECOND, Tone.SOFT),
+                        "wmin 0, growx");
             }
             boolean ticking = happened.reading() == HandoverState.Reading.TICKING;
             TouchButton all = TouchButton.of(

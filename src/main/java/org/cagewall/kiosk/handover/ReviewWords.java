@@ -16,14 +16,14 @@ import org.cagewall.handover.Review;
 import org.cagewall.handover.Undone;
 import org.cagewall.handover.Unvisited;
 import org.cagewall.handover.Waiting;
-import org.cagewall.kiosk.kit.DayMark;
-import org.cagewall.kiosk.kit.RowFace;
 import org.cagewall.kiosk.kit.TagKind;
+import org.cagewall.kiosk.kit.list.RowFace;
+import org.cagewall.kiosk.kit.strip.DayMark;
 import org.cagewall.kiosk.shell.Destination;
-import org.cagewall.room.Answer;
-import org.cagewall.room.How;
 import org.cagewall.room.Reason;
 import org.cagewall.room.Room;
+import org.cagewall.room.care.Answer;
+import org.cagewall.room.care.How;
 import org.cagewall.tasks.Kind;
 import org.cagewall.text.Words;
 

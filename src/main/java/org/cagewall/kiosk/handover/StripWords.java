@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.cagewall.handover.Strip;
 import org.cagewall.handover.Strip.Seen;
-import org.cagewall.kiosk.kit.DayMark;
-import org.cagewall.kiosk.kit.DayMark.Ground;
-import org.cagewall.kiosk.kit.DayMark.Shape;
+import org.cagewall.kiosk.kit.strip.DayMark;
+import org.cagewall.kiosk.kit.strip.DayMark.Ground;
+import org.cagewall.kiosk.kit.strip.DayMark.Shape;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 

@@ -8,12 +8,12 @@ import java.awt.RenderingHints;
 import java.awt.geom.RoundRectangle2D;
 
 /** The few strokes that all parts are painted with, so that lines and corners are alike. Used on the event thread. */
-final class Brush {
+public final class Brush {
 
     private Brush() {}
 
     /** A copy of this graphics with smooth edges; whoever asks for it disposes of it. */
-    static Graphics2D on(Graphics graphics) {
+    public static Graphics2D on(Graphics graphics) {
         Graphics2D brush = (Graphics2D) graphics.create();
         brush.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         brush.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
@@ -22,26 +22,26 @@ final class Brush {
         return brush;
     }
 
-    static void fill(Graphics2D brush, Color color, Box box, float radius) {
+    public static void fill(Graphics2D brush, Color color, Box box, float radius) {
         brush.setColor(color);
         brush.fill(box.rounded(radius));
     }
 
     /** A line of this width along the inside of the box. */
-    static void outline(Graphics2D brush, Color color, float width, Box box, float radius) {
+    public static void outline(Graphics2D brush, Color color, float width, Box box, float radius) {
         brush.setColor(color);
         brush.setStroke(new BasicStroke(width));
         brush.draw(box.inset(width / 2).rounded(Math.max(0, radius - width / 2)));
     }
 
     /** Where something is painted, in pixels of its part. */
-    record Box(float x, float y, float width, float height) {
+    public record Box(float x, float y, float width, float height) {
 
-        Box inset(float by) {
+        public Box inset(float by) {
             return new Box(x + by, y + by, width - 2 * by, height - 2 * by);
         }
 
-        RoundRectangle2D.Float rounded(float radius) {
+        public RoundRectangle2D.Float rounded(float radius) {
             return new RoundRectangle2D.Float(x, y, width, height, 2 * radius, 2 * radius);
         }
     }

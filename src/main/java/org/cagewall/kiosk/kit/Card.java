@@ -4,7 +4,7 @@ import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.LayoutManager;
 import net.miginfocom.swing.MigLayout;
-import org.cagewall.kiosk.theme.Measure;
+import org.cagewall.kiosk.theme.Sizes;
 import org.cagewall.kiosk.theme.Tone;
 
 /** A white panel with round corners and a fine line that holds what belongs together. Used on the event thread. */
@@ -73,9 +73,9 @@ public class Card extends Pane {
     protected void paintComponent(Graphics graphics) {
         Graphics2D brush = Brush.on(graphics);
         Brush.Box box = new Brush.Box(0, 0, getWidth(), getHeight());
-        Brush.fill(brush, ground.color(), box, Measure.radius());
+        Brush.fill(brush, ground.color(), box, Sizes.radius());
         if (edge.width > 0) {
-            Brush.outline(brush, edge.tone.color(), Measure.px(edge.width), box, Measure.radius());
+            Brush.outline(brush, edge.tone.color(), Sizes.px(edge.width), box, Sizes.radius());
         }
         brush.dispose();
     }

@@ -17,7 +17,7 @@ public final class Chips<T> extends Pane {
     private final transient List<Choice<T>> choices;
     private final transient Consumer<Set<T>> onChange;
     private final Most most;
-    private final Row row = new Row();
+    private final SideBySide row = new SideBySide();
 
     private enum Most {
         ONE,

@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.OptionalInt;
 import java.util.function.Consumer;
 import net.miginfocom.swing.MigLayout;
-import org.cagewall.kiosk.theme.Measure;
+import org.cagewall.kiosk.theme.Sizes;
+import org.cagewall.kiosk.theme.TextStyle;
 import org.cagewall.kiosk.theme.Tone;
-import org.cagewall.kiosk.theme.Type;
 import org.cagewall.text.Words;
 
 /** Ten figures to touch, for a number that is too large for a stepper. Used on the event thread. */
@@ -20,7 +20,7 @@ public final class CountPad extends Pane {
     private final int most;
     private final transient Consumer<OptionalInt> onChange;
     private final WrapLabel shown =
-            new WrapLabel("", Type.NEXT, Tone.INK).lines(1).centred();
+            new WrapLabel("", TextStyle.NEXT, Tone.INK).lines(1).centred();
     private String figures = "";
 
     /** A number from 0 to {@code most}; nothing is a value too. */
@@ -48,8 +48,8 @@ public final class CountPad extends Pane {
 
     private TouchButton keyOf(Words words, int each) {
         return switch (each) {
-            case CLEAR -> key(".clear", words.say("kit.clear"), this::clear).type(Type.BUTTON);
-            case BACK -> key(".back", words.say("kit.rub-out"), this::rubOut).type(Type.BUTTON);
+            case CLEAR -> key(".clear", words.say("kit.clear"), this::clear).type(TextStyle.BUTTON);
+            case BACK -> key(".back", words.say("kit.rub-out"), this::rubOut).type(TextStyle.BUTTON);
             default -> figure(each);
         };
     }
@@ -59,14 +59,14 @@ public final class CountPad extends Pane {
     }
 
     private TouchButton figure(int figure) {
-        return key("." + figure, String.valueOf(figure), () -> type(figure)).type(Type.MAIN);
+        return key("." + figure, String.valueOf(figure), () -> type(figure)).type(TextStyle.MAIN);
     }
 
     private TouchButton key(String name, String text, Runnable onPress) {
         TouchButton key = TouchButton.of(ButtonKind.PLAIN, getName() + name, text, onPress)
                 .tall(64)
                 .quick();
-        key.setPreferredSize(new java.awt.Dimension(Measure.px(104), Measure.px(64)));
+        key.setPreferredSize(new java.awt.Dimension(Sizes.px(104), Sizes.px(64)));
         return key;
     }
 

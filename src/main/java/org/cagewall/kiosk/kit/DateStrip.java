@@ -11,9 +11,9 @@ import java.util.function.Consumer;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
 import net.miginfocom.swing.MigLayout;
-import org.cagewall.kiosk.theme.Measure;
+import org.cagewall.kiosk.theme.Sizes;
+import org.cagewall.kiosk.theme.TextStyle;
 import org.cagewall.kiosk.theme.Tone;
-import org.cagewall.kiosk.theme.Type;
 import org.cagewall.text.Words;
 
 /** A month of days of which one is picked by touch; weeks begin on Monday (ISO 8601). Used on the event thread. */
@@ -27,8 +27,8 @@ public final class DateStrip extends Pane {
     private final LocalDate latest;
     private final transient Consumer<LocalDate> onPick;
     private final WrapLabel title =
-            new WrapLabel("", Type.LEAD, Tone.INK).lines(1).centred();
-    private final JPanel days = new JPanel(new java.awt.GridLayout(7, 7, Measure.px(4), Measure.px(4)));
+            new WrapLabel("", TextStyle.LEAD, Tone.INK).lines(1).centred();
+    private final JPanel days = new JPanel(new java.awt.GridLayout(7, 7, Sizes.px(4), Sizes.px(4)));
     private final TouchButton before;
     private final TouchButton after;
     private LocalDate chosen;
@@ -93,14 +93,14 @@ public final class DateStrip extends Pane {
         title.setText(words.say("kit.month." + month.getMonthValue(), String.valueOf(month.getYear())));
         days.removeAll();
         for (DayOfWeek day : DayOfWeek.values()) {
-            days.add(new WrapLabel(words.say("kit.weekday." + day.getValue()), Type.TAG, Tone.SOFT)
+            days.add(new WrapLabel(words.say("kit.weekday." + day.getValue()), TextStyle.TAG, Tone.SOFT)
                     .lines(1)
                     .centred());
         }
         LocalDate first = month.atDay(1);
         LocalDate day = first.minusDays(first.getDayOfWeek().getValue() - 1L);
         for (int i = 0; i < 42; i++) {
-            days.add(YearMonth.from(day).equals(month) ? day(day) : new WrapLabel("", Type.TAG, Tone.SOFT));
+            days.add(YearMonth.from(day).equals(month) ? day(day) : new WrapLabel("", TextStyle.TAG, Tone.SOFT));
             day = day.plusDays(1);
         }
         before.setEnabled(!month.atDay(1).minusDays(1).isBefore(earliest));
@@ -148,12 +148,12 @@ public final class DateStrip extends Pane {
 
         @Override
         public Dimension getPreferredSize() {
-            return new Dimension(Measure.px(64), Measure.px(52));
+            return new Dimension(Sizes.px(64), Sizes.px(52));
         }
 
         @Override
         public Dimension getMinimumSize() {
-            return new Dimension(Measure.target(), Measure.target());
+            return new Dimension(Sizes.target(), Sizes.target());
         }
 
         @Override
@@ -161,16 +161,16 @@ public final class DateStrip extends Pane {
             Graphics2D brush = Brush.on(graphics);
             Brush.Box box = new Brush.Box(0, 0, getWidth(), getHeight());
             ButtonLook look = ButtonLook.of(ButtonKind.PLAIN, getModel());
-            Brush.fill(brush, look.ground().color(), box, Measure.radius());
+            Brush.fill(brush, look.ground().color(), box, Sizes.radius());
             if (isEnabled()) {
                 Tone line = when == When.TODAY ? Tone.INK : look.line();
                 float width = when == When.TODAY ? 2.5f : look.lineWidth();
-                Brush.outline(brush, line.color(), Measure.px(width), box, Measure.radius());
+                Brush.outline(brush, line.color(), Sizes.px(width), box, Sizes.radius());
             }
             brush.setColor(look.ink().color());
-            Flow flow = Flow.of(getText(), Type.BUTTON.font(), getWidth(), 1);
+            Flow flow = Flow.of(getText(), TextStyle.BUTTON.font(), getWidth(), 1);
             flow.paintCentred(brush, 0, (getHeight() - flow.height()) / 2f, getWidth());
-            FocusRing.paint(brush, this, look.ink().color(), box, Measure.radius());
+            FocusRing.paint(brush, this, look.ink().color(), box, Sizes.radius());
             brush.dispose();
         }
     }

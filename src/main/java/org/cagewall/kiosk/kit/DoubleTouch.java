@@ -5,7 +5,7 @@ import java.awt.Point;
 import java.awt.event.MouseEvent;
 import javax.swing.JComponent;
 import javax.swing.SwingUtilities;
-import org.cagewall.kiosk.theme.Measure;
+import org.cagewall.kiosk.theme.Sizes;
 
 /**
  * Passes over the second touch of a shaking hand, wherever it lands: on the same button, or on what has slid under the
@@ -41,7 +41,7 @@ final class DoubleTouch {
             return false;
         }
         long since = pressed.getWhen() - last.millis();
-        return since >= 0 && since < BOUNCE_MILLIS && last.at().distance(at(part, pressed)) <= Measure.target();
+        return since >= 0 && since < BOUNCE_MILLIS && last.at().distance(at(part, pressed)) <= Sizes.target();
     }
 
     private static Point at(JComponent part, MouseEvent event) {

@@ -15,9 +15,9 @@ import javax.swing.event.DocumentEvent;
 import javax.swing.event.DocumentListener;
 import javax.swing.text.JTextComponent;
 import net.miginfocom.swing.MigLayout;
-import org.cagewall.kiosk.theme.Measure;
+import org.cagewall.kiosk.theme.Sizes;
+import org.cagewall.kiosk.theme.TextStyle;
 import org.cagewall.kiosk.theme.Tone;
-import org.cagewall.kiosk.theme.Type;
 
 /** A label and a place to write below it, on one line or several. Used on the event thread. */
 public final class Field extends Pane {
@@ -26,7 +26,7 @@ public final class Field extends Pane {
 
     private final JTextComponent text;
     private String given;
-    private final WrapLabel wrong = new WrapLabel("", Type.TAG, Tone.ATTENTION_INK);
+    private final WrapLabel wrong = new WrapLabel("", TextStyle.TAG, Tone.ATTENTION_INK);
 
     private Field(String name, String label, JTextComponent text, javax.swing.JComponent shown) {
         super(new MigLayout("insets 0, wrap 1, fillx, gap 0 6, hidemode 3, novisualpadding", "[grow,fill]"));
@@ -34,7 +34,7 @@ public final class Field extends Pane {
         this.given = text.getText();
         text.setName(name);
         text.getAccessibleContext().setAccessibleName(label);
-        WrapLabel above = new WrapLabel(label, Type.TAG, Tone.SOFT);
+        WrapLabel above = new WrapLabel(label, TextStyle.TAG, Tone.SOFT);
         above.setLabelFor(text);
         add(above, "wmin 0");
         add(shown, "growx");
@@ -152,18 +152,18 @@ public final class Field extends Pane {
         @Override
         public void updateUI() {
             super.updateUI();
-            setFont(Type.LINE.font());
+            setFont(TextStyle.LINE.font());
         }
 
         @Override
         public Dimension getPreferredSize() {
             Dimension size = super.getPreferredSize();
-            return new Dimension(size.width, Math.max(size.height, Measure.px(56)));
+            return new Dimension(size.width, Math.max(size.height, Sizes.px(56)));
         }
 
         @Override
         public Dimension getMinimumSize() {
-            return new Dimension(Measure.px(96), getPreferredSize().height);
+            return new Dimension(Sizes.px(96), getPreferredSize().height);
         }
     }
 
@@ -175,8 +175,8 @@ public final class Field extends Pane {
             super(value, 3, 20);
             setLineWrap(true);
             setWrapStyleWord(true);
-            setBorder(javax.swing.BorderFactory.createEmptyBorder(
-                    Measure.px(10), Measure.px(3), Measure.px(10), Measure.px(3)));
+            setBorder(
+                    javax.swing.BorderFactory.createEmptyBorder(Sizes.px(10), Sizes.px(3), Sizes.px(10), Sizes.px(3)));
             setFocusTraversalKeys(java.awt.KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null);
             setFocusTraversalKeys(java.awt.KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, null);
         }
@@ -184,7 +184,7 @@ public final class Field extends Pane {
         @Override
         public void updateUI() {
             super.updateUI();
-            setFont(Type.LINE.font());
+            setFont(TextStyle.LINE.font());
         }
     }
 }

@@ -12,14 +12,14 @@ import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
 import javax.swing.plaf.basic.BasicButtonListener;
 import javax.swing.plaf.basic.BasicButtonUI;
-import org.cagewall.kiosk.theme.Measure;
+import org.cagewall.kiosk.theme.Sizes;
 
 /**
  * Makes any button fit for a wet finger: it is pressed where the finger goes down and lifts within a slip of it, never
  * by a click; a drag that scrolls takes the press back. A finger leaves no focus behind, which a scanner's keys would
  * press. The part paints itself. Used on the event thread.
  */
-final class FingerUI extends BasicButtonUI {
+public final class FingerUI extends BasicButtonUI {
 
     @Override
     protected void installDefaults(AbstractButton button) {
@@ -117,7 +117,7 @@ final class FingerUI extends BasicButtonUI {
         }
 
         private boolean isNear(MouseEvent event) {
-            int slip = Measure.slip();
+            int slip = Sizes.slip();
             return event.getX() >= -slip
                     && event.getY() >= -slip
                     && event.getX() < button.getWidth() + slip

@@ -8,20 +8,20 @@ import java.awt.font.LineMetrics;
 import java.awt.geom.Line2D;
 import java.util.ArrayList;
 import java.util.List;
-import org.cagewall.kiosk.theme.Measure;
+import org.cagewall.kiosk.theme.Sizes;
 
 /**
  * A text broken into lines of a width, so that every part wraps alike: a number stays with its noun, a comma is the
  * better place to break, and what has no room ends in an ellipsis that tests can find. Immutable; event thread.
  */
-record Flow(List<String> lines, Font font, int width, boolean whole) {
+public record Flow(List<String> lines, Font font, int width, boolean whole) {
 
     private static final String ELLIPSIS = "\u2026";
     private static final String DOT = " \u00b7 ";
     private static final char BOUND = '\u00A0';
 
     /** Breaks the text at this font; {@code mostLines} of 0 means as many as it needs. */
-    static Flow of(String text, Font font, int width, int mostLines) {
+    public static Flow of(String text, Font font, int width, int mostLines) {
         Ruler ruler = new Ruler(font);
         List<String> all = new ArrayList<>();
         for (String paragraph : text.split("\n", -1)) {
@@ -41,7 +41,7 @@ record Flow(List<String> lines, Font font, int width, boolean whole) {
     }
 
     /** The first of these fonts at which the text is whole and no word of it is broken, or the last one. */
-    static Flow fitting(String text, List<Font> fonts, int width, int mostLines) {
+    public static Flow fitting(String text, List<Font> fonts, int width, int mostLines) {
         Flow flow = of(text, fonts.get(0), width, mostLines);
         for (Font font : fonts) {
             flow = of(text, font, width, mostLines);
@@ -53,18 +53,18 @@ record Flow(List<String> lines, Font font, int width, boolean whole) {
     }
 
     /** One line whose parts stand between middle dots: where there is no room for all, the last are left out whole. */
-    static Flow parted(String text, List<Font> fonts, int width) {
+    public static Flow parted(String text, List<Font> fonts, int width) {
         Flow flow = fitting(text, fonts, width, 1);
         int dot = text.lastIndexOf(DOT);
         return flow.whole || dot < 0 ? flow : parted(text.substring(0, dot), fonts, width);
     }
 
-    static float length(String text, Font font) {
+    public static float length(String text, Font font) {
         return text.isEmpty() ? 0 : Letters.of(text, font).width();
     }
 
     /** The width of the longest word, which is the least at which none is broken. */
-    static int longestWord(String text, Font font) {
+    public static int longestWord(String text, Font font) {
         int longest = 0;
         for (String word : text.split("\\s+")) {
             longest = Math.max(longest, (int) Math.ceil(length(word, font)));
@@ -73,26 +73,26 @@ record Flow(List<String> lines, Font font, int width, boolean whole) {
     }
 
     /** From one line to the next: tight for large words, open for lines to read. */
-    static int pitch(Font font) {
+    public static int pitch(Font font) {
         float size = font.getSize2D();
         return Math.round(isLarge(font) ? size * 1.1f : size * 1.35f);
     }
 
     private static boolean isLarge(Font font) {
-        return font.getSize2D() / Measure.px(1f) >= 26;
+        return font.getSize2D() / Sizes.px(1f) >= 26;
     }
 
     /** The height of all lines; the last one has room for what hangs below it. */
-    int height() {
+    public int height() {
         return (lines.size() - 1) * pitch(font) + lineHeight(font);
     }
 
     /** One line from the accents of its capitals to the ends of its tails. */
-    static int lineHeight(Font font) {
+    public static int lineHeight(Font font) {
         return Math.max(pitch(font), Math.round(font.getSize2D() * 1.2f));
     }
 
-    int longest() {
+    public int longest() {
         return (int) Math.ceil(lines.stream()
                 .map(line -> length(line, font))
                 .max(Float::compare)
@@ -100,7 +100,7 @@ record Flow(List<String> lines, Font font, int width, boolean whole) {
     }
 
     /** Paints the lines from this corner downwards in the brush's colour. */
-    void paint(Graphics2D brush, float x, float y) {
+    public void paint(Graphics2D brush, float x, float y) {
         float baseline = y + firstBaseline();
         for (String line : lines) {
             write(brush, line, x, baseline);
@@ -109,7 +109,7 @@ record Flow(List<String> lines, Font font, int width, boolean whole) {
     }
 
     /** Paints each line in the middle of this width. */
-    void paintCentred(Graphics2D brush, float x, float y, float across) {
+    public void paintCentred(Graphics2D brush, float x, float y, float across) {
         float baseline = y + firstBaseline();
         for (String line : lines) {
             write(brush, line, x + (across - length(line, font)) / 2, baseline);
@@ -118,8 +118,8 @@ record Flow(List<String> lines, Font font, int width, boolean whole) {
     }
 
     /** A line through each of the lines that {@link #paint} paints from this corner. */
-    void strike(Graphics2D brush, float x, float y) {
-        brush.setStroke(new BasicStroke(Measure.px(1.8f)));
+    public void strike(Graphics2D brush, float x, float y) {
+        brush.setStroke(new BasicStroke(Sizes.px(1.8f)));
         float middle = y + firstBaseline() - capitals(font) / 2;
         for (String line : lines) {
             brush.draw(new Line2D.Float(x, middle, x + length(line, font), middle));
@@ -137,7 +137,7 @@ record Flow(List<String> lines, Font font, int width, boolean whole) {
     }
 
     /** From the top of the first line's box down to what its letters stand on. */
-    float firstBaseline() {
+    public float firstBaseline() {
         LineMetrics metrics = font.getLineMetrics("Ag", Letters.FRACTIONAL);
         return (lineHeight(font) - metrics.getAscent() - metrics.getDescent()) / 2 + metrics.getAscent();
     }
@@ -222,7 +222,7 @@ record Flow(List<String> lines, Font font, int width, boolean whole) {
     /** Measures a line by its words, which come again and again where whole lines do not. */
     private record Ruler(Font font) {
 
-        float length(String line) {
+        public float length(String line) {
             float length = 0;
             int start = 0;
             for (int i = 0; i <= line.length(); i++) {

@@ -5,7 +5,7 @@ import java.awt.Graphics2D;
 import javax.swing.JComponent;
 import javax.swing.JRootPane;
 import javax.swing.SwingUtilities;
-import org.cagewall.kiosk.theme.Measure;
+import org.cagewall.kiosk.theme.Sizes;
 
 /**
  * Shows where the keyboard is: a ring inside the part, in the part's own ink so that it stands out on any ground. Hidden
@@ -34,15 +34,15 @@ public final class FocusRing {
         }
     }
 
-    static void paint(Graphics2D brush, JComponent part, Color ink, Brush.Box box, float radius) {
+    public static void paint(Graphics2D brush, JComponent part, Color ink, Brush.Box box, float radius) {
         if (part.isFocusOwner() && isShown(part)) {
             draw(brush, ink, box, radius);
         }
     }
 
     static void draw(Graphics2D brush, Color ink, Brush.Box box, float radius) {
-        float inset = Measure.px(5f);
-        Brush.outline(brush, ink, Measure.px(3f), box.inset(inset), Math.max(Measure.px(3f), radius - inset));
+        float inset = Sizes.px(5f);
+        Brush.outline(brush, ink, Sizes.px(3f), box.inset(inset), Math.max(Sizes.px(3f), radius - inset));
     }
 
     /** Whether the room that holds this part is worked by keys. */

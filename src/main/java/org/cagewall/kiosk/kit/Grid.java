@@ -6,7 +6,7 @@ import java.awt.Dimension;
 import java.awt.LayoutManager;
 import java.util.HashMap;
 import java.util.Map;
-import org.cagewall.kiosk.theme.Measure;
+import org.cagewall.kiosk.theme.Sizes;
 
 /**
  * Parts in rows and columns of one size that fill their place to the pixel; places may stay empty, as on a wall. Used on
@@ -58,7 +58,7 @@ public final class Grid extends Pane {
         @Override
         public void layoutContainer(Container parent) {
             Grid grid = (Grid) parent;
-            int gap = Measure.gap();
+            int gap = Sizes.gap();
             grid.places.forEach((part, place) -> {
                 int x = edge(grid.getWidth() + gap, place.column(), grid.columns);
                 int y = edge(grid.getHeight() + gap, place.row(), grid.rows);
@@ -74,7 +74,7 @@ public final class Grid extends Pane {
 
         @Override
         public Dimension preferredLayoutSize(Container parent) {
-            Dimension cell = new Dimension(Measure.target(), Measure.target());
+            Dimension cell = new Dimension(Sizes.target(), Sizes.target());
             for (Component part : parent.getComponents()) {
                 Dimension size = part.getPreferredSize();
                 cell.setSize(Math.max(cell.width, size.width), Math.max(cell.height, size.height));
@@ -84,7 +84,7 @@ public final class Grid extends Pane {
 
         @Override
         public Dimension minimumLayoutSize(Container parent) {
-            Dimension cell = new Dimension(Measure.target(), Measure.target());
+            Dimension cell = new Dimension(Sizes.target(), Sizes.target());
             for (Component part : parent.getComponents()) {
                 Dimension size = part.getMinimumSize();
                 cell.setSize(Math.max(cell.width, size.width), Math.max(cell.height, size.height));
@@ -93,7 +93,7 @@ public final class Grid extends Pane {
         }
 
         private static Dimension all(Grid grid, Dimension cell) {
-            int gap = Measure.gap();
+            int gap = Sizes.gap();
             return new Dimension(grid.columns * (cell.width + gap) - gap, grid.rows * (cell.height + gap) - gap);
         }
 

@@ -4,16 +4,16 @@ import java.awt.Component;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
+import org.cagewall.kiosk.theme.TextStyle;
 import org.cagewall.kiosk.theme.Tone;
-import org.cagewall.kiosk.theme.Type;
 
 /** What a screen is called and one line about it, and beside them what the whole screen turns on. Event thread. */
 public final class Heading extends JPanel {
 
     private static final long serialVersionUID = 1L;
 
-    private final WrapLabel title = new WrapLabel("", Type.TITLE, Tone.INK).lines(1);
-    private final WrapLabel subtitle = new WrapLabel("", Type.SECOND, Tone.SOFT).parted();
+    private final WrapLabel title = new WrapLabel("", TextStyle.TITLE, Tone.INK).lines(1);
+    private final WrapLabel subtitle = new WrapLabel("", TextStyle.SECOND, Tone.SOFT).parted();
 
     public Heading(String title, String subtitle) {
         super(new MigLayout("insets 0, gap 0, fill", "[grow,fill]16[]", "push[][]push"));

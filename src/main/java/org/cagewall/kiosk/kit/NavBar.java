@@ -9,9 +9,9 @@ import java.util.List;
 import java.util.function.Consumer;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
-import org.cagewall.kiosk.theme.Measure;
+import org.cagewall.kiosk.theme.Sizes;
+import org.cagewall.kiosk.theme.TextStyle;
 import org.cagewall.kiosk.theme.Tone;
-import org.cagewall.kiosk.theme.Type;
 
 /** The bar at the bottom that leads to the main screens; where one is has a filled pill. Used on the event thread. */
 public final class NavBar<T> extends JPanel {
@@ -54,7 +54,7 @@ public final class NavBar<T> extends JPanel {
 
     @Override
     public Dimension getPreferredSize() {
-        return new Dimension(words(), Measure.px(72));
+        return new Dimension(words(), Sizes.px(72));
     }
 
     /** All places are equally wide, or, where a long word has no room so, as wide as their words. */
@@ -85,7 +85,7 @@ public final class NavBar<T> extends JPanel {
 
     @Override
     public Dimension getMinimumSize() {
-        return new Dimension(0, Measure.px(72));
+        return new Dimension(0, Sizes.px(72));
     }
 
     @Override
@@ -94,7 +94,7 @@ public final class NavBar<T> extends JPanel {
         brush.setColor(Tone.TILE.color());
         brush.fillRect(0, 0, getWidth(), getHeight());
         brush.setColor(Tone.LINE.color());
-        brush.fillRect(0, 0, getWidth(), Math.max(1, Measure.px(2)));
+        brush.fillRect(0, 0, getWidth(), Math.max(1, Sizes.px(2)));
         brush.dispose();
     }
 
@@ -127,27 +127,27 @@ public final class NavBar<T> extends JPanel {
 
         @Override
         public Dimension getPreferredSize() {
-            int word = (int) Math.ceil(Flow.length(getText(), Type.BUTTON.font()));
-            return new Dimension(Math.max(Measure.px(96), word + Measure.px(48)), Measure.px(72));
+            int word = (int) Math.ceil(Flow.length(getText(), TextStyle.BUTTON.font()));
+            return new Dimension(Math.max(Sizes.px(96), word + Sizes.px(48)), Sizes.px(72));
         }
 
         @Override
         public Dimension getMinimumSize() {
-            return new Dimension(Measure.target(), Measure.px(72));
+            return new Dimension(Sizes.target(), Sizes.px(72));
         }
 
         @Override
         protected void paintComponent(Graphics graphics) {
             Graphics2D brush = Brush.on(graphics);
             boolean pressed = getModel().isPressed() && getModel().isArmed();
-            float inset = Measure.px(12f);
-            float height = Measure.px(52f);
+            float inset = Sizes.px(12f);
+            float height = Sizes.px(52f);
             Brush.Box pill =
-                    new Brush.Box(inset, (getHeight() - height) / 2 + Measure.px(0.5f), getWidth() - 2 * inset, height);
+                    new Brush.Box(inset, (getHeight() - height) / 2 + Sizes.px(0.5f), getWidth() - 2 * inset, height);
             Tone ink = here == Here.YES ? Tone.MAIN_INK : Tone.INK;
             if (here == Here.YES) {
                 Brush.fill(brush, (pressed ? Tone.MAIN_PRESSED : Tone.MAIN).color(), pill, height / 2);
-                Brush.outline(brush, Tone.LIKELY_EDGE.color(), Measure.px(1.5f), pill, height / 2);
+                Brush.outline(brush, Tone.LIKELY_EDGE.color(), Sizes.px(1.5f), pill, height / 2);
             } else if (pressed) {
                 Brush.fill(brush, Tone.TILE_PRESSED.color(), pill, height / 2);
             }
@@ -165,7 +165,7 @@ public final class NavBar<T> extends JPanel {
 
         private Flow flow() {
             return Flow.fitting(
-                    getText(), List.of(Type.BUTTON.font(), Type.TAG.font()), getWidth() - Measure.px(32), 1);
+                    getText(), List.of(TextStyle.BUTTON.font(), TextStyle.TAG.font()), getWidth() - Sizes.px(32), 1);
         }
     }
 }

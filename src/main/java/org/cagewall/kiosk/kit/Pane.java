@@ -120,7 +120,7 @@ public class Pane extends JPanel implements Tall {
     }
 
     /** Something in this part has changed: whatever holds it must measure anew. */
-    static void forgetFrom(Component part) {
+    public static void forgetFrom(Component part) {
         for (Component each = part; each != null; each = each.getParent()) {
             if (each instanceof Pane pane) {
                 pane.forget();

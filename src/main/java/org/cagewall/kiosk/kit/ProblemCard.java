@@ -4,8 +4,8 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import net.miginfocom.swing.MigLayout;
+import org.cagewall.kiosk.theme.TextStyle;
 import org.cagewall.kiosk.theme.Tone;
-import org.cagewall.kiosk.theme.Type;
 
 /** Says what is wrong: by the field it is about, or here where it is about no field. Used on the event thread. */
 public final class ProblemCard extends Card {
@@ -13,7 +13,7 @@ public final class ProblemCard extends Card {
     private static final long serialVersionUID = 1L;
 
     private final transient Map<String, Field> fields = new HashMap<>();
-    private final WrapLabel sentence = new WrapLabel("", Type.TAG, Tone.ATTENTION_INK);
+    private final WrapLabel sentence = new WrapLabel("", TextStyle.TAG, Tone.ATTENTION_INK);
 
     public ProblemCard() {
         super(new MigLayout("insets 10 16, fillx", "[grow,fill]"));

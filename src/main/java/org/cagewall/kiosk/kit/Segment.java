@@ -8,7 +8,7 @@ import java.util.function.Consumer;
 import javax.swing.BorderFactory;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
-import org.cagewall.kiosk.theme.Measure;
+import org.cagewall.kiosk.theme.Sizes;
 import org.cagewall.kiosk.theme.Tone;
 
 /** A few words side by side of which one is on, such as "today | yesterday". Used on the event thread. */
@@ -23,7 +23,7 @@ public final class Segment<T> extends JPanel {
         this.choices = List.copyOf(choices);
         setName(name);
         setOpaque(false);
-        int edge = Measure.px(4);
+        int edge = Sizes.px(4);
         setBorder(BorderFactory.createEmptyBorder(edge, edge, edge, edge));
         for (Choice<T> choice : choices) {
             TouchToggle part = new TouchToggle(name + "." + choice.name(), choice.word(), TouchToggle.Ends.SEGMENT);
@@ -50,7 +50,7 @@ public final class Segment<T> extends JPanel {
         Graphics2D brush = Brush.on(graphics);
         Brush.Box box = new Brush.Box(0, 0, getWidth(), getHeight());
         Brush.fill(brush, Tone.TILE.color(), box, getHeight() / 2f);
-        Brush.outline(brush, Tone.LINE.color(), Measure.px(1.5f), box, getHeight() / 2f);
+        Brush.outline(brush, Tone.LINE.color(), Sizes.px(1.5f), box, getHeight() / 2f);
         brush.dispose();
     }
 }

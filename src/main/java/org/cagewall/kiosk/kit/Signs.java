@@ -8,12 +8,12 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 
 /** The few signs that are painted rather than written. Used on the event thread. */
-final class Signs {
+public final class Signs {
 
     private Signs() {}
 
     /** The triangle that says: this was reported different. */
-    static void warning(Graphics2D brush, Color ink, Brush.Box box) {
+    public static void warning(Graphics2D brush, Color ink, Brush.Box box) {
         float line = box.height() / 13f;
         float middle = box.x() + box.width() / 2;
         float bottom = box.y() + box.height();

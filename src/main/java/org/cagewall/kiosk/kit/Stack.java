@@ -5,7 +5,7 @@ import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.Insets;
 import java.awt.LayoutManager;
-import org.cagewall.kiosk.theme.Measure;
+import org.cagewall.kiosk.theme.Sizes;
 
 /** Parts below one another, each as wide as the whole and as high as its wrapped words need. Event thread. */
 public final class Stack extends Pane {
@@ -19,7 +19,7 @@ public final class Stack extends Pane {
 
     /** A stack with n pixels, at the normal text size, between its parts. */
     public Stack(int gap) {
-        super(new Below(Measure.px(gap)));
+        super(new Below(Sizes.px(gap)));
     }
 
     @Override
@@ -79,7 +79,7 @@ public final class Stack extends Pane {
             for (Component part : stack.getComponents()) {
                 width = Math.max(width, part.getMinimumSize().width);
             }
-            return new Dimension(width, Measure.target());
+            return new Dimension(width, Sizes.target());
         }
 
         @Override

@@ -2,9 +2,9 @@ package org.cagewall.kiosk.kit;
 
 import java.util.function.IntConsumer;
 import net.miginfocom.swing.MigLayout;
-import org.cagewall.kiosk.theme.Measure;
+import org.cagewall.kiosk.theme.Sizes;
+import org.cagewall.kiosk.theme.TextStyle;
 import org.cagewall.kiosk.theme.Tone;
-import org.cagewall.kiosk.theme.Type;
 import org.cagewall.text.Words;
 
 /** A small number that is made less or more by touch. Used on the event thread. */
@@ -27,12 +27,12 @@ public final class Stepper extends Pane {
         this.most = most;
         this.onChange = onChange;
         setName(name);
-        shown = new WrapLabel("", Type.TITLE, Tone.INK).lines(1).centred();
+        shown = new WrapLabel("", TextStyle.TITLE, Tone.INK).lines(1).centred();
         shown.setName(name + ".value");
         fewer = step(name + ".fewer", "\u2212", words.say("kit.fewer", label), -1);
         more = step(name + ".more", "+", words.say("kit.more", label), 1);
         if (!label.isEmpty()) {
-            add(new WrapLabel(label, Type.TAG, Tone.SOFT), "spanx 3, wrap");
+            add(new WrapLabel(label, TextStyle.TAG, Tone.SOFT), "spanx 3, wrap");
         }
         add(fewer);
         add(shown, most < 1000 ? "w 72!" : "w 104!");
@@ -57,11 +57,11 @@ public final class Stepper extends Pane {
                     set(value + by);
                     onChange.accept(value);
                 })
-                .type(Type.MAIN)
+                .type(TextStyle.MAIN)
                 .tall(64)
                 .quick();
         button.getAccessibleContext().setAccessibleName(said);
-        button.setPreferredSize(new java.awt.Dimension(Measure.px(72), Measure.px(64)));
+        button.setPreferredSize(new java.awt.Dimension(Sizes.px(72), Sizes.px(64)));
         return button;
     }
 }

@@ -5,9 +5,9 @@ import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.util.List;
 import javax.swing.JLabel;
-import org.cagewall.kiosk.theme.Measure;
+import org.cagewall.kiosk.theme.Sizes;
+import org.cagewall.kiosk.theme.TextStyle;
 import org.cagewall.kiosk.theme.Tone;
-import org.cagewall.kiosk.theme.Type;
 
 /** A few words in a pill, whose shape says how pressing they are before its colour does. Used on the event thread. */
 public final class Tag extends JLabel implements Legible {
@@ -30,13 +30,13 @@ public final class Tag extends JLabel implements Legible {
 
     @Override
     public Dimension getPreferredSize() {
-        int text = (int) Math.ceil(Flow.length(getText(), Type.TAG.font()));
-        return new Dimension(text + Measure.px(28) + sign(kind), Measure.px(36));
+        int text = (int) Math.ceil(Flow.length(getText(), TextStyle.TAG.font()));
+        return new Dimension(text + Sizes.px(28) + sign(kind), Sizes.px(36));
     }
 
     @Override
     public Dimension getMinimumSize() {
-        return new Dimension(Measure.px(60), Measure.px(36));
+        return new Dimension(Sizes.px(60), Sizes.px(36));
     }
 
     @Override
@@ -51,12 +51,12 @@ public final class Tag extends JLabel implements Legible {
         return flow(kind, getText(), getWidth()).whole();
     }
 
-    static void paint(Graphics2D brush, TagKind kind, String text, Brush.Box box) {
+    public static void paint(Graphics2D brush, TagKind kind, String text, Brush.Box box) {
         float round = box.height() / 2;
         switch (kind) {
             case DUE -> {
                 Brush.fill(brush, Tone.TILE.color(), box, round);
-                Brush.outline(brush, Tone.INK.color(), Measure.px(2f), box, round);
+                Brush.outline(brush, Tone.INK.color(), Sizes.px(2f), box, round);
                 brush.setColor(Tone.INK.color());
             }
             case LATE -> {
@@ -65,11 +65,11 @@ public final class Tag extends JLabel implements Legible {
             }
             case DIFFERENT -> {
                 Brush.fill(brush, Tone.ATTENTION.color(), box, round);
-                Brush.outline(brush, Tone.ATTENTION_INK.color(), Measure.px(2f), box, round);
+                Brush.outline(brush, Tone.ATTENTION_INK.color(), Sizes.px(2f), box, round);
                 brush.setColor(Tone.ATTENTION_INK.color());
             }
             case PLAIN -> {
-                Brush.outline(brush, Tone.LINE.color(), Measure.px(1.5f), box, round);
+                Brush.outline(brush, Tone.LINE.color(), Sizes.px(1.5f), box, round);
                 brush.setColor(Tone.INK.color());
             }
         }
@@ -77,25 +77,25 @@ public final class Tag extends JLabel implements Legible {
         float left = sign(kind);
         float start = box.x() + (box.width() - left - flow.longest()) / 2;
         if (left > 0) {
-            float height = Measure.px(20f);
+            float height = Sizes.px(20f);
             Signs.warning(
                     brush,
                     Tone.ATTENTION_INK.color(),
-                    new Brush.Box(
-                            start, box.y() + (box.height() - height) / 2 - Measure.px(1f), Measure.px(22f), height));
+                    new Brush.Box(start, box.y() + (box.height() - height) / 2 - Sizes.px(1f), Sizes.px(22f), height));
         }
         flow.paint(brush, start + left, box.y() + (box.height() - flow.height()) / 2);
     }
 
-    static boolean holds(TagKind kind, String text, int width) {
+    public static boolean holds(TagKind kind, String text, int width) {
         return flow(kind, text, width).whole();
     }
 
     private static Flow flow(TagKind kind, String text, int width) {
-        return Flow.fitting(text, List.of(Type.TAG.font(), Type.MARK.font()), width - Measure.px(16) - sign(kind), 1);
+        return Flow.fitting(
+                text, List.of(TextStyle.TAG.font(), TextStyle.MARK.font()), width - Sizes.px(16) - sign(kind), 1);
     }
 
     private static int sign(TagKind kind) {
-        return kind == TagKind.DIFFERENT ? Measure.px(30) : 0;
+        return kind == TagKind.DIFFERENT ? Sizes.px(30) : 0;
     }
 }

@@ -7,8 +7,8 @@ import java.awt.Graphics2D;
 import java.util.List;
 import java.util.stream.Stream;
 import javax.swing.JButton;
-import org.cagewall.kiosk.theme.Measure;
-import org.cagewall.kiosk.theme.Type;
+import org.cagewall.kiosk.theme.Sizes;
+import org.cagewall.kiosk.theme.TextStyle;
 
 /**
  * The button that everything is done with: large, forgiving of a slip, its words on one or two lines. A second
@@ -20,7 +20,7 @@ public final class TouchButton extends JButton implements Legible {
     private static final int WIDEST_LINE = 320;
 
     private ButtonKind kind;
-    private Type type = Type.BUTTON;
+    private TextStyle type = TextStyle.BUTTON;
     private String second = "";
     private Shape shape = Shape.ROUNDED;
     private Arrow arrow = Arrow.NONE;
@@ -57,7 +57,7 @@ public final class TouchButton extends JButton implements Legible {
     }
 
     private void setBig() {
-        type = Type.LEAD;
+        type = TextStyle.LEAD;
     }
 
     /** A button that is found by this name in tests and shows this text. */
@@ -77,7 +77,7 @@ public final class TouchButton extends JButton implements Legible {
     }
 
     /** The letters' size; a text that has no room takes the next smaller ones down to 17 px. */
-    public TouchButton type(Type size) {
+    public TouchButton type(TextStyle size) {
         type = size;
         revalidate();
         return this;
@@ -149,18 +149,18 @@ public final class TouchButton extends JButton implements Legible {
         if (isPreferredSizeSet()) {
             return super.getPreferredSize();
         }
-        int widest = Math.min(Measure.px(WIDEST_LINE), (int) Math.ceil(Flow.length(getText(), type.font())));
+        int widest = Math.min(Sizes.px(WIDEST_LINE), (int) Math.ceil(Flow.length(getText(), type.font())));
         Flow flow = Flow.of(getText(), type.font(), widest, 2);
         int words = flow.height() + secondHeight();
-        int line = (int) Math.ceil(Flow.length(second, Type.SECOND.font()));
+        int line = (int) Math.ceil(Flow.length(second, TextStyle.SECOND.font()));
         return new Dimension(
-                Math.max(Measure.target(), Math.max(flow.longest(), line) + 2 * padding() + Measure.px(16)),
-                Math.max(Measure.px(tall), words + Measure.px(20)));
+                Math.max(Sizes.target(), Math.max(flow.longest(), line) + 2 * padding() + Sizes.px(16)),
+                Math.max(Sizes.px(tall), words + Sizes.px(20)));
     }
 
     @Override
     public Dimension getMinimumSize() {
-        return new Dimension(Measure.target(), Math.min(getPreferredSize().height, Measure.px(tall)));
+        return new Dimension(Sizes.target(), Math.min(getPreferredSize().height, Sizes.px(tall)));
     }
 
     @Override
@@ -168,16 +168,16 @@ public final class TouchButton extends JButton implements Legible {
         Graphics2D brush = Brush.on(graphics);
         ButtonLook look = ButtonLook.of(kind, getModel());
         Brush.Box box = new Brush.Box(0, 0, getWidth(), getHeight());
-        float radius = shape == Shape.PILL ? getHeight() / 2f : Measure.radius();
+        float radius = shape == Shape.PILL ? getHeight() / 2f : Sizes.radius();
         Brush.fill(brush, look.ground().color(), box, radius);
         if (look.lineWidth() > 0) {
-            Brush.outline(brush, look.line().color(), Measure.px(look.lineWidth()), box, radius);
+            Brush.outline(brush, look.line().color(), Sizes.px(look.lineWidth()), box, radius);
         }
         brush.setColor(look.ink().color());
         if (arrow == Arrow.NONE) {
             paintWords(brush);
         } else {
-            float size = Measure.px(24f);
+            float size = Sizes.px(24f);
             Signs.arrow(
                     brush,
                     look.ink().color(),
@@ -206,32 +206,32 @@ public final class TouchButton extends JButton implements Legible {
     }
 
     private Flow flow() {
-        int most = getHeight() - secondHeight() >= 2 * Flow.pitch(Type.TAG.font()) ? 2 : 1;
+        int most = getHeight() - secondHeight() >= 2 * Flow.pitch(TextStyle.TAG.font()) ? 2 : 1;
         return Flow.fitting(getText(), sizes(), getWidth() - 2 * padding(), most);
     }
 
     private Flow secondFlow() {
-        return Flow.of(second, Type.SECOND.font(), getWidth() - 2 * padding(), 1);
+        return Flow.of(second, TextStyle.SECOND.font(), getWidth() - 2 * padding(), 1);
     }
 
     private List<Font> sizes() {
-        int room = getHeight() - secondHeight() - Measure.px(4);
-        List<Font> sizes = Stream.of(Type.MAIN, Type.ACTION, Type.LEAD, Type.BUTTON, Type.TAG)
+        int room = getHeight() - secondHeight() - Sizes.px(4);
+        List<Font> sizes = Stream.of(TextStyle.MAIN, TextStyle.ACTION, TextStyle.LEAD, TextStyle.BUTTON, TextStyle.TAG)
                 .filter(smaller -> smaller.ordinal() >= type.ordinal())
-                .map(Type::font)
+                .map(TextStyle::font)
                 .toList();
         List<Font> fitting = sizes.stream()
                 .filter(font ->
                         Flow.of(getText(), font, getWidth() - 2 * padding(), 0).height() <= room)
                 .toList();
-        return fitting.isEmpty() ? List.of(Type.TAG.font()) : fitting;
+        return fitting.isEmpty() ? List.of(TextStyle.TAG.font()) : fitting;
     }
 
     private int secondHeight() {
-        return second.isEmpty() ? 0 : Flow.pitch(Type.SECOND.font());
+        return second.isEmpty() ? 0 : Flow.pitch(TextStyle.SECOND.font());
     }
 
     private int padding() {
-        return Measure.px(12);
+        return Sizes.px(12);
     }
 }

@@ -18,7 +18,7 @@ import javax.swing.Scrollable;
 import javax.swing.SwingUtilities;
 import javax.swing.plaf.LayerUI;
 import javax.swing.text.JTextComponent;
-import org.cagewall.kiosk.theme.Measure;
+import org.cagewall.kiosk.theme.Sizes;
 import org.cagewall.text.Words;
 
 /**
@@ -106,7 +106,7 @@ public final class TouchScroll extends JPanel implements Tall {
 
     @Override
     public Dimension getMinimumSize() {
-        return new Dimension(Measure.px(240), Measure.px(120));
+        return new Dimension(Sizes.px(240), Sizes.px(120));
     }
 
     @Override
@@ -114,12 +114,12 @@ public final class TouchScroll extends JPanel implements Tall {
         JComponent layer = (JComponent) getComponent(0);
         held().place = getHeight();
         boolean more = held().heightFor(getWidth()) > getHeight();
-        int side = more ? Measure.px(64) : 0;
-        int gap = more ? Measure.gap() : 0;
+        int side = more ? Sizes.px(64) : 0;
+        int gap = more ? Sizes.gap() : 0;
         turns.setVisible(more);
         layer.setBounds(0, 0, getWidth() - side - gap, getHeight());
         turns.setBounds(getWidth() - side, 0, side, getHeight());
-        int each = Math.min(Measure.px(160), (getHeight() - Measure.gap()) / 2);
+        int each = Math.min(Sizes.px(160), (getHeight() - Sizes.gap()) / 2);
         up.setBounds(0, 0, side, each);
         down.setBounds(0, getHeight() - each, side, each);
         tellWhere();
@@ -130,9 +130,7 @@ public final class TouchScroll extends JPanel implements Tall {
     }
 
     private void turn(int way) {
-        int step = held().rows > 0
-                ? getHeight() + Measure.gap()
-                : Math.max(Measure.target(), getHeight() - Measure.px(64));
+        int step = held().rows > 0 ? getHeight() + Sizes.gap() : Math.max(Sizes.target(), getHeight() - Sizes.px(64));
         moveBy(way * step);
     }
 
@@ -175,12 +173,12 @@ public final class TouchScroll extends JPanel implements Tall {
         }
 
         int heightFor(int width) {
-            return rows > 0 ? Math.round(rows * pitch()) - Measure.gap() : Tall.of(part, width);
+            return rows > 0 ? Math.round(rows * pitch()) - Sizes.gap() : Tall.of(part, width);
         }
 
         /** From one row to the next: so that whole rows fill the place. */
         float pitch() {
-            int room = place + Measure.gap();
+            int room = place + Sizes.gap();
             int shown = room / least;
             return shown == 0 || rows <= shown ? least : (float) room / shown;
         }
@@ -200,7 +198,7 @@ public final class TouchScroll extends JPanel implements Tall {
 
         @Override
         public int getScrollableUnitIncrement(Rectangle visible, int orientation, int direction) {
-            return Measure.target();
+            return Sizes.target();
         }
 
         @Override
@@ -268,7 +266,7 @@ public final class TouchScroll extends JPanel implements Tall {
                 return;
             }
             int y = y(event, layer);
-            if (state == State.PRESSED && Math.abs(y - startY) > Measure.slip()) {
+            if (state == State.PRESSED && Math.abs(y - startY) > Sizes.slip()) {
                 state = State.DRAGGING;
             }
             if (state == State.DRAGGING) {

@@ -6,8 +6,8 @@ import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.geom.Path2D;
 import javax.swing.JToggleButton;
-import org.cagewall.kiosk.theme.Measure;
-import org.cagewall.kiosk.theme.Type;
+import org.cagewall.kiosk.theme.Sizes;
+import org.cagewall.kiosk.theme.TextStyle;
 
 /** A choice that is on or off, told by a tick and a filled ground. Used on the event thread. */
 final class TouchToggle extends JToggleButton implements Legible {
@@ -26,15 +26,15 @@ final class TouchToggle extends JToggleButton implements Legible {
             return this != SEGMENT;
         }
 
-        private Type type() {
-            return this == LARGE_CHIP ? Type.ACTION : Type.BUTTON;
+        private TextStyle type() {
+            return this == LARGE_CHIP ? TextStyle.ACTION : TextStyle.BUTTON;
         }
 
         private int tall() {
             return switch (this) {
-                case CHIP -> Measure.px(56);
-                case LARGE_CHIP -> Measure.px(72);
-                case SEGMENT -> Measure.target();
+                case CHIP -> Sizes.px(56);
+                case LARGE_CHIP -> Sizes.px(72);
+                case SEGMENT -> Sizes.target();
             };
         }
     }
@@ -61,15 +61,13 @@ final class TouchToggle extends JToggleButton implements Legible {
         int text = (int) Math.ceil(Flow.length(getText(), ends.type().font()));
         int tick = ends.isChip() ? tick() : 0;
         return new Dimension(
-                Math.max(
-                        Measure.target(),
-                        text + tick + 2 * Measure.px(!ends.isChip() ? 15 : ends == Ends.CHIP ? 20 : 32)),
+                Math.max(Sizes.target(), text + tick + 2 * Sizes.px(!ends.isChip() ? 15 : ends == Ends.CHIP ? 20 : 32)),
                 ends.tall());
     }
 
     @Override
     public Dimension getMinimumSize() {
-        return new Dimension(Measure.target(), Measure.target());
+        return new Dimension(Sizes.target(), Sizes.target());
     }
 
     @Override
@@ -77,17 +75,17 @@ final class TouchToggle extends JToggleButton implements Legible {
         Graphics2D brush = Brush.on(graphics);
         ButtonLook look = ButtonLook.of(ends.isChip() ? ButtonKind.PLAIN : ButtonKind.QUIET, getModel());
         Brush.Box box = new Brush.Box(0, 0, getWidth(), getHeight());
-        float radius = ends.isChip() ? Measure.radius() : getHeight() / 2f;
+        float radius = ends.isChip() ? Sizes.radius() : getHeight() / 2f;
         if (ends.isChip() || isSelected() || getModel().isPressed()) {
             Brush.fill(brush, look.ground().color(), box, radius);
-            Brush.outline(brush, look.line().color(), Measure.px(look.lineWidth()), box, radius);
+            Brush.outline(brush, look.line().color(), Sizes.px(look.lineWidth()), box, radius);
         }
         brush.setColor(look.ink().color());
         Flow flow = flow();
         float left = ends.isChip() && isSelected() ? tick() : 0;
         flow.paintCentred(brush, left, (getHeight() - flow.height()) / 2f, getWidth() - left);
         if (left > 0) {
-            paintTick(brush, (getWidth() - left - flow.longest()) / 2f + Measure.px(2));
+            paintTick(brush, (getWidth() - left - flow.longest()) / 2f + Sizes.px(2));
         }
         FocusRing.paint(brush, this, look.ink().color(), box, radius);
         brush.dispose();
@@ -99,20 +97,20 @@ final class TouchToggle extends JToggleButton implements Legible {
     }
 
     private Flow flow() {
-        int room = getWidth() - (ends.isChip() ? tick() + Measure.px(12) : Measure.px(12));
+        int room = getWidth() - (ends.isChip() ? tick() + Sizes.px(12) : Sizes.px(12));
         return Flow.fitting(
                 getText(),
-                java.util.List.of(ends.type().font(), Type.BUTTON.font(), Type.TAG.font()),
+                java.util.List.of(ends.type().font(), TextStyle.BUTTON.font(), TextStyle.TAG.font()),
                 room,
-                getHeight() >= Measure.px(52) ? 2 : 1);
+                getHeight() >= Sizes.px(52) ? 2 : 1);
     }
 
     private int tick() {
-        return Measure.px(26);
+        return Sizes.px(26);
     }
 
     private void paintTick(Graphics2D brush, float x) {
-        float unit = Measure.px(1f);
+        float unit = Sizes.px(1f);
         float y = getHeight() / 2f;
         Path2D.Float tick = new Path2D.Float();
         tick.moveTo(x, y);

@@ -2,8 +2,8 @@ package org.cagewall.kiosk.kit;
 
 import java.util.function.IntConsumer;
 import net.miginfocom.swing.MigLayout;
+import org.cagewall.kiosk.theme.TextStyle;
 import org.cagewall.kiosk.theme.Tone;
-import org.cagewall.kiosk.theme.Type;
 
 /** What is looked at of several, between two arrows that turn to the one before and the next. Used on the event thread. */
 public final class Turner extends Pane {
@@ -13,7 +13,7 @@ public final class Turner extends Pane {
     private final TouchButton before;
     private final TouchButton after;
     private final WrapLabel shown =
-            new WrapLabel("", Type.LEAD, Tone.INK).lines(1).centred();
+            new WrapLabel("", TextStyle.LEAD, Tone.INK).lines(1).centred();
 
     /**
      * @param saidBefore what the first arrow does, for those who cannot see it; the other one alike

@@ -4,7 +4,7 @@ import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import javax.swing.JComponent;
-import org.cagewall.kiosk.theme.Measure;
+import org.cagewall.kiosk.theme.Sizes;
 import org.cagewall.kiosk.theme.Tone;
 
 /** The triangle beside words that tell of something different; the words stand without it. Used on the event thread. */
@@ -14,7 +14,7 @@ public final class WarningSign extends JComponent {
 
     @Override
     public Dimension getPreferredSize() {
-        return new Dimension(Measure.px(38), Measure.px(34));
+        return new Dimension(Sizes.px(38), Sizes.px(34));
     }
 
     @Override

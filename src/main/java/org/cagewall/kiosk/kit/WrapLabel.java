@@ -11,9 +11,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import javax.swing.JLabel;
-import org.cagewall.kiosk.theme.Measure;
+import org.cagewall.kiosk.theme.Sizes;
+import org.cagewall.kiosk.theme.TextStyle;
 import org.cagewall.kiosk.theme.Tone;
-import org.cagewall.kiosk.theme.Type;
 
 /**
  * Words on the screen: any text that is only read. It wraps to the width that it is given, on as many lines as allowed,
@@ -23,7 +23,7 @@ public final class WrapLabel extends JLabel implements Legible, Tall {
 
     private static final long serialVersionUID = 1L;
 
-    private Type type;
+    private TextStyle type;
     private Tone tone;
     private int most;
     private Line line = Line.NONE;
@@ -32,7 +32,7 @@ public final class WrapLabel extends JLabel implements Legible, Tall {
     private final transient Map<Integer, Flow> flows = new HashMap<>();
     private int natural = -1;
     private Parts parts = Parts.TOGETHER;
-    private List<Type> smaller = List.of();
+    private List<TextStyle> smaller = List.of();
 
     private enum Parts {
         TOGETHER,
@@ -55,7 +55,7 @@ public final class WrapLabel extends JLabel implements Legible, Tall {
         RIGHT
     }
 
-    public WrapLabel(String text, Type type, Tone tone) {
+    public WrapLabel(String text, TextStyle type, Tone tone) {
         this.type = type;
         this.tone = tone;
         putClientProperty("html.disable", Boolean.TRUE);
@@ -71,7 +71,7 @@ public final class WrapLabel extends JLabel implements Legible, Tall {
     }
 
     /** In the first of these smaller letters at which no word is broken, where its own are too large for that. */
-    public WrapLabel orSmaller(Type... others) {
+    public WrapLabel orSmaller(TextStyle... others) {
         smaller = List.of(others);
         revalidate();
         return this;
@@ -91,7 +91,7 @@ public final class WrapLabel extends JLabel implements Legible, Tall {
         return this;
     }
 
-    public WrapLabel type(Type other) {
+    public WrapLabel type(TextStyle other) {
         type = other;
         revalidate();
         repaint();
@@ -153,7 +153,7 @@ public final class WrapLabel extends JLabel implements Legible, Tall {
     @Override
     public Dimension getMinimumSize() {
         Dimension preferred = getPreferredSize();
-        return new Dimension(most == 1 ? Math.min(preferred.width, Measure.px(40)) : longestWord(), preferred.height);
+        return new Dimension(most == 1 ? Math.min(preferred.width, Sizes.px(40)) : longestWord(), preferred.height);
     }
 
     @Override
@@ -189,7 +189,7 @@ public final class WrapLabel extends JLabel implements Legible, Tall {
     }
 
     private void paintStrike(Graphics2D brush, float x, float y, float length) {
-        brush.setStroke(new BasicStroke(Measure.px(2f)));
+        brush.setStroke(new BasicStroke(Sizes.px(2f)));
         brush.draw(new Line2D.Float(x, y, x + length, y));
     }
 
@@ -234,7 +234,9 @@ public final class WrapLabel extends JLabel implements Legible, Tall {
     }
 
     private List<Font> fonts() {
-        return Stream.concat(Stream.of(type), smaller.stream()).map(Type::font).toList();
+        return Stream.concat(Stream.of(type), smaller.stream())
+                .map(TextStyle::font)
+                .toList();
     }
 
     private void forget() {
@@ -245,6 +247,6 @@ public final class WrapLabel extends JLabel implements Legible, Tall {
     }
 
     private int longestWord() {
-        return Math.min(Flow.longestWord(getText(), fonts().get(smaller.size())) + 1, Measure.px(200));
+        return Math.min(Flow.longestWord(getText(), fonts().get(smaller.size())) + 1, Sizes.px(200));
     }
 }

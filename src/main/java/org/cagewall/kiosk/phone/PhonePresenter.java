@@ -8,21 +8,21 @@ import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.cagewall.deed.VisitDeed;
 import org.cagewall.desk.Desk;
-import org.cagewall.kiosk.kit.RowFace;
+import org.cagewall.kiosk.kit.list.RowFace;
 import org.cagewall.kiosk.shell.Asking;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.shell.Pen;
+import org.cagewall.kiosk.shell.Refresher;
 import org.cagewall.kiosk.shell.Shown;
-import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.room.Absence;
 import org.cagewall.room.Agreement;
 import org.cagewall.room.Cage;
 import org.cagewall.room.Call;
 import org.cagewall.room.CallMatter;
-import org.cagewall.room.LogEntry;
-import org.cagewall.room.LogQuery;
 import org.cagewall.room.Reached;
 import org.cagewall.room.Room;
+import org.cagewall.room.care.LogEntry;
+import org.cagewall.room.care.LogQuery;
 import org.cagewall.tasks.Alarms;
 import org.cagewall.tasks.Danger;
 import org.cagewall.tasks.Unphoned;
@@ -42,7 +42,7 @@ public final class PhonePresenter {
     private final Words words;
     private final Destination.Phone here;
     private final Shown<PhoneState> shown;
-    private final Watch watch;
+    private final Refresher watch;
     private List<LogEntry> calls = List.of();
 
     public PhonePresenter(
@@ -52,11 +52,11 @@ public final class PhonePresenter {
         this.asking = asking;
         this.words = words;
         this.here = here;
-        this.watch = new Watch(desk, this::refresh);
+        this.watch = new Refresher(desk, this::refresh);
         this.shown = new Shown<>(state(), view);
     }
 
-    Watch watch() {
+    Refresher watch() {
         return watch;
     }
 

@@ -11,22 +11,22 @@ import org.cagewall.kiosk.kit.Card;
 import org.cagewall.kiosk.kit.Chips;
 import org.cagewall.kiosk.kit.Choice;
 import org.cagewall.kiosk.kit.Field;
-import org.cagewall.kiosk.kit.Pair;
-import org.cagewall.kiosk.kit.RowFace;
 import org.cagewall.kiosk.kit.Stack;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.kit.TouchScroll;
+import org.cagewall.kiosk.kit.TwoButtons;
 import org.cagewall.kiosk.kit.WrapLabel;
+import org.cagewall.kiosk.kit.list.RowFace;
 import org.cagewall.kiosk.shell.AlarmButtons;
 import org.cagewall.kiosk.shell.Asking;
 import org.cagewall.kiosk.shell.Destination;
+import org.cagewall.kiosk.shell.HeadedScreen;
 import org.cagewall.kiosk.shell.Navigator;
-import org.cagewall.kiosk.shell.Page;
 import org.cagewall.kiosk.shell.Pen;
-import org.cagewall.kiosk.shell.Watch;
-import org.cagewall.kiosk.theme.Measure;
+import org.cagewall.kiosk.shell.Refresher;
+import org.cagewall.kiosk.theme.Sizes;
+import org.cagewall.kiosk.theme.TextStyle;
 import org.cagewall.kiosk.theme.Tone;
-import org.cagewall.kiosk.theme.Type;
 import org.cagewall.room.Agreement;
 import org.cagewall.room.CallMatter;
 import org.cagewall.room.Reached;
@@ -35,7 +35,7 @@ import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 
 /** Whom to phone, in numbers that are read from across the room. Used on the event thread. */
-public final class PhoneScreen extends Page {
+public final class PhoneScreen extends HeadedScreen {
 
     private final Words words;
     private final PhonePresenter presenter;
@@ -43,9 +43,7 @@ public final class PhoneScreen extends Page {
 
     public PhoneScreen(Desk desk, Pen pen, Navigator navigator, Asking asking, Words words, Destination.Phone here) {
         super(new MigLayout(
-                "insets 0, fill, gap 20",
-                Measure.isLargest() ? "[grow,fill]" : "[grow,fill][400!,fill]",
-                "[grow,fill]"));
+                "insets 0, fill, gap 20", Sizes.isLargest() ? "[grow,fill]" : "[grow,fill][400!,fill]", "[grow,fill]"));
         this.words = words;
         presenter = new PhonePresenter(desk, pen, asking, words, here, this::render);
         this.navigator = navigator;
@@ -57,7 +55,7 @@ public final class PhoneScreen extends Page {
     }
 
     @Override
-    protected Watch watch() {
+    protected Refresher watch() {
         return presenter.watch();
     }
 
@@ -65,7 +63,7 @@ public final class PhoneScreen extends Page {
         heading.say(state.title(), state.subtitle());
         view.removeAll();
         view.add(state.call().map(this::call).orElseGet(() -> people(state)), "wmin 0");
-        if (!Measure.isLargest()) {
+        if (!Sizes.isLargest()) {
             view.add(side(state), "wmin 0");
         }
         rebuilt();
@@ -73,14 +71,14 @@ public final class PhoneScreen extends Page {
 
     private JComponent people(PhoneState state) {
         Stack stack = new Stack(16);
-        stack.add(new WrapLabel(words.say(Danger.EMERGENCY_FIRST), Type.LINE, Tone.INK));
+        stack.add(new WrapLabel(words.say(Danger.EMERGENCY_FIRST), TextStyle.LINE, Tone.INK));
         for (int i = 0; i < state.people().size(); i++) {
             stack.add(person(state.people().get(i), i == 0 ? ButtonKind.MAIN : ButtonKind.OUTLINED));
         }
         if (state.people().isEmpty()) {
-            stack.add(new WrapLabel(words.say("phone.nobody-text"), Type.LEAD, Tone.INK));
+            stack.add(new WrapLabel(words.say("phone.nobody-text"), TextStyle.LEAD, Tone.INK));
         }
-        if (Measure.isLargest() && !state.agreed().isEmpty()) {
+        if (Sizes.isLargest() && !state.agreed().isEmpty()) {
             addAgreed(stack, state);
         }
         return new TouchScroll(words, "people", stack);
@@ -91,17 +89,17 @@ public final class PhoneScreen extends Page {
         if (kind == ButtonKind.MAIN) {
             card.leading();
         }
-        card.add(new WrapLabel(person.said(), Type.LEAD, Tone.INK), "cell 0 0, wmin 0, growx");
-        card.add(new WrapLabel(person.number(), Type.NEXT, Tone.INK), "cell 0 1, wmin 0, growx");
+        card.add(new WrapLabel(person.said(), TextStyle.LEAD, Tone.INK), "cell 0 0, wmin 0, growx");
+        card.add(new WrapLabel(person.number(), TextStyle.NEXT, Tone.INK), "cell 0 1, wmin 0, growx");
         card.add(
                 TouchButton.of(
                                 kind,
                                 "phoned." + person.name(),
                                 words.say("phone.phoned"),
                                 () -> presenter.phoned(person))
-                        .type(Type.LEAD)
+                        .type(TextStyle.LEAD)
                         .tall(80),
-                Measure.px(100) > 130 ? "cell 0 2, growx 0" : "cell 1 0 1 2");
+                Sizes.px(100) > 130 ? "cell 0 2, growx 0" : "cell 1 0 1 2");
         return card;
     }
 
@@ -118,7 +116,7 @@ public final class PhoneScreen extends Page {
         presenter.about().ifPresent(matter -> about.choose(List.of(matter)));
         presenter.cage().ifPresent(name -> cage.choose(List.of(Optional.of(name))));
         Stack stack = new Stack(16);
-        stack.add(new WrapLabel(words.say("phone.about-title", person.name()), Type.TITLE, Tone.INK));
+        stack.add(new WrapLabel(words.say("phone.about-title", person.name()), TextStyle.TITLE, Tone.INK));
         stack.add(reached);
         stack.add(asked("phone.about"));
         stack.add(about);
@@ -134,7 +132,7 @@ public final class PhoneScreen extends Page {
                 .leading();
         card.add(new TouchScroll(words, "call", stack), "grow");
         card.add(
-                new Pair(
+                new TwoButtons(
                         TouchButton.of(
                                 ButtonKind.MAIN,
                                 "record",
@@ -154,7 +152,7 @@ public final class PhoneScreen extends Page {
     }
 
     private WrapLabel asked(String key) {
-        return new WrapLabel(words.say(key), Type.BUTTON, Tone.SOFT);
+        return new WrapLabel(words.say(key), TextStyle.BUTTON, Tone.SOFT);
     }
 
     private <E extends Enum<E>> List<Choice<E>> choices(String area, E[] all) {
@@ -172,20 +170,20 @@ public final class PhoneScreen extends Page {
 
     private JComponent side(PhoneState state) {
         Stack stack = new Stack(12);
-        stack.add(new WrapLabel(words.say("phone.when"), Type.ACTION, Tone.INK));
+        stack.add(new WrapLabel(words.say("phone.when"), TextStyle.ACTION, Tone.INK));
         stack.add(new AlarmButtons(words, danger -> navigator.go(new Destination.Alarm(Optional.of(danger)))));
         if (!state.agreed().isEmpty()) {
             addAgreed(stack, state);
         }
         if (!state.calls().isEmpty()) {
-            stack.add(new WrapLabel(words.say("phone.calls"), Type.BUTTON, Tone.SOFT));
+            stack.add(new WrapLabel(words.say("phone.calls"), TextStyle.BUTTON, Tone.SOFT));
             state.calls().forEach(call -> stack.add(call(call)));
         }
         return new TouchScroll(words, "side", stack);
     }
 
     private void addAgreed(Stack stack, PhoneState state) {
-        stack.add(new WrapLabel(words.say("phone.holds"), Type.BUTTON, Tone.SOFT));
+        stack.add(new WrapLabel(words.say("phone.holds"), TextStyle.BUTTON, Tone.SOFT));
         for (PhoneState.Agreed agreed : state.agreed()) {
             Card card = call(agreed.face());
             card.add(
@@ -202,8 +200,8 @@ public final class PhoneScreen extends Page {
 
     private static Card call(RowFace call) {
         Card card = new Card(new MigLayout("insets 10 16 10 16, fillx, wrap 1, gap 0 2", "[grow,fill]"));
-        card.add(new WrapLabel(call.first(), Type.SECOND, Tone.INK), "growx, wmin 0");
-        card.add(new WrapLabel(call.second(), Type.SECOND, Tone.SOFT), "growx, wmin 0");
+        card.add(new WrapLabel(call.first(), TextStyle.SECOND, Tone.INK), "growx, wmin 0");
+        card.add(new WrapLabel(call.second(), TextStyle.SECOND, Tone.SOFT), "growx, wmin 0");
         return card;
     }
 }

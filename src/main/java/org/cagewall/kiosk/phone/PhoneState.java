@@ -2,7 +2,7 @@ package org.cagewall.kiosk.phone;
 
 import java.util.List;
 import java.util.Optional;
-import org.cagewall.kiosk.kit.RowFace;
+import org.cagewall.kiosk.kit.list.RowFace;
 
 /**
  * What the page of phones shows. Immutable; any thread.

@@ -7,9 +7,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
-import org.cagewall.desk.Answer;
 import org.cagewall.desk.Desk;
-import org.cagewall.room.CardCode;
+import org.cagewall.desk.Reading;
+import org.cagewall.room.card.CardCode;
 import org.cagewall.scan.Looking;
 import org.cagewall.scan.Luma;
 import org.cagewall.scan.Meaning;
@@ -180,7 +180,7 @@ public final class Lookout {
         desk.decode(() -> looking.begin(camera), answer -> ifStill(mine, () -> begun(answer)));
     }
 
-    private void begun(Answer<Looking.Begun> answer) {
+    private void begun(Reading<Looking.Begun> answer) {
         answer.then(
                 begun -> {
                     now = new Status(now.look(), now.line(), begun.all(), begun.chosen());
@@ -217,7 +217,7 @@ public final class Lookout {
         stop(Look.OFF, OFF);
     }
 
-    private void looked(Answer<Looking.Glance> answer) {
+    private void looked(Reading<Looking.Glance> answer) {
         turn = Turn.IDLE;
         answer.then(
                 glance -> {

@@ -10,16 +10,16 @@ import org.cagewall.kiosk.kit.Card;
 import org.cagewall.kiosk.kit.Chips;
 import org.cagewall.kiosk.kit.Choice;
 import org.cagewall.kiosk.kit.Heading;
-import org.cagewall.kiosk.kit.LiveView;
 import org.cagewall.kiosk.kit.Pane;
 import org.cagewall.kiosk.kit.Stack;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.kit.TouchScroll;
 import org.cagewall.kiosk.kit.WrapLabel;
+import org.cagewall.kiosk.kit.paper.LiveView;
 import org.cagewall.kiosk.shell.Screen;
-import org.cagewall.kiosk.theme.Measure;
+import org.cagewall.kiosk.theme.Sizes;
+import org.cagewall.kiosk.theme.TextStyle;
 import org.cagewall.kiosk.theme.Tone;
-import org.cagewall.kiosk.theme.Type;
 import org.cagewall.text.Words;
 
 /** The large view of the camera, what it does, and what else can be scanned. Used on the event thread. */
@@ -30,7 +30,7 @@ public final class ScanScreen implements Screen {
     private final Heading heading;
     private final Pane view = new Pane(new MigLayout(
             "insets 0, fill, gap 24 0",
-            Measure.isRoomy() ? "[grow,fill][360!,fill]" : "[grow 40,fill,sizegroup half][grow 60,fill,sizegroup half]",
+            Sizes.isRoomy() ? "[grow,fill][360!,fill]" : "[grow 40,fill,sizegroup half][grow 60,fill,sizegroup half]",
             "[0:0,grow,fill]"));
     private final LiveView live = new LiveView("live");
     private final Stack side = new Stack(16);
@@ -78,22 +78,22 @@ public final class ScanScreen implements Screen {
             side.add(TouchButton.of(ButtonKind.MAIN, "look", words.say("scanscreen.look"), () -> presenter.look()));
         }
         if (state.cameras().size() > 1) {
-            side.add(new WrapLabel(words.say("scanscreen.which"), Type.TAG, Tone.SOFT));
+            side.add(new WrapLabel(words.say("scanscreen.which"), TextStyle.TAG, Tone.SOFT));
             side.add(cameras(state));
         }
         side.add(TouchButton.of(ButtonKind.PLAIN, "paste", words.say("scanscreen.paste"), paste));
-        if (!Measure.isLargest()) {
+        if (!Sizes.isLargest()) {
             side.add(small(state));
         }
         side.add(new WrapLabel(
-                words.say(Measure.isLargest() ? "scanscreen.drop" : "scanscreen.also"), Type.SECOND, Tone.SOFT));
+                words.say(Sizes.isLargest() ? "scanscreen.drop" : "scanscreen.also"), TextStyle.SECOND, Tone.SOFT));
         view.revalidate();
         view.repaint();
     }
 
     /** In the largest letters what is wrong, and the touch that mends it, take the place of the picture that is none. */
     private void place(ScanState state) {
-        boolean alone = Measure.isLargest() && state.mayLook();
+        boolean alone = Sizes.isLargest() && state.mayLook();
         if (view.getComponentCount() != (alone ? 1 : 2)) {
             view.removeAll();
             if (!alone) {
@@ -119,7 +119,7 @@ public final class ScanScreen implements Screen {
         if (state.mayLook()) {
             card.strong();
         }
-        card.add(new WrapLabel(state.line(), Type.LEAD, Tone.INK), "wmin 0");
+        card.add(new WrapLabel(state.line(), TextStyle.LEAD, Tone.INK), "wmin 0");
         return card;
     }
 

@@ -4,13 +4,13 @@ import javax.swing.JComponent;
 import net.miginfocom.swing.MigLayout;
 import org.cagewall.desk.Desk;
 import org.cagewall.kiosk.kit.ButtonKind;
-import org.cagewall.kiosk.kit.LiveView;
 import org.cagewall.kiosk.kit.Pane;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.kit.WrapLabel;
+import org.cagewall.kiosk.kit.paper.LiveView;
 import org.cagewall.kiosk.shell.Aside;
+import org.cagewall.kiosk.theme.TextStyle;
 import org.cagewall.kiosk.theme.Tone;
-import org.cagewall.kiosk.theme.Type;
 import org.cagewall.text.Words;
 
 /**
@@ -53,7 +53,7 @@ public final class SmallView implements Aside {
         }
         view.removeAll();
         view.add(live, "cell 0 0, h 174!");
-        view.add(new WrapLabel(state.line(), Type.SECOND, Tone.INK), "cell 0 1, wmin 0");
+        view.add(new WrapLabel(state.line(), TextStyle.SECOND, Tone.INK), "cell 0 1, wmin 0");
         if (state.mayLook()) {
             view.add(
                     TouchButton.of(

@@ -10,9 +10,9 @@ import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.kit.TouchScroll;
 import org.cagewall.kiosk.kit.WrapLabel;
 import org.cagewall.kiosk.shell.Notices;
-import org.cagewall.kiosk.shell.Watch;
+import org.cagewall.kiosk.shell.Refresher;
+import org.cagewall.kiosk.theme.TextStyle;
 import org.cagewall.kiosk.theme.Tone;
-import org.cagewall.kiosk.theme.Type;
 import org.cagewall.text.Words;
 
 /** Backups: one more, and those that are kept. Used on the event thread. */
@@ -30,26 +30,26 @@ final class BackupPart extends Part {
     }
 
     @Override
-    Watch watch() {
+    Refresher watch() {
         return presenter.watch();
     }
 
     private void render(BackupState state) {
         whole.removeAll();
         Card card = new Card(new MigLayout("insets 26 32 28 32, fillx, wrap 1, gap 0 14, hidemode 3", "[grow,fill]"));
-        card.add(new WrapLabel(words.say("setup.backup-title"), Type.TITLE, Tone.INK), "wmin 0");
-        card.add(new WrapLabel(words.say("setup.backup-text", state.folder()), Type.LINE, Tone.SOFT), "wmin 0");
+        card.add(new WrapLabel(words.say("setup.backup-title"), TextStyle.TITLE, Tone.INK), "wmin 0");
+        card.add(new WrapLabel(words.say("setup.backup-text", state.folder()), TextStyle.LINE, Tone.SOFT), "wmin 0");
         TouchButton now = TouchButton.of(
                         ButtonKind.MAIN, "back-up", words.say("setup.back-up"), () -> presenter.backUp())
-                .type(Type.ACTION)
+                .type(TextStyle.ACTION)
                 .tall(80);
         now.setEnabled(state.work() == BackupState.Work.NONE);
         card.add(now);
         if (state.work() == BackupState.Work.WRITING) {
-            card.add(new WrapLabel(words.say("setup.backing-up"), Type.LINE, Tone.INK), "wmin 0");
+            card.add(new WrapLabel(words.say("setup.backing-up"), TextStyle.LINE, Tone.INK), "wmin 0");
         }
         state.said().ifPresent(said -> {
-            WrapLabel label = new WrapLabel(said, Type.BUTTON, Tone.INK);
+            WrapLabel label = new WrapLabel(said, TextStyle.BUTTON, Tone.INK);
             label.setName("backed-up");
             card.add(label, "wmin 0");
         });
@@ -63,12 +63,12 @@ final class BackupPart extends Part {
 
     private JComponent kept(BackupState state) {
         Card card = new Card(new MigLayout("insets 16 32 18 32, fillx, wrap 1, gap 0 6", "[grow,fill]"));
-        card.add(new WrapLabel(words.say("setup.kept"), Type.TAG, Tone.SOFT));
+        card.add(new WrapLabel(words.say("setup.kept"), TextStyle.TAG, Tone.SOFT));
         if (state.kept().isEmpty()) {
-            card.add(new WrapLabel(words.say("setup.none-kept"), Type.LINE, Tone.INK), "wmin 0");
+            card.add(new WrapLabel(words.say("setup.none-kept"), TextStyle.LINE, Tone.INK), "wmin 0");
         }
-        state.kept().forEach(name -> card.add(new WrapLabel(name, Type.LINE, Tone.INK), "wmin 0"));
-        state.space().ifPresent(space -> card.add(new WrapLabel(space, Type.LINE, Tone.SOFT), "wmin 0, gaptop 8"));
+        state.kept().forEach(name -> card.add(new WrapLabel(name, TextStyle.LINE, Tone.INK), "wmin 0"));
+        state.space().ifPresent(space -> card.add(new WrapLabel(space, TextStyle.LINE, Tone.SOFT), "wmin 0, gaptop 8"));
         return card;
     }
 }

@@ -8,12 +8,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
-import org.cagewall.desk.Answer;
 import org.cagewall.desk.Archive;
 import org.cagewall.desk.Desk;
+import org.cagewall.desk.Reading;
 import org.cagewall.kiosk.shell.Notices;
+import org.cagewall.kiosk.shell.Refresher;
 import org.cagewall.kiosk.shell.Shown;
-import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 
@@ -26,7 +26,7 @@ final class BackupPresenter {
     private final Notices notices;
     private final Words words;
     private final Path folder;
-    private final Watch watch;
+    private final Refresher watch;
     private final Shown<BackupState> shown;
 
     BackupPresenter(Desk desk, Notices notices, Words words, Consumer<BackupState> view) {
@@ -34,7 +34,7 @@ final class BackupPresenter {
         this.notices = notices;
         this.words = words;
         this.folder = desk.folder().path().resolve("backups");
-        this.watch = new Watch(desk, this::look);
+        this.watch = new Refresher(desk, this::look);
         this.shown = new Shown<>(
                 new BackupState(
                         folder.toString(),
@@ -46,7 +46,7 @@ final class BackupPresenter {
                 view);
     }
 
-    Watch watch() {
+    Refresher watch() {
         return watch;
     }
 
@@ -59,7 +59,7 @@ final class BackupPresenter {
         desk.work(book -> Archive.write(book, target), answer -> follow(answer, target));
     }
 
-    private void follow(Answer<Archive.Kept> answer, Path target) {
+    private void follow(Reading<Archive.Kept> answer, Path target) {
         answer.then(
                 kept -> {
                     shown.change(state -> state.saying(words.say(

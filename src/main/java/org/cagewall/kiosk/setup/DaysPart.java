@@ -7,19 +7,19 @@ import org.cagewall.kiosk.kit.ButtonKind;
 import org.cagewall.kiosk.kit.Chips;
 import org.cagewall.kiosk.kit.Choice;
 import org.cagewall.kiosk.kit.Labelled;
-import org.cagewall.kiosk.kit.ListRow;
-import org.cagewall.kiosk.kit.Pair;
-import org.cagewall.kiosk.kit.RowFace;
 import org.cagewall.kiosk.kit.Stack;
 import org.cagewall.kiosk.kit.Stepper;
 import org.cagewall.kiosk.kit.TagKind;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.kit.TouchScroll;
+import org.cagewall.kiosk.kit.TwoButtons;
 import org.cagewall.kiosk.kit.WrapLabel;
+import org.cagewall.kiosk.kit.list.ListRow;
+import org.cagewall.kiosk.kit.list.RowFace;
 import org.cagewall.kiosk.shell.Pen;
-import org.cagewall.kiosk.shell.Watch;
+import org.cagewall.kiosk.shell.Refresher;
+import org.cagewall.kiosk.theme.TextStyle;
 import org.cagewall.kiosk.theme.Tone;
-import org.cagewall.kiosk.theme.Type;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 
@@ -37,7 +37,7 @@ final class DaysPart extends ListPart {
     }
 
     @Override
-    Watch watch() {
+    Refresher watch() {
         return presenter.watch();
     }
 
@@ -79,8 +79,8 @@ final class DaysPart extends ListPart {
         if (changing.isPresent()) {
             fillValue(body, changing.get());
         } else {
-            body.add(new WrapLabel(words.say("setup.days-title"), Type.LEAD, Tone.INK));
-            body.add(new WrapLabel(words.say("setup.days-text"), Type.LINE, Tone.SOFT));
+            body.add(new WrapLabel(words.say("setup.days-title"), TextStyle.LEAD, Tone.INK));
+            body.add(new WrapLabel(words.say("setup.days-text"), TextStyle.LINE, Tone.SOFT));
             body.add(Labelled.of(
                     words.say("setup.days-species"),
                     Chips.oneOf(
@@ -97,8 +97,8 @@ final class DaysPart extends ListPart {
         Stepper earliest = stepper("earliest", "setup.days-earliest", line.earliest());
         Stepper expected = stepper("expected", "setup.days-expected", line.expected());
         Stepper latest = stepper("latest", "setup.days-latest", line.latest());
-        body.add(new WrapLabel(line.name(), Type.LEAD, Tone.INK));
-        body.add(new WrapLabel(line.source(), Type.LINE, Tone.SOFT));
+        body.add(new WrapLabel(line.name(), TextStyle.LEAD, Tone.INK));
+        body.add(new WrapLabel(line.source(), TextStyle.LINE, Tone.SOFT));
         body.add(earliest);
         body.add(expected);
         body.add(latest);
@@ -108,7 +108,7 @@ final class DaysPart extends ListPart {
                     .tall(64));
         }
         side.add(
-                new Pair(
+                new TwoButtons(
                         TouchButton.of(
                                 ButtonKind.OUTLINED, "leave", words.say("setup.leave"), () -> presenter.nothing()),
                         TouchButton.of(

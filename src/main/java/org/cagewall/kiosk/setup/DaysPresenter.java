@@ -14,8 +14,8 @@ import org.cagewall.deed.RoomDeed;
 import org.cagewall.desk.Desk;
 import org.cagewall.kiosk.kit.Problem;
 import org.cagewall.kiosk.shell.Pen;
+import org.cagewall.kiosk.shell.Refresher;
 import org.cagewall.kiosk.shell.Shown;
-import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.room.Span;
 import org.cagewall.room.Timing;
 import org.cagewall.text.Message;
@@ -28,17 +28,17 @@ final class DaysPresenter {
     private final Pen pen;
     private final Words words;
     private final Shown<DaysState> shown;
-    private final Watch watch;
+    private final Refresher watch;
 
     DaysPresenter(Desk desk, Pen pen, Words words, Consumer<DaysState> view) {
         this.desk = desk;
         this.pen = pen;
         this.words = words;
-        this.watch = new Watch(desk, this::refresh);
+        this.watch = new Refresher(desk, this::refresh);
         this.shown = new Shown<>(state(desk.room().settings().species(), Optional.empty(), Optional.empty()), view);
     }
 
-    Watch watch() {
+    Refresher watch() {
         return watch;
     }
 

@@ -16,8 +16,8 @@ import org.cagewall.kiosk.kit.Stepper;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.kit.TouchScroll;
 import org.cagewall.kiosk.kit.WrapLabel;
+import org.cagewall.kiosk.theme.TextStyle;
 import org.cagewall.kiosk.theme.Tone;
-import org.cagewall.kiosk.theme.Type;
 import org.cagewall.room.Use;
 import org.cagewall.text.Words;
 
@@ -58,9 +58,9 @@ final class FirstSteps extends Pane {
     private Stack card(int number, String title, String text) {
         Stack card = new Stack(18);
         Stack head = new Stack(6);
-        head.add(new WrapLabel(words.say("setup.step", number), Type.TAG, Tone.SOFT));
-        head.add(new WrapLabel(title, Type.TITLE, Tone.INK));
-        head.add(new WrapLabel(text, Type.LINE, Tone.SOFT));
+        head.add(new WrapLabel(words.say("setup.step", number), TextStyle.TAG, Tone.SOFT));
+        head.add(new WrapLabel(title, TextStyle.TITLE, Tone.INK));
+        head.add(new WrapLabel(text, TextStyle.LINE, Tone.SOFT));
         card.add(head);
         return card;
     }
@@ -126,7 +126,7 @@ final class FirstSteps extends Pane {
 
     private TouchButton main(String name, String text, Runnable onPress) {
         return TouchButton.of(ButtonKind.MAIN, name, text, onPress)
-                .type(Type.ACTION)
+                .type(TextStyle.ACTION)
                 .tall(80);
     }
 }

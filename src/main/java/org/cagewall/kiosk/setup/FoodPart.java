@@ -14,21 +14,21 @@ import org.cagewall.kiosk.kit.EmptyState;
 import org.cagewall.kiosk.kit.Field;
 import org.cagewall.kiosk.kit.Labelled;
 import org.cagewall.kiosk.kit.Pane;
-import org.cagewall.kiosk.kit.Row;
 import org.cagewall.kiosk.kit.Segment;
-import org.cagewall.kiosk.kit.SmallWall;
+import org.cagewall.kiosk.kit.SideBySide;
 import org.cagewall.kiosk.kit.Stack;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.kit.TouchScroll;
 import org.cagewall.kiosk.kit.WrapLabel;
+import org.cagewall.kiosk.kit.wall.SmallWall;
 import org.cagewall.kiosk.shell.Pen;
-import org.cagewall.kiosk.shell.Watch;
+import org.cagewall.kiosk.shell.Refresher;
+import org.cagewall.kiosk.theme.TextStyle;
 import org.cagewall.kiosk.theme.Tone;
-import org.cagewall.kiosk.theme.Type;
-import org.cagewall.room.DayPart;
-import org.cagewall.room.FeedLine;
 import org.cagewall.room.FoodKind;
-import org.cagewall.room.Permission;
+import org.cagewall.room.care.DayPart;
+import org.cagewall.room.care.FeedLine;
+import org.cagewall.room.care.Permission;
 import org.cagewall.text.Words;
 
 /** Cages to be touched on the left; on the right what they are given and what the sitter may do. Event thread. */
@@ -42,7 +42,7 @@ final class FoodPart extends Part {
     private final SmallWall wall;
     private final Card side = new Card(new MigLayout(
             "insets 18 20 18 20, fill, wrap 1, gap 0 12, hidemode 3", "[grow,fill]", "[][0:0,grow,fill][][]"));
-    private final WrapLabel title = new WrapLabel("", Type.LEAD, Tone.INK);
+    private final WrapLabel title = new WrapLabel("", TextStyle.LEAD, Tone.INK);
     private final Stack lines = new Stack(8);
     private final Pane allowedPlace = new Pane(new MigLayout("insets 0, fillx", "[grow,fill]"));
     private final Field what;
@@ -72,7 +72,7 @@ final class FoodPart extends Part {
     }
 
     @Override
-    Watch watch() {
+    Refresher watch() {
         return presenter.watch();
     }
 
@@ -80,8 +80,8 @@ final class FoodPart extends Part {
         presenter.touch(cage);
     }
 
-    private Row presets() {
-        Row row = new Row();
+    private SideBySide presets() {
+        SideBySide row = new SideBySide();
         row.add(small("choose.all", "setup.choose-all", () -> presenter.all()));
         row.add(small("choose.breeding", "setup.choose-breeding", () -> presenter.breeding()));
         row.add(small("choose.none", "setup.choose-none", () -> presenter.none()));
@@ -133,7 +133,7 @@ final class FoodPart extends Part {
         side.add(problem, "wmin 0");
         side.add(
                 TouchButton.of(ButtonKind.MAIN, "save", words.say("setup.save-food"), () -> presenter.save())
-                        .type(Type.LEAD)
+                        .type(TextStyle.LEAD)
                         .tall(64),
                 "wmin 0");
     }
@@ -141,7 +141,7 @@ final class FoodPart extends Part {
     private void fillLines(FoodState state) {
         lines.removeAll();
         if (state.lines().isEmpty()) {
-            lines.add(new WrapLabel(words.say("setup.no-food"), Type.LINE, Tone.SOFT));
+            lines.add(new WrapLabel(words.say("setup.no-food"), TextStyle.LINE, Tone.SOFT));
         }
         for (int i = 0; i < state.lines().size(); i++) {
             int index = i;
@@ -149,14 +149,16 @@ final class FoodPart extends Part {
             Pane row = new Pane(new MigLayout("insets 0, fillx, gap 12", "[grow,fill][]"));
             row.add(
                     new WrapLabel(
-                            words.say("setup.food-line", line.what(), line.amount(), line.when()), Type.LINE, Tone.INK),
+                            words.say("setup.food-line", line.what(), line.amount(), line.when()),
+                            TextStyle.LINE,
+                            Tone.INK),
                     "wmin 0");
             TouchButton out = TouchButton.of(
                             ButtonKind.PLAIN,
                             "take-out." + (i + 1),
                             words.say("setup.take-out"),
                             () -> presenter.takeOut(index))
-                    .type(Type.TAG)
+                    .type(TextStyle.TAG)
                     .tall(48);
             out.getAccessibleContext().setAccessibleName(words.say("setup.take-out-said", line.what()));
             row.add(out, "wrap");
@@ -198,12 +200,12 @@ final class FoodPart extends Part {
         return both;
     }
 
-    private Row quick(String name, String key, int count, Field field) {
-        Row row = new Row();
+    private SideBySide quick(String name, String key, int count, Field field) {
+        SideBySide row = new SideBySide();
         IntStream.rangeClosed(1, count).forEach(number -> {
             String text = words.say(key + number);
             row.add(TouchButton.of(ButtonKind.PLAIN, name + ".quick." + number, text, () -> field.value(text))
-                    .type(Type.TAG)
+                    .type(TextStyle.TAG)
                     .tall(48));
         });
         return row;

@@ -8,19 +8,19 @@ import java.util.function.Consumer;
 import java.util.function.Predicate;
 import org.cagewall.deed.RoomDeed;
 import org.cagewall.desk.Desk;
-import org.cagewall.kiosk.kit.WallPlan;
+import org.cagewall.kiosk.kit.wall.WallPlan;
 import org.cagewall.kiosk.shell.Pen;
+import org.cagewall.kiosk.shell.Refresher;
 import org.cagewall.kiosk.shell.Shown;
-import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.room.Cage;
-import org.cagewall.room.DayPart;
-import org.cagewall.room.FeedLine;
 import org.cagewall.room.FoodKind;
-import org.cagewall.room.Permission;
 import org.cagewall.room.Place;
-import org.cagewall.room.Routine;
 import org.cagewall.room.Use;
 import org.cagewall.room.Wall;
+import org.cagewall.room.care.DayPart;
+import org.cagewall.room.care.FeedLine;
+import org.cagewall.room.care.Permission;
+import org.cagewall.room.care.Routine;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 
@@ -33,17 +33,17 @@ final class FoodPresenter {
     private final Pen pen;
     private final Words words;
     private final Shown<FoodState> shown;
-    private final Watch watch;
+    private final Refresher watch;
 
     FoodPresenter(Desk desk, Pen pen, Words words, Consumer<FoodState> view) {
         this.desk = desk;
         this.pen = pen;
         this.words = words;
-        this.watch = new Watch(desk, this::refresh);
+        this.watch = new Refresher(desk, this::refresh);
         this.shown = new Shown<>(new FoodState(walls(), List.of(), List.of(), Set.of(), Optional.empty()), view);
     }
 
-    Watch watch() {
+    Refresher watch() {
         return watch;
     }
 
@@ -84,8 +84,8 @@ final class FoodPresenter {
     }
 
     void addLine(String what, String amount, DayPart when) {
-        Optional<String> wrongWhat = Names.wrong(what, "setup.write-food");
-        Optional<String> wrongAmount = Names.wrong(amount, "setup.write-amount");
+        Optional<String> wrongWhat = NameChecks.wrong(what, "setup.write-food");
+        Optional<String> wrongAmount = NameChecks.wrong(amount, "setup.write-amount");
         if (wrongWhat.isPresent()) {
             wrong("what", wrongWhat.get());
         } else if (wrongAmount.isPresent()) {

@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.cagewall.kiosk.kit.Problem;
-import org.cagewall.kiosk.kit.WallPlan;
-import org.cagewall.room.FeedLine;
-import org.cagewall.room.Permission;
+import org.cagewall.kiosk.kit.wall.WallPlan;
+import org.cagewall.room.care.FeedLine;
+import org.cagewall.room.care.Permission;
 
 /**
  * What the part of food shows. Immutable; any thread, and free of Swing.

@@ -8,7 +8,7 @@ import org.cagewall.kiosk.kit.Card;
 import org.cagewall.kiosk.kit.Pane;
 import org.cagewall.kiosk.kit.ProblemCard;
 import org.cagewall.kiosk.kit.Stack;
-import org.cagewall.kiosk.shell.Watch;
+import org.cagewall.kiosk.shell.Refresher;
 
 /** One part of the page: what one of the words at its head leads to. Used on the event thread. */
 abstract class Part {
@@ -21,7 +21,7 @@ abstract class Part {
     }
 
     /** What keeps it up to date while it is on the screen. */
-    abstract Watch watch();
+    abstract Refresher watch();
 
     /** A white card around what belongs together. */
     static Card card(JComponent... parts) {

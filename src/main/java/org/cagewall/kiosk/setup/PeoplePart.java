@@ -8,18 +8,18 @@ import org.cagewall.kiosk.kit.Chips;
 import org.cagewall.kiosk.kit.Choice;
 import org.cagewall.kiosk.kit.Field;
 import org.cagewall.kiosk.kit.Labelled;
-import org.cagewall.kiosk.kit.ListRow;
-import org.cagewall.kiosk.kit.Pair;
-import org.cagewall.kiosk.kit.RowFace;
 import org.cagewall.kiosk.kit.Stack;
 import org.cagewall.kiosk.kit.TagKind;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.kit.TouchScroll;
+import org.cagewall.kiosk.kit.TwoButtons;
 import org.cagewall.kiosk.kit.WrapLabel;
+import org.cagewall.kiosk.kit.list.ListRow;
+import org.cagewall.kiosk.kit.list.RowFace;
 import org.cagewall.kiosk.shell.Pen;
-import org.cagewall.kiosk.shell.Watch;
+import org.cagewall.kiosk.shell.Refresher;
+import org.cagewall.kiosk.theme.TextStyle;
 import org.cagewall.kiosk.theme.Tone;
-import org.cagewall.kiosk.theme.Type;
 import org.cagewall.room.Role;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
@@ -36,7 +36,7 @@ final class PeoplePart extends ListPart {
     }
 
     @Override
-    Watch watch() {
+    Refresher watch() {
         return presenter.watch();
     }
 
@@ -74,7 +74,7 @@ final class PeoplePart extends ListPart {
         body.add(new WrapLabel(
                 whom.map(each -> words.say("setup.change-person", each.name()))
                         .orElseGet(() -> words.say("setup.new-person")),
-                Type.LEAD,
+                TextStyle.LEAD,
                 Tone.INK));
         Optional<Field> name = whom.isPresent()
                 ? Optional.empty()
@@ -83,7 +83,7 @@ final class PeoplePart extends ListPart {
         Chips<Role> role = Chips.oneOf("role", Choice.of(Role.values(), words, "setup.role."), any -> {})
                 .choose(List.of(whom.map(PeopleState.Someone::role).orElse(Role.SITTER)));
         body.add(Labelled.of(words.say("setup.what-does"), role));
-        body.add(new WrapLabel(words.say("setup.roles-text"), Type.SECOND, Tone.SOFT));
+        body.add(new WrapLabel(words.say("setup.roles-text"), TextStyle.SECOND, Tone.SOFT));
         Field phone = problem.about(
                 "phone",
                 Field.line(
@@ -92,7 +92,7 @@ final class PeoplePart extends ListPart {
                         whom.map(PeopleState.Someone::phone).orElse("")));
         body.add(phone);
         if (whom.filter(each -> !each.phone().isEmpty()).isPresent()) {
-            body.add(new WrapLabel(words.say("setup.phone-text"), Type.SECOND, Tone.SOFT));
+            body.add(new WrapLabel(words.say("setup.phone-text"), TextStyle.SECOND, Tone.SOFT));
         }
         side.add(new TouchScroll(words, "person", body), "grow, wmin 0, hmin 0");
         side.add(problem, "wmin 0");
@@ -110,13 +110,13 @@ final class PeoplePart extends ListPart {
                 "wmin 0");
     }
 
-    private Pair two(Runnable change) {
-        return new Pair(
+    private TwoButtons two(Runnable change) {
+        return new TwoButtons(
                 TouchButton.of(ButtonKind.OUTLINED, "leave", words.say("setup.leave"), () -> presenter.nobody()),
                 TouchButton.of(ButtonKind.MAIN, "change-person", words.say("setup.save"), change));
     }
 
     private static TouchButton button(ButtonKind kind, String name, String text, Runnable onPress) {
-        return TouchButton.of(kind, name, text, onPress).type(Type.LEAD).tall(72);
+        return TouchButton.of(kind, name, text, onPress).type(TextStyle.LEAD).tall(72);
     }
 }

@@ -3,12 +3,12 @@ package org.cagewall.kiosk.setup;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import org.cagewall.deed.Anew;
+import org.cagewall.deed.NewValue;
 import org.cagewall.deed.RoomDeed;
 import org.cagewall.desk.Desk;
 import org.cagewall.kiosk.shell.Pen;
+import org.cagewall.kiosk.shell.Refresher;
 import org.cagewall.kiosk.shell.Shown;
-import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.room.Person;
 import org.cagewall.room.Role;
 import org.cagewall.text.Message;
@@ -21,17 +21,17 @@ final class PeoplePresenter {
     private final Pen pen;
     private final Words words;
     private final Shown<PeopleState> shown;
-    private final Watch watch;
+    private final Refresher watch;
 
     PeoplePresenter(Desk desk, Pen pen, Words words, Consumer<PeopleState> view) {
         this.desk = desk;
         this.pen = pen;
         this.words = words;
-        this.watch = new Watch(desk, this::refresh);
+        this.watch = new Refresher(desk, this::refresh);
         this.shown = new Shown<>(new PeopleState(people(), Optional.empty(), Optional.empty()), view);
     }
 
-    Watch watch() {
+    Refresher watch() {
         return watch;
     }
 
@@ -45,7 +45,7 @@ final class PeoplePresenter {
     }
 
     void add(String name, Role role, String phone) {
-        Optional<String> wrongName = Names.wrong(name, "setup.write-name");
+        Optional<String> wrongName = NameChecks.wrong(name, "setup.write-name");
         if (wrongName.isPresent()) {
             wrong("name", Message.of(wrongName.get()));
         } else if (isPhone(phone)) {
@@ -62,8 +62,8 @@ final class PeoplePresenter {
         }
         PeopleState.Someone now = whom.get();
         Optional<Role> other = Optional.of(role).filter(it -> it != now.role());
-        Optional<Anew<String>> number =
-                phone.strip().equals(now.phone()) ? Optional.empty() : Optional.of(new Anew<>(written(phone)));
+        Optional<NewValue<String>> number =
+                phone.strip().equals(now.phone()) ? Optional.empty() : Optional.of(new NewValue<>(written(phone)));
         if (other.isEmpty() && number.isEmpty()) {
             wrong("phone", Message.of("setup.nothing-changed"));
             return;
@@ -72,7 +72,7 @@ final class PeoplePresenter {
     }
 
     private boolean isPhone(String phone) {
-        Optional<Message> wrong = phone.isBlank() ? Optional.empty() : Names.wrongPhone(phone, "setup.too-long");
+        Optional<Message> wrong = phone.isBlank() ? Optional.empty() : NameChecks.wrongPhone(phone, "setup.too-long");
         wrong.ifPresent(why -> wrong("phone", why));
         return wrong.isEmpty();
     }

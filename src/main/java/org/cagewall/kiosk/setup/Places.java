@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.cagewall.deed.RoomDeed;
-import org.cagewall.kiosk.kit.WallPlan;
+import org.cagewall.kiosk.kit.wall.WallPlan;
 import org.cagewall.room.Cage;
 import org.cagewall.room.Keeps;
 import org.cagewall.room.Place;

@@ -8,21 +8,21 @@ import org.cagewall.kiosk.kit.ButtonKind;
 import org.cagewall.kiosk.kit.Chips;
 import org.cagewall.kiosk.kit.Choice;
 import org.cagewall.kiosk.kit.Field;
-import org.cagewall.kiosk.kit.ListRow;
 import org.cagewall.kiosk.kit.Pane;
-import org.cagewall.kiosk.kit.RowFace;
 import org.cagewall.kiosk.kit.Stack;
 import org.cagewall.kiosk.kit.Stepper;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.kit.TouchScroll;
 import org.cagewall.kiosk.kit.WrapLabel;
+import org.cagewall.kiosk.kit.list.ListRow;
+import org.cagewall.kiosk.kit.list.RowFace;
 import org.cagewall.kiosk.shell.Pen;
-import org.cagewall.kiosk.shell.Watch;
+import org.cagewall.kiosk.shell.Refresher;
+import org.cagewall.kiosk.theme.TextStyle;
 import org.cagewall.kiosk.theme.Tone;
-import org.cagewall.kiosk.theme.Type;
 import org.cagewall.room.RingBody;
-import org.cagewall.room.RingLoss;
 import org.cagewall.room.RingsOf;
+import org.cagewall.room.bird.RingLoss;
 import org.cagewall.text.Words;
 
 /** The rings there are on the left; on the right those that are added, and one that is written off. Event thread. */
@@ -50,7 +50,7 @@ final class RingsPart extends Part {
     }
 
     @Override
-    Watch watch() {
+    Refresher watch() {
         return presenter.watch();
     }
 
@@ -72,7 +72,7 @@ final class RingsPart extends Part {
 
     private void fillList(RingsState state) {
         list.removeAll();
-        WrapLabel next = new WrapLabel(state.next(), Type.LEAD, Tone.INK);
+        WrapLabel next = new WrapLabel(state.next(), TextStyle.LEAD, Tone.INK);
         next.setName("next-ring");
         list.add(next);
         for (RingsState.Stock stock : state.stocks()) {
@@ -81,7 +81,7 @@ final class RingsPart extends Part {
             list.add(row);
         }
         if (state.stocks().isEmpty()) {
-            list.add(new WrapLabel(words.say("setup.no-rings"), Type.LINE, Tone.SOFT));
+            list.add(new WrapLabel(words.say("setup.no-rings"), TextStyle.LINE, Tone.SOFT));
         }
     }
 
@@ -101,11 +101,11 @@ final class RingsPart extends Part {
         numbers.add(first, "wmin 0");
         numbers.add(last, "wmin 0");
         side.add(card(
-                new WrapLabel(words.say("setup.rings-new"), Type.LEAD, Tone.INK),
+                new WrapLabel(words.say("setup.rings-new"), TextStyle.LEAD, Tone.INK),
                 year,
                 size,
                 form,
-                new WrapLabel(words.say("setup.ring-form-text"), Type.SECOND, Tone.SOFT),
+                new WrapLabel(words.say("setup.ring-form-text"), TextStyle.SECOND, Tone.SOFT),
                 colour,
                 numbers,
                 TouchButton.of(
@@ -119,18 +119,18 @@ final class RingsPart extends Part {
                                         colour.value(),
                                         first.value(),
                                         last.value())))
-                        .type(Type.LEAD)
+                        .type(TextStyle.LEAD)
                         .tall(72)));
         side.add(card(
-                new WrapLabel(words.say("setup.ring-body"), Type.LEAD, Tone.INK),
+                new WrapLabel(words.say("setup.ring-body"), TextStyle.LEAD, Tone.INK),
                 Chips.oneOf("ring-body", Choice.of(RingBody.values(), words, "word.ringbody."), body -> {
                             if (!state.body().equals(Optional.of(body))) {
                                 presenter.body(body);
                             }
                         })
                         .choose(state.body().stream().toList()),
-                new WrapLabel(words.say("setup.ring-body-text"), Type.SECOND, Tone.SOFT),
-                new WrapLabel(words.say("setup.rings-of"), Type.LEAD, Tone.INK),
+                new WrapLabel(words.say("setup.ring-body-text"), TextStyle.SECOND, Tone.SOFT),
+                new WrapLabel(words.say("setup.rings-of"), TextStyle.LEAD, Tone.INK),
                 Chips.oneOf("rings-of", Choice.of(RingsOf.values(), words, "word.ringsof."), of -> {
                             if (of != state.of()) {
                                 presenter.of(of);
@@ -141,7 +141,7 @@ final class RingsPart extends Part {
         Chips<RingLoss> why = Chips.oneOf("why", Choice.of(RingLoss.values(), words, "word.ringloss."), any -> {})
                 .choose(List.of(RingLoss.SPOILT));
         side.add(card(
-                new WrapLabel(words.say("setup.ring-off-title"), Type.LEAD, Tone.INK),
+                new WrapLabel(words.say("setup.ring-off-title"), TextStyle.LEAD, Tone.INK),
                 ring,
                 why,
                 TouchButton.of(

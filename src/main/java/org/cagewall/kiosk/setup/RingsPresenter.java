@@ -9,14 +9,14 @@ import org.cagewall.deed.RoomDeed;
 import org.cagewall.desk.Desk;
 import org.cagewall.kiosk.kit.Problem;
 import org.cagewall.kiosk.shell.Pen;
+import org.cagewall.kiosk.shell.Refresher;
 import org.cagewall.kiosk.shell.Shown;
-import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.room.RingBody;
-import org.cagewall.room.RingLoss;
-import org.cagewall.room.RingStock;
 import org.cagewall.room.RingsOf;
 import org.cagewall.room.Room;
 import org.cagewall.room.Settings;
+import org.cagewall.room.bird.RingLoss;
+import org.cagewall.room.bird.RingStock;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 
@@ -29,29 +29,29 @@ final class RingsPresenter {
     private final Pen pen;
     private final Words words;
     private final Shown<RingsState> shown;
-    private final Watch watch;
+    private final Refresher watch;
 
     RingsPresenter(Desk desk, Pen pen, Words words, Consumer<RingsState> view) {
         this.desk = desk;
         this.pen = pen;
         this.words = words;
-        this.watch = new Watch(desk, this::refresh);
+        this.watch = new Refresher(desk, this::refresh);
         this.shown = new Shown<>(state(Optional.empty()), view);
     }
 
-    Watch watch() {
+    Refresher watch() {
         return watch;
     }
 
     void add(RingsState.Order order) {
-        Optional<String> wrongSize = Names.wrong(order.size(), "setup.write-ring-size");
-        Optional<String> wrongForm = Names.wrong(order.form(), "setup.write-ring-form");
+        Optional<String> wrongSize = NameChecks.wrong(order.size(), "setup.write-ring-size");
+        Optional<String> wrongForm = NameChecks.wrong(order.form(), "setup.write-ring-form");
         if (wrongSize.isPresent()) {
             wrong("size", wrongSize.get());
         } else if (wrongForm.isPresent() || !RingStock.isForm(order.form().strip())) {
             wrong("form", wrongForm.orElse("setup.write-ring-form"));
         } else if (!order.colour().isBlank()
-                && Names.wrong(order.colour(), "setup.write-ring-colour").isPresent()) {
+                && NameChecks.wrong(order.colour(), "setup.write-ring-colour").isPresent()) {
             wrong("colour", "setup.write-ring-colour");
         } else if (!isNumber(order.first())) {
             wrong("first", "setup.write-number");
@@ -96,7 +96,7 @@ final class RingsPresenter {
     }
 
     void writeOff(String ring, RingLoss why) {
-        Optional<String> wrong = Names.wrong(ring, "setup.write-ring");
+        Optional<String> wrong = NameChecks.wrong(ring, "setup.write-ring");
         if (wrong.isPresent()) {
             wrong("off", wrong.get());
         } else {

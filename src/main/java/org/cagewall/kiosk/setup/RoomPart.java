@@ -11,7 +11,7 @@ import org.cagewall.kiosk.kit.Choice;
 import org.cagewall.kiosk.kit.Field;
 import org.cagewall.kiosk.kit.Labelled;
 import org.cagewall.kiosk.kit.Pane;
-import org.cagewall.kiosk.kit.Row;
+import org.cagewall.kiosk.kit.SideBySide;
 import org.cagewall.kiosk.kit.Stack;
 import org.cagewall.kiosk.kit.Stepper;
 import org.cagewall.kiosk.kit.TouchButton;
@@ -19,10 +19,10 @@ import org.cagewall.kiosk.kit.TouchScroll;
 import org.cagewall.kiosk.kit.WrapLabel;
 import org.cagewall.kiosk.shell.Leaving;
 import org.cagewall.kiosk.shell.Pen;
-import org.cagewall.kiosk.shell.Watch;
-import org.cagewall.kiosk.theme.Measure;
+import org.cagewall.kiosk.shell.Refresher;
+import org.cagewall.kiosk.theme.Sizes;
+import org.cagewall.kiosk.theme.TextStyle;
 import org.cagewall.kiosk.theme.Tone;
-import org.cagewall.kiosk.theme.Type;
 import org.cagewall.room.FirstCall;
 import org.cagewall.text.Words;
 
@@ -52,7 +52,7 @@ final class RoomPart extends Part {
     }
 
     @Override
-    Watch watch() {
+    Refresher watch() {
         return presenter.watch();
     }
 
@@ -118,10 +118,10 @@ final class RoomPart extends Part {
         left.add(card(named));
         left.add(card(
                 Labelled.of(words.say("setup.most"), row(eggs, chicks)),
-                new WrapLabel(words.say("setup.most-text"), Type.SECOND, Tone.SOFT)));
+                new WrapLabel(words.say("setup.most-text"), TextStyle.SECOND, Tone.SOFT)));
         left.add(card(
                 Labelled.of(words.say("setup.pair"), row(rounds, rest)),
-                new WrapLabel(words.say("setup.pair-text"), Type.SECOND, Tone.SOFT)));
+                new WrapLabel(words.say("setup.pair-text"), TextStyle.SECOND, Tone.SOFT)));
         Stack right = new Stack(16);
         right.add(card(Labelled.of(words.say("setup.heat"), row(act, phone)), cold));
         right.add(card(Labelled.of(words.say("setup.ill-first"), first)));
@@ -129,7 +129,7 @@ final class RoomPart extends Part {
         right.add(card(Labelled.of(words.say("setup.rings"), row(day, month))));
         right.add(card(
                 Labelled.of(words.say("setup.least-space"), space),
-                new WrapLabel(words.say("setup.least-space-text"), Type.SECOND, Tone.SOFT)));
+                new WrapLabel(words.say("setup.least-space-text"), TextStyle.SECOND, Tone.SOFT)));
         Pane columns = new Pane(new MigLayout(
                 "insets 0, fillx, gap 24 0", "[grow 1,fill,sizegroup half][grow 1,fill,sizegroup half]", "[top]"));
         columns.add(left, "wmin 0");
@@ -138,7 +138,7 @@ final class RoomPart extends Part {
         view.add(problem, "wmin 0");
         Pane foot = new Pane(new MigLayout("insets 0, fillx", "[]16:push[240:420:,fill]"));
         foot.add(TouchButton.of(ButtonKind.QUIET, "close-kiosk", words.say("setup.close"), leaving::askToLeave)
-                .tall(Measure.isLargest() ? 56 : 72));
+                .tall(Sizes.isLargest() ? 56 : 72));
         foot.add(TouchButton.of(
                         ButtonKind.MAIN,
                         "save",
@@ -161,8 +161,8 @@ final class RoomPart extends Part {
                                 day.value(),
                                 month.value(),
                                 Optional.empty())))
-                .type(Type.LEAD)
-                .tall(Measure.isLargest() ? 56 : 72));
+                .type(TextStyle.LEAD)
+                .tall(Sizes.isLargest() ? 56 : 72));
         view.add(foot, "wmin 0");
     }
 
@@ -182,7 +182,7 @@ final class RoomPart extends Part {
                         })
                 .choose(List.of(state.night())));
         both.add(hours);
-        both.add(new WrapLabel(words.say("setup.quiet-text"), Type.SECOND, Tone.SOFT));
+        both.add(new WrapLabel(words.say("setup.quiet-text"), TextStyle.SECOND, Tone.SOFT));
         return both;
     }
 
@@ -200,7 +200,7 @@ final class RoomPart extends Part {
     private static Pane row(JComponent one, JComponent other) {
         Pane first = new Pane(new MigLayout("insets 0 0 0 24"));
         first.add(one);
-        Row row = new Row();
+        SideBySide row = new SideBySide();
         row.add(first);
         row.add(other);
         return row;

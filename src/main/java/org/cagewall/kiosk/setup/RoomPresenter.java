@@ -6,13 +6,13 @@ import java.time.MonthDay;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import org.cagewall.deed.Anew;
+import org.cagewall.deed.NewValue;
 import org.cagewall.deed.RoomDeed;
 import org.cagewall.desk.Desk;
 import org.cagewall.kiosk.kit.Problem;
 import org.cagewall.kiosk.shell.Pen;
+import org.cagewall.kiosk.shell.Refresher;
 import org.cagewall.kiosk.shell.Shown;
-import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.room.Quiet;
 import org.cagewall.room.Settings;
 import org.cagewall.text.Message;
@@ -29,17 +29,17 @@ final class RoomPresenter {
     private final Pen pen;
     private final Words words;
     private final Shown<RoomState> shown;
-    private final Watch watch;
+    private final Refresher watch;
 
     RoomPresenter(Desk desk, Pen pen, Words words, Consumer<RoomState> view) {
         this.desk = desk;
         this.pen = pen;
         this.words = words;
-        this.watch = new Watch(desk, this::refresh);
+        this.watch = new Refresher(desk, this::refresh);
         this.shown = new Shown<>(state(Optional.empty()), view);
     }
 
-    Watch watch() {
+    Refresher watch() {
         return watch;
     }
 
@@ -47,7 +47,7 @@ final class RoomPresenter {
     void save(RoomState filled) {
         RoomState now = shown.now();
         boolean renamed = !filled.name().strip().equals(now.name());
-        Optional<String> wrongName = renamed ? Names.wrong(filled.name(), "setup.write-room") : Optional.empty();
+        Optional<String> wrongName = renamed ? NameChecks.wrong(filled.name(), "setup.write-room") : Optional.empty();
         if (wrongName.isPresent()) {
             wrong("room", wrongName.get());
         } else if (filled.rules().strip().length() > MOST_PROSE) {
@@ -72,9 +72,9 @@ final class RoomPresenter {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.of(rings).filter(day -> !day.equals(settings().ringsIssued())),
-                Optional.of(new Anew<>(quiet(filled)))
+                Optional.of(new NewValue<>(quiet(filled)))
                         .filter(quiet -> !settings().quiet().equals(quiet.value())),
-                Optional.of(new Anew<>(Optional.of(filled.rules().strip()).filter(rules -> !rules.isEmpty())))
+                Optional.of(new NewValue<>(Optional.of(filled.rules().strip()).filter(rules -> !rules.isEmpty())))
                         .filter(rules -> !rules.value().orElse("").equals(now.rules())),
                 Optional.of(filled.heatAct()).filter(heat -> heat != now.heatAct()),
                 Optional.of(filled.heatPhone()).filter(heat -> heat != now.heatPhone()),

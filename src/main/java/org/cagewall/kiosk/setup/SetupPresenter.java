@@ -9,8 +9,8 @@ import org.cagewall.kiosk.kit.Problem;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.shell.Navigator;
 import org.cagewall.kiosk.shell.Pen;
+import org.cagewall.kiosk.shell.Refresher;
 import org.cagewall.kiosk.shell.Shown;
-import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.room.Person;
 import org.cagewall.room.Place;
 import org.cagewall.room.Role;
@@ -33,7 +33,7 @@ public final class SetupPresenter {
     private final Navigator navigator;
     private final Words words;
     private final Shown<SetupState> shown;
-    private final Watch watch;
+    private final Refresher watch;
     private OneByOne oneByOne = OneByOne.NO;
 
     public SetupPresenter(Desk desk, Pen pen, Navigator navigator, Words words, Consumer<SetupState> view) {
@@ -41,11 +41,11 @@ public final class SetupPresenter {
         this.pen = pen;
         this.navigator = navigator;
         this.words = words;
-        this.watch = new Watch(desk, this::refresh, pen, this::refresh);
+        this.watch = new Refresher(desk, this::refresh, pen, this::refresh);
         this.shown = new Shown<>(state(SetupState.Tab.WALLS, Optional.empty()), view);
     }
 
-    Watch watch() {
+    Refresher watch() {
         return watch;
     }
 
@@ -54,8 +54,8 @@ public final class SetupPresenter {
     }
 
     void addOwner(String name, String phone) {
-        Optional<String> wrongName = Names.wrong(name, "setup.write-your-name");
-        Optional<Message> wrongPhone = Names.wrongPhone(phone, "setup.write-your-phone");
+        Optional<String> wrongName = NameChecks.wrong(name, "setup.write-your-name");
+        Optional<Message> wrongPhone = NameChecks.wrongPhone(phone, "setup.write-your-phone");
         if (wrongName.isPresent()) {
             wrong("name", Message.of(wrongName.get()));
         } else if (wrongPhone.isPresent()) {
@@ -68,7 +68,7 @@ public final class SetupPresenter {
     }
 
     void addFirstWall(String name, int rows, int columns) {
-        Optional<String> wrongName = Names.wrong(name, "setup.write-wall");
+        Optional<String> wrongName = NameChecks.wrong(name, "setup.write-wall");
         if (wrongName.isPresent()) {
             wrong("wall", Message.of(wrongName.get()));
             return;

@@ -15,17 +15,17 @@ import org.cagewall.kiosk.kit.Segment;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.kit.Turner;
 import org.cagewall.kiosk.shell.Asking;
+import org.cagewall.kiosk.shell.HeadedScreen;
 import org.cagewall.kiosk.shell.Leaving;
 import org.cagewall.kiosk.shell.Navigator;
 import org.cagewall.kiosk.shell.Notices;
-import org.cagewall.kiosk.shell.Page;
 import org.cagewall.kiosk.shell.Pen;
-import org.cagewall.kiosk.shell.Watch;
-import org.cagewall.kiosk.theme.Measure;
+import org.cagewall.kiosk.shell.Refresher;
+import org.cagewall.kiosk.theme.Sizes;
 import org.cagewall.text.Words;
 
 /** Setting the birdroom up, part by part; an empty room is led through its first steps. Used on the event thread. */
-public final class SetupScreen extends Page {
+public final class SetupScreen extends HeadedScreen {
 
     private enum Presence {
         AWAY,
@@ -58,7 +58,7 @@ public final class SetupScreen extends Page {
         this.words = words;
         segment = new Segment<>("tab", choices(), tab -> turnTo(tab));
         turner = new Turner("turn", words.say("setup.tab-before"), words.say("setup.tab-after"), by -> turn(by));
-        tabs.add(Measure.isRoomy() ? segment : turner);
+        tabs.add(Sizes.isRoomy() ? segment : turner);
         heading.beside(tabs);
         presenter = new SetupPresenter(desk, pen, navigator, words, this::render);
     }
@@ -69,7 +69,7 @@ public final class SetupScreen extends Page {
     }
 
     @Override
-    protected Watch watch() {
+    protected Refresher watch() {
         return presenter.watch();
     }
 

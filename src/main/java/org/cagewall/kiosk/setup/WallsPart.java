@@ -7,19 +7,19 @@ import org.cagewall.kiosk.kit.ButtonKind;
 import org.cagewall.kiosk.kit.Card;
 import org.cagewall.kiosk.kit.Field;
 import org.cagewall.kiosk.kit.Pane;
-import org.cagewall.kiosk.kit.Row;
-import org.cagewall.kiosk.kit.SmallWall;
+import org.cagewall.kiosk.kit.SideBySide;
 import org.cagewall.kiosk.kit.Stack;
 import org.cagewall.kiosk.kit.Stepper;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.kit.TouchScroll;
-import org.cagewall.kiosk.kit.WallPlan;
 import org.cagewall.kiosk.kit.WrapLabel;
+import org.cagewall.kiosk.kit.wall.SmallWall;
+import org.cagewall.kiosk.kit.wall.WallPlan;
 import org.cagewall.kiosk.shell.Asking;
 import org.cagewall.kiosk.shell.Pen;
-import org.cagewall.kiosk.shell.Watch;
+import org.cagewall.kiosk.shell.Refresher;
+import org.cagewall.kiosk.theme.TextStyle;
 import org.cagewall.kiosk.theme.Tone;
-import org.cagewall.kiosk.theme.Type;
 import org.cagewall.room.Use;
 import org.cagewall.text.Words;
 
@@ -48,7 +48,7 @@ final class WallsPart extends Part {
     }
 
     @Override
-    Watch watch() {
+    Refresher watch() {
         return presenter.watch();
     }
 
@@ -138,7 +138,7 @@ final class WallsPart extends Part {
         uses[0] = new Uses(
                 words, "use", cage.use(), cage.keeps(), () -> presenter.changeUse(uses[0].use(), uses[0].keeps()));
         body.add(uses[0].view());
-        Row row = new Row();
+        SideBySide row = new SideBySide();
         row.add(button(ButtonKind.PLAIN, "move", words.say("setup.move"), () -> presenter.move()));
         cage.neighbours()
                 .forEach(other -> row.add(button(
@@ -161,11 +161,11 @@ final class WallsPart extends Part {
     private void panel(String title, String text, Stack body) {
         Stack whole = new Stack(16);
         Stack head = new Stack(4);
-        WrapLabel named = new WrapLabel(title, Type.LEAD, Tone.INK);
+        WrapLabel named = new WrapLabel(title, TextStyle.LEAD, Tone.INK);
         named.setName("panel.title");
         head.add(named);
         if (!text.isEmpty()) {
-            head.add(new WrapLabel(text, Type.SECOND, Tone.SOFT));
+            head.add(new WrapLabel(text, TextStyle.SECOND, Tone.SOFT));
         }
         whole.add(head);
         whole.add(body);
@@ -186,6 +186,6 @@ final class WallsPart extends Part {
     }
 
     private static TouchButton button(ButtonKind kind, String name, String text, Runnable onPress) {
-        return TouchButton.of(kind, name, text, onPress).type(Type.BUTTON);
+        return TouchButton.of(kind, name, text, onPress).type(TextStyle.BUTTON);
     }
 }

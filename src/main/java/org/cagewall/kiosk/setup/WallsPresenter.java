@@ -6,13 +6,13 @@ import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.cagewall.deed.RoomDeed;
 import org.cagewall.desk.Desk;
-import org.cagewall.kiosk.kit.WallPlan;
-import org.cagewall.kiosk.shell.Answer;
+import org.cagewall.kiosk.kit.wall.WallPlan;
+import org.cagewall.kiosk.shell.AnswerButton;
 import org.cagewall.kiosk.shell.Asking;
 import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.Question;
+import org.cagewall.kiosk.shell.Refresher;
 import org.cagewall.kiosk.shell.Shown;
-import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.room.Cage;
 import org.cagewall.room.Keeps;
 import org.cagewall.room.Place;
@@ -30,18 +30,18 @@ final class WallsPresenter {
     private final Asking asking;
     private final Words words;
     private final Shown<WallsState> shown;
-    private final Watch watch;
+    private final Refresher watch;
 
     WallsPresenter(Desk desk, Pen pen, Asking asking, Words words, Consumer<WallsState> view) {
         this.desk = desk;
         this.pen = pen;
         this.asking = asking;
         this.words = words;
-        this.watch = new Watch(desk, this::refresh);
+        this.watch = new Refresher(desk, this::refresh);
         this.shown = new Shown<>(new WallsState(places().plans(), new WallsState.Nothing(), Optional.empty()), view);
     }
 
-    Watch watch() {
+    Refresher watch() {
         return watch;
     }
 
@@ -71,7 +71,7 @@ final class WallsPresenter {
     }
 
     void addWall(String name, int rows, int columns) {
-        Optional<String> wrong = Names.wrong(name, "setup.write-wall");
+        Optional<String> wrong = NameChecks.wrong(name, "setup.write-wall");
         if (wrong.isPresent()) {
             wrong("wall", wrong.get());
             return;
@@ -83,7 +83,7 @@ final class WallsPresenter {
     }
 
     void addCage(String name, Use use, Optional<Keeps> keeps) {
-        Optional<String> wrong = Names.wrong(name, "setup.write-cage");
+        Optional<String> wrong = NameChecks.wrong(name, "setup.write-cage");
         if (wrong.isPresent()) {
             wrong("cage", wrong.get());
         } else if (shown.now().panel() instanceof WallsState.FreePlace place) {
@@ -155,14 +155,14 @@ final class WallsPresenter {
             asking.ask(Question.of(
                     Message.of("setup.retire-sure", cage.name()),
                     Message.of("setup.retire-text"),
-                    Answer.main(
+                    AnswerButton.main(
                             "retire",
                             Message.of("setup.retire-yes"),
                             () -> record(
                                     List.of(new RoomDeed.CageRetired(cage.name())),
                                     Message.of("setup.done.retired", cage.name()),
                                     new WallsState.Nothing())),
-                    Answer.leave("no", Message.of("setup.retire-no"))));
+                    AnswerButton.leave("no", Message.of("setup.retire-no"))));
         }
     }
 

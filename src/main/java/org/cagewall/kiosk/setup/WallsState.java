@@ -3,7 +3,7 @@ package org.cagewall.kiosk.setup;
 import java.util.List;
 import java.util.Optional;
 import org.cagewall.kiosk.kit.Problem;
-import org.cagewall.kiosk.kit.WallPlan;
+import org.cagewall.kiosk.kit.wall.WallPlan;
 import org.cagewall.room.Keeps;
 import org.cagewall.room.Use;
 

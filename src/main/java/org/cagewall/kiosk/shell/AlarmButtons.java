@@ -9,8 +9,8 @@ import java.util.stream.Stream;
 import org.cagewall.kiosk.kit.ButtonKind;
 import org.cagewall.kiosk.kit.Pane;
 import org.cagewall.kiosk.kit.TouchButton;
-import org.cagewall.kiosk.theme.Measure;
-import org.cagewall.kiosk.theme.Type;
+import org.cagewall.kiosk.theme.Sizes;
+import org.cagewall.kiosk.theme.TextStyle;
 import org.cagewall.tasks.Danger;
 import org.cagewall.text.Words;
 
@@ -27,7 +27,7 @@ public final class AlarmButtons extends Pane {
                                 "alarm." + danger.word(),
                                 words.say("alarm.short." + danger.word()),
                                 () -> onTouch.accept(danger))
-                        .type(Type.SECOND)
+                        .type(TextStyle.SECOND)
                         .tall(48)));
     }
 
@@ -61,7 +61,7 @@ public final class AlarmButtons extends Pane {
         private static final int GAP = 6;
 
         private static int count(Container parent, int width) {
-            int gap = Measure.px(GAP);
+            int gap = Sizes.px(GAP);
             return width + gap >= MOST * (widest(parent) + gap) ? MOST : 1;
         }
 
@@ -82,12 +82,12 @@ public final class AlarmButtons extends Pane {
         static int height(Container parent, int width) {
             int columns = count(parent, width);
             int rows = (parent.getComponentCount() + columns - 1) / columns;
-            return Math.max(0, rows * (tallest(parent) + Measure.px(GAP)) - Measure.px(GAP));
+            return Math.max(0, rows * (tallest(parent) + Sizes.px(GAP)) - Sizes.px(GAP));
         }
 
         @Override
         public void layoutContainer(Container parent) {
-            int gap = Measure.px(GAP);
+            int gap = Sizes.px(GAP);
             int columns = count(parent, parent.getWidth());
             int across = (parent.getWidth() - (columns - 1) * gap) / columns;
             int tall = tallest(parent);
@@ -99,7 +99,7 @@ public final class AlarmButtons extends Pane {
 
         @Override
         public Dimension preferredLayoutSize(Container parent) {
-            int natural = MOST * (widest(parent) + Measure.px(GAP)) - Measure.px(GAP);
+            int natural = MOST * (widest(parent) + Sizes.px(GAP)) - Sizes.px(GAP);
             return new Dimension(natural, height(parent, parent.getWidth() > 0 ? parent.getWidth() : natural));
         }
 

@@ -1,6 +1,6 @@
 package org.cagewall.kiosk.shell;
 
-import org.cagewall.kiosk.theme.Measure;
+import org.cagewall.kiosk.theme.Sizes;
 
 /** How much width a screen has: all of it, or what is left beside something that stays. Used on the event thread. */
 public enum Breadth {
@@ -16,11 +16,11 @@ public enum Breadth {
 
     /** Whether the letters leave room for parts side by side. */
     public boolean isRoomy() {
-        return this == WHOLE && Measure.isRoomy();
+        return this == WHOLE && Sizes.isRoomy();
     }
 
     /** Of n parts side by side in a whole screen of the normal text size, how many fit. */
     public int columns(int most) {
-        return Math.max(1, most * good / WHOLE.good * 100 / Measure.px(100));
+        return Math.max(1, most * good / WHOLE.good * 100 / Sizes.px(100));
     }
 }

@@ -3,8 +3,8 @@ package org.cagewall.kiosk.shell;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import org.cagewall.room.DayPart;
-import org.cagewall.room.How;
+import org.cagewall.room.care.DayPart;
+import org.cagewall.room.care.How;
 import org.cagewall.tasks.Danger;
 
 /** Where one can go in the kiosk. Immutable; any thread, and free of Swing. */

@@ -8,8 +8,8 @@ import javax.swing.LayoutFocusTraversalPolicy;
 import org.cagewall.kiosk.kit.ButtonKind;
 import org.cagewall.kiosk.kit.EmptyState;
 import org.cagewall.kiosk.kit.TouchButton;
+import org.cagewall.kiosk.theme.TextStyle;
 import org.cagewall.kiosk.theme.Tone;
-import org.cagewall.kiosk.theme.Type;
 import org.cagewall.text.Words;
 
 /** The calm page after something went wrong; the kiosk goes on. Used on the event thread. */
@@ -27,7 +27,7 @@ final class FailurePage extends JPanel {
         setFocusCycleRoot(true);
         setFocusTraversalPolicy(new LayoutFocusTraversalPolicy());
         goOn = TouchButton.of(ButtonKind.MAIN, "failure.go-on", words.say("shell.go-on"), onGoOn)
-                .type(Type.ACTION)
+                .type(TextStyle.ACTION)
                 .tall(88);
         add(new EmptyState(words.say("shell.failed"), words.say("shell.failed-code", code), List.of(goOn)));
         getAccessibleContext().setAccessibleName(words.say("shell.failed"));

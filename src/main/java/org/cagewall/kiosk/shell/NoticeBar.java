@@ -10,9 +10,9 @@ import net.miginfocom.swing.MigLayout;
 import org.cagewall.kiosk.kit.ButtonKind;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.kit.WrapLabel;
-import org.cagewall.kiosk.theme.Measure;
+import org.cagewall.kiosk.theme.Sizes;
+import org.cagewall.kiosk.theme.TextStyle;
 import org.cagewall.kiosk.theme.Tone;
-import org.cagewall.kiosk.theme.Type;
 
 /** The dark line over the heading that says what was done and takes it back. Used on the event thread. */
 final class NoticeBar extends JPanel {
@@ -30,7 +30,7 @@ final class NoticeBar extends JPanel {
         setName("notice");
         setOpaque(false);
         addMouseListener(new MouseAdapter() {});
-        line = new WrapLabel(text, Type.BUTTON, Tone.SOLID_INK).lines(2);
+        line = new WrapLabel(text, TextStyle.BUTTON, Tone.SOLID_INK).lines(2);
         line.setName("notice.text");
         add(line, "wmin 0");
         undo.ifPresent(button -> add(button, "growy 0, wmin pref"));
@@ -40,7 +40,7 @@ final class NoticeBar extends JPanel {
     /** The least width in which all words stand in two lines. */
     int leastWidth() {
         int undo = undoing.map(button -> button.getPreferredSize().width).orElse(0);
-        return Math.round(line.getPreferredSize().width * 0.6f) + undo + Measure.px(64);
+        return Math.round(line.getPreferredSize().width * 0.6f) + undo + Sizes.px(64);
     }
 
     /** Between these a touch goes to what lies below, but for the button that takes back. */
@@ -65,7 +65,7 @@ final class NoticeBar extends JPanel {
         Graphics2D brush = (Graphics2D) graphics.create();
         brush.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         brush.setColor(Tone.SOLID.color());
-        int arc = Math.round(2 * Measure.radius());
+        int arc = Math.round(2 * Sizes.radius());
         brush.fillRoundRect(0, 0, getWidth(), getHeight(), arc, arc);
         brush.dispose();
     }

@@ -11,20 +11,20 @@ import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.cagewall.deed.CardDeed;
+import org.cagewall.deed.Circumstances;
 import org.cagewall.deed.Deed;
 import org.cagewall.deed.Line;
 import org.cagewall.deed.Lines;
-import org.cagewall.deed.Told;
 import org.cagewall.desk.Desk;
 import org.cagewall.desk.Outcome;
 import org.cagewall.paper.Letters;
 import org.cagewall.room.Absence;
-import org.cagewall.room.Bird;
 import org.cagewall.room.Cage;
 import org.cagewall.room.Person;
 import org.cagewall.room.Reason;
 import org.cagewall.room.Room;
 import org.cagewall.room.Wall;
+import org.cagewall.room.bird.Bird;
 import org.cagewall.text.Message;
 
 /**
@@ -72,7 +72,7 @@ public final class Pen {
     }
 
     /** Follows up an answer of the record: what was read is handed on, what was refused or broke is said. */
-    public <T> Consumer<org.cagewall.desk.Answer<T>> reading(Consumer<? super T> then) {
+    public <T> Consumer<org.cagewall.desk.Reading<T>> reading(Consumer<? super T> then) {
         return answer -> answer.then(then, why -> asking.tell(Message.of("shell.not-read"), why), notices::failed);
     }
 
@@ -126,8 +126,8 @@ public final class Pen {
             asking.ask(Question.of(
                     Message.of("shell.not-on-paper"),
                     Message.of("paper.missing", String.join(" ", missing)),
-                    Answer.main("sure", Message.of("shell.record-it"), () -> send(lines, done, then)),
-                    Answer.leave("no", Message.of("shell.leave-it"))));
+                    AnswerButton.main("sure", Message.of("shell.record-it"), () -> send(lines, done, then)),
+                    AnswerButton.leave("no", Message.of("shell.leave-it"))));
         }
     }
 
@@ -185,7 +185,7 @@ public final class Pen {
     }
 
     private Line line(Dated dated, Optional<String> note) {
-        Told told = new Told(
+        Circumstances told = new Circumstances(
                 dated.day(),
                 dated.day().equals(desk.today()) ? Optional.of(desk.time()) : Optional.empty(),
                 dated.about(),
@@ -209,8 +209,8 @@ public final class Pen {
             asking.ask(Question.of(
                     Message.of("shell.sure"),
                     asks.question(),
-                    Answer.main("sure", Message.of("shell.record-it"), () -> send(sure, done, then)),
-                    Answer.leave("no", Message.of("shell.leave-it"))));
+                    AnswerButton.main("sure", Message.of("shell.record-it"), () -> send(sure, done, then)),
+                    AnswerButton.leave("no", Message.of("shell.leave-it"))));
         } else if (outcome instanceof Outcome.Refused refused) {
             asking.tell(Message.of("shell.not-recorded"), refused.reason());
         } else if (outcome instanceof Outcome.Unwritten unwritten) {
@@ -225,8 +225,8 @@ public final class Pen {
         asking.ask(Question.of(
                 Message.of("shell.unwritten"),
                 Message.of("shell.unwritten-text", unwritten.reason(), unwritten.code()),
-                Answer.main("again", Message.of("shell.try-again"), again),
-                Answer.leave("give-up", Message.of("shell.give-up"))));
+                AnswerButton.main("again", Message.of("shell.try-again"), again),
+                AnswerButton.leave("give-up", Message.of("shell.give-up"))));
     }
 
     /** Strikes out a touch of the person who holds the pen. */

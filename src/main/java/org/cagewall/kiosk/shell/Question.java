@@ -10,7 +10,7 @@ import org.cagewall.text.Message;
  * @param text what one should know to answer it; may be several sentences
  * @param answers one to four; the last is the safe one, which Escape gives too
  */
-public record Question(Message title, Message text, List<Answer> answers) {
+public record Question(Message title, Message text, List<AnswerButton> answers) {
 
     public Question {
         answers = List.copyOf(answers);
@@ -19,7 +19,7 @@ public record Question(Message title, Message text, List<Answer> answers) {
         }
     }
 
-    public static Question of(Message title, Message text, Answer... answers) {
+    public static Question of(Message title, Message text, AnswerButton... answers) {
         return new Question(title, text, List.of(answers));
     }
 }

@@ -10,9 +10,9 @@ import org.cagewall.kiosk.kit.Chips;
 import org.cagewall.kiosk.kit.Choice;
 import org.cagewall.kiosk.kit.Pane;
 import org.cagewall.kiosk.kit.WrapLabel;
-import org.cagewall.kiosk.theme.Measure;
+import org.cagewall.kiosk.theme.Sizes;
+import org.cagewall.kiosk.theme.TextStyle;
 import org.cagewall.kiosk.theme.Tone;
-import org.cagewall.kiosk.theme.Type;
 import org.cagewall.tasks.Reply;
 import org.cagewall.tasks.Vital;
 import org.cagewall.text.Words;
@@ -33,8 +33,8 @@ public final class Questions extends Pane {
     public Questions(
             Words words, List<Vital> questions, Map<Vital, Reply> answered, Consumer<Map<Vital, Reply>> onReply) {
         super(new MigLayout(
-                Measure.isRoomy() ? "insets 0, fillx, wrap 2, gap 16 16" : "insets 0, fillx, wrap 1, gap 0 8",
-                Measure.isRoomy() ? "[grow,fill][280!,fill]" : "[grow,fill]"));
+                Sizes.isRoomy() ? "insets 0, fillx, wrap 2, gap 16 16" : "insets 0, fillx, wrap 1, gap 0 8",
+                Sizes.isRoomy() ? "[grow,fill][280!,fill]" : "[grow,fill]"));
         for (Vital vital : questions) {
             Chips<Reply> chips = Chips.large(
                     vital.word(),
@@ -44,7 +44,7 @@ public final class Questions extends Pane {
                     chosen -> onReply.accept(replies()));
             chips.choose(Optional.ofNullable(answered.get(vital)).stream().toList());
             asked.put(vital, chips);
-            add(new WrapLabel(words.say(vital.question()), Type.ACTION, Tone.INK), "wmin 0, growx");
+            add(new WrapLabel(words.say(vital.question()), TextStyle.ACTION, Tone.INK), "wmin 0, growx");
             add(chips);
         }
     }

@@ -31,17 +31,17 @@ import org.cagewall.text.Words;
 public final class Shell {
 
     private final JFrame frame;
-    private final Stage stage;
+    private final Layers stage;
     private final WindowMode mode;
     private final Keys keys;
-    private final Pictures pictures = new Pictures();
+    private final DroppedPictures pictures = new DroppedPictures();
     private final AWTEventListener touches = this::touched;
     private final Timer alone = new Timer(0, event -> quiet());
 
     public Shell(Words words, WindowMode mode) {
         this.mode = mode;
         alone.setRepeats(false);
-        stage = new Stage(words);
+        stage = new Layers(words);
         frame = new JFrame(words.say("shell.name"));
         frame.setName("kiosk");
         frame.setUndecorated(mode instanceof WindowMode.FullScreen);
@@ -103,7 +103,7 @@ public final class Shell {
         brush.dispose();
     }
 
-    public Stage stage() {
+    public Layers stage() {
         return stage;
     }
 

@@ -8,16 +8,16 @@ import java.util.stream.Stream;
 import net.miginfocom.swing.MigLayout;
 import org.cagewall.kiosk.kit.ButtonKind;
 import org.cagewall.kiosk.kit.Card;
-import org.cagewall.kiosk.kit.ListRow;
 import org.cagewall.kiosk.kit.Pane;
-import org.cagewall.kiosk.kit.Row;
+import org.cagewall.kiosk.kit.SideBySide;
 import org.cagewall.kiosk.kit.Stack;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.kit.TouchScroll;
 import org.cagewall.kiosk.kit.WrapLabel;
-import org.cagewall.kiosk.theme.Measure;
+import org.cagewall.kiosk.kit.list.ListRow;
+import org.cagewall.kiosk.theme.Sizes;
+import org.cagewall.kiosk.theme.TextStyle;
 import org.cagewall.kiosk.theme.Tone;
-import org.cagewall.kiosk.theme.Type;
 import org.cagewall.text.Words;
 
 /** The lines of the list, the next one opened out at the top. Used on the event thread. */
@@ -38,7 +38,7 @@ final class ListPage extends Pane {
                     "row." + line.task(), line.face(), () -> presenter.get().touch(line.task())));
         }
         if (!lines.foot().isEmpty()) {
-            list.add(new WrapLabel(lines.foot(), Type.LINE, Tone.SOFT));
+            list.add(new WrapLabel(lines.foot(), TextStyle.LINE, Tone.SOFT));
         }
         add(new TouchScroll(words, "list", list));
     }
@@ -50,8 +50,9 @@ final class ListPage extends Pane {
         card.setName("next");
         if (!next.lead().isEmpty()) {
             card.add(
-                    new WrapLabel(next.lead(), Type.NEXT, Tone.INK)
-                            .orSmaller(Type.TITLE, Type.LEAD, Type.TAG, Type.SECOND, Type.MARK),
+                    new WrapLabel(next.lead(), TextStyle.NEXT, Tone.INK)
+                            .orSmaller(
+                                    TextStyle.TITLE, TextStyle.LEAD, TextStyle.TAG, TextStyle.SECOND, TextStyle.MARK),
                     "cell 0 0 1 2, aligny top, wmin 0, wmax 104");
         }
         String where = next.lead().isEmpty() ? "cell 0 %d 2 1, wmin 0, growx" : "cell 1 %d, wmin 0, growx";
@@ -63,8 +64,8 @@ final class ListPage extends Pane {
                                 .map(ListPage::said)
                                 .toList()),
                 where.formatted(0));
-        Row answers = new Row();
-        for (Act act : next.acts()) {
+        SideBySide answers = new SideBySide();
+        for (TaskAct act : next.acts()) {
             answers.add(button(words, act, () -> presenter.get().act(next.task(), act)));
         }
         card.add(answers, where.formatted(1) + ", gaptop 8");
@@ -83,10 +84,10 @@ final class ListPage extends Pane {
     private static Stack said(TodayState.Next next) {
         Stack said = new Stack(6);
         Stream.of(
-                        new WrapLabel(next.first(), Type.LEAD, Tone.INK),
-                        new WrapLabel(Measure.px(100) > 100 ? next.brief() : next.how(), Type.LINE, Tone.INK),
-                        new WrapLabel(next.mind(), Type.BUTTON, Tone.INK),
-                        new WrapLabel(next.why(), Type.SECOND, Tone.SOFT))
+                        new WrapLabel(next.first(), TextStyle.LEAD, Tone.INK),
+                        new WrapLabel(Sizes.px(100) > 100 ? next.brief() : next.how(), TextStyle.LINE, Tone.INK),
+                        new WrapLabel(next.mind(), TextStyle.BUTTON, Tone.INK),
+                        new WrapLabel(next.why(), TextStyle.SECOND, Tone.SOFT))
                 .filter(label -> !label.getText().isEmpty())
                 .forEach(said::add);
         return said;
@@ -94,20 +95,20 @@ final class ListPage extends Pane {
 
     private static Card allDone(Words words, TodayState.AllDone done, Supplier<TodayPresenter> presenter) {
         Card card = new Card(new MigLayout("insets 28 28 28 28, fillx, wrap 1, gap 0 10", "[grow,fill]")).leading();
-        card.add(new WrapLabel(done.title(), Type.TITLE, Tone.INK), "wmin 0");
-        card.add(new WrapLabel(done.text(), Type.LINE, Tone.INK), "wmin 0");
+        card.add(new WrapLabel(done.title(), TextStyle.TITLE, Tone.INK), "wmin 0");
+        card.add(new WrapLabel(done.text(), TextStyle.LINE, Tone.INK), "wmin 0");
         done.then()
                 .ifPresent(
                         act -> card.add(button(words, act, () -> presenter.get().act(act)), "growx 0, gaptop 8"));
         return card;
     }
 
-    private static TouchButton button(Words words, Act act, Runnable then) {
+    private static TouchButton button(Words words, TaskAct act, Runnable then) {
         TouchButton button = TouchButton.of(act.kind(), "act." + act.word(), words.say("today.act." + act.word()), then)
-                .type(act == Act.NOT_DONE || act == Act.OPEN_CAGE ? Type.BUTTON : Type.LEAD)
+                .type(act == TaskAct.NOT_DONE || act == TaskAct.OPEN_CAGE ? TextStyle.BUTTON : TextStyle.LEAD)
                 .tall(64);
         Dimension natural = button.getPreferredSize();
-        int least = Measure.px(act.kind() == ButtonKind.MAIN ? 220 : 120);
+        int least = Sizes.px(act.kind() == ButtonKind.MAIN ? 220 : 120);
         button.setPreferredSize(new Dimension(Math.max(least, natural.width), natural.height));
         return button;
     }

@@ -16,18 +16,18 @@ import org.cagewall.kiosk.kit.Choice;
 import org.cagewall.kiosk.kit.CountPad;
 import org.cagewall.kiosk.kit.Field;
 import org.cagewall.kiosk.kit.Pane;
-import org.cagewall.kiosk.kit.Row;
+import org.cagewall.kiosk.kit.SideBySide;
 import org.cagewall.kiosk.kit.Stack;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.kit.TouchScroll;
 import org.cagewall.kiosk.kit.WrapLabel;
 import org.cagewall.kiosk.shell.Questions;
-import org.cagewall.kiosk.theme.Measure;
+import org.cagewall.kiosk.theme.Sizes;
+import org.cagewall.kiosk.theme.TextStyle;
 import org.cagewall.kiosk.theme.Tone;
-import org.cagewall.kiosk.theme.Type;
 import org.cagewall.room.Dishes;
 import org.cagewall.room.Reason;
-import org.cagewall.room.Sign;
+import org.cagewall.room.care.Sign;
 import org.cagewall.tasks.Report;
 import org.cagewall.tasks.Urgency;
 import org.cagewall.text.Words;
@@ -58,12 +58,12 @@ final class Pages {
     JComponent which(TodayState.Which page) {
         Stack stack = new Stack(16);
         stack.add(title(page.title()));
-        Row cages = new Row();
+        SideBySide cages = new SideBySide();
         for (String cage : page.cages()) {
             cages.add(TouchButton.of(ButtonKind.OUTLINED, "which." + cage, cage, () -> presenter
                             .get()
                             .which(page.task(), cage))
-                    .type(Type.ACTION)
+                    .type(TextStyle.ACTION)
                     .tall(88));
         }
         stack.add(cages);
@@ -102,7 +102,7 @@ final class Pages {
                 replies -> presenter.get().keep(page, replies));
         Stack stack = new Stack(16);
         stack.add(title(page.title()));
-        stack.add(new WrapLabel(words.say("shell.questions-how"), Type.LINE, Tone.INK));
+        stack.add(new WrapLabel(words.say("shell.questions-how"), TextStyle.LINE, Tone.INK));
         stack.add(questions);
         return framed(stack, back(), Optional.empty(), Optional.of(record(() -> presenter
                 .get()
@@ -117,7 +117,7 @@ final class Pages {
         stack.add(title(page.title()));
         stack.add(chips);
         page.ofDishes().ifPresent(question -> {
-            stack.add(new WrapLabel(question, Type.ACTION, Tone.INK));
+            stack.add(new WrapLabel(question, TextStyle.ACTION, Tone.INK));
             stack.add(dishes);
         });
         stack.add(note);
@@ -141,22 +141,22 @@ final class Pages {
                         "phoned",
                         words.say(now ? "today.phoned" : "today.phone-page"),
                         () -> presenter.get().phoned(page.about()))
-                .type(Type.LEAD)
+                .type(TextStyle.LEAD)
                 .tall(tall());
         TouchButton goOn = TouchButton.of(
                         now ? ButtonKind.OUTLINED : ButtonKind.MAIN, "go-on", words.say("today.go-on"), () -> presenter
                                 .get()
                                 .backToTheList())
-                .type(Type.LEAD)
+                .type(TextStyle.LEAD)
                 .tall(tall());
-        Row calls = new Row();
+        SideBySide calls = new SideBySide();
         calls.add(phoned);
         if (now) {
             page.phones().forEach(phone -> stack.add(number(phone)));
             stack.add(calls);
         }
-        stack.add(new WrapLabel(page.text(), Type.LEAD, Tone.INK));
-        page.steps().forEach(step -> stack.add(new WrapLabel(step, Type.LINE, Tone.INK)));
+        stack.add(new WrapLabel(page.text(), TextStyle.LEAD, Tone.INK));
+        page.steps().forEach(step -> stack.add(new WrapLabel(step, TextStyle.LINE, Tone.INK)));
         if (!now) {
             stack.add(calls);
         }
@@ -164,7 +164,7 @@ final class Pages {
                         ButtonKind.OUTLINED, "say-more", words.say("today.say-more"), () -> presenter
                                 .get()
                                 .askAfter(asked))
-                .type(Type.LEAD)
+                .type(TextStyle.LEAD)
                 .tall(tall()));
         return framed(stack, goOn, after, Optional.empty());
     }
@@ -172,7 +172,7 @@ final class Pages {
     JComponent degrees(TodayState.Degrees page) {
         Stack stack = new Stack(12);
         stack.add(title(page.title()));
-        stack.add(new WrapLabel(page.text(), Type.LINE, Tone.INK));
+        stack.add(new WrapLabel(page.text(), TextStyle.LINE, Tone.INK));
         CountPad pad = CountPad.flat(words, "degrees", HOTTEST, degrees -> {});
         Chips<String> below = Chips.someOf(
                 "frost",
@@ -192,8 +192,8 @@ final class Pages {
 
     private static Card number(TodayState.Phone phone) {
         Card card = new Card(new MigLayout("insets 12 20 12 20, fillx, gap 16", "[grow,fill][]"));
-        card.add(new WrapLabel(phone.name(), Type.LEAD, Tone.INK), "wmin 0, growx");
-        card.add(new WrapLabel(phone.number(), Type.BIG, Tone.INK).lines(1));
+        card.add(new WrapLabel(phone.name(), TextStyle.LEAD, Tone.INK), "wmin 0, growx");
+        card.add(new WrapLabel(phone.number(), TextStyle.BIG, Tone.INK).lines(1));
         return card;
     }
 
@@ -202,8 +202,8 @@ final class Pages {
         stack.add(title(words.say("today.safety-title")));
         for (TodayState.Caution caution : page.cautions()) {
             Card card = new Card();
-            card.add(new WrapLabel(caution.title(), Type.LEAD, Tone.INK), "wmin 0, growx");
-            card.add(new WrapLabel(caution.text(), Type.LINE, Tone.INK), "wmin 0, growx");
+            card.add(new WrapLabel(caution.title(), TextStyle.LEAD, Tone.INK), "wmin 0, growx");
+            card.add(new WrapLabel(caution.text(), TextStyle.LINE, Tone.INK), "wmin 0, growx");
             stack.add(card);
         }
         Pane pane = new Pane(new MigLayout("insets 0, fill, wrap 1, gap 0 12", "[grow,fill]", "[grow,fill][]"));
@@ -218,22 +218,22 @@ final class Pages {
     }
 
     private static int tall() {
-        return Measure.isLargest() ? 52 : 72;
+        return Sizes.isLargest() ? 52 : 72;
     }
 
     private static WrapLabel title(String text) {
-        return new WrapLabel(text, Type.TITLE, Tone.INK);
+        return new WrapLabel(text, TextStyle.TITLE, Tone.INK);
     }
 
     private TouchButton toQuestions(Runnable then) {
         return TouchButton.of(ButtonKind.MAIN, "to-questions", words.say("today.to-questions"), then)
-                .type(Type.LEAD)
+                .type(TextStyle.LEAD)
                 .tall(tall());
     }
 
     private TouchButton record(Runnable then) {
         return TouchButton.of(ButtonKind.MAIN, "record", words.say("today.record"), then)
-                .type(Type.LEAD)
+                .type(TextStyle.LEAD)
                 .tall(tall());
     }
 
@@ -241,7 +241,7 @@ final class Pages {
         return TouchButton.of(ButtonKind.OUTLINED, "back", words.say("today.go-back"), () -> presenter
                         .get()
                         .backToTheList())
-                .type(Type.LEAD)
+                .type(TextStyle.LEAD)
                 .tall(tall());
     }
 
@@ -250,7 +250,7 @@ final class Pages {
      * the right what records. Who touches one of them twice never touches the next page's.
      */
     private JComponent framed(Stack content, TouchButton back, Optional<TouchButton> on, Optional<TouchButton> record) {
-        String insets = Measure.isLargest() ? "insets 12" : "insets 24 28 24 28";
+        String insets = Sizes.isLargest() ? "insets 12" : "insets 24 28 24 28";
         Card card =
                 new Card(new MigLayout(insets + ", fill, wrap 1, gap 0 16", "[grow,fill]", "[grow,fill][]")).leading();
         card.add(new TouchScroll(words, "page", content), "grow");

@@ -10,8 +10,8 @@ import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.kit.TouchScroll;
 import org.cagewall.kiosk.kit.WrapLabel;
 import org.cagewall.kiosk.shell.AlarmButtons;
+import org.cagewall.kiosk.theme.TextStyle;
 import org.cagewall.kiosk.theme.Tone;
-import org.cagewall.kiosk.theme.Type;
 import org.cagewall.tasks.Danger;
 import org.cagewall.text.Words;
 
@@ -24,7 +24,7 @@ final class StopPanel extends Card {
         super(new MigLayout("insets 14 20 14 20, fill, wrap 1, gap 0 8", "[grow,fill]", "[][][grow,fill][]"));
         setName("stop");
         strong();
-        add(new WrapLabel(words.say("today.stop"), Type.ACTION, Tone.INK).lines(1), "wmin 0");
+        add(new WrapLabel(words.say("today.stop"), TextStyle.ACTION, Tone.INK).lines(1), "wmin 0");
         add(phones(words, stop), "growx, wmin 0");
         add(new TouchScroll(words, "stop.all", all(words, stop, onAlarm)), "grow");
         add(
@@ -38,26 +38,26 @@ final class StopPanel extends Card {
         Pane phones = new Pane(new MigLayout("insets 0, fillx, wrap 1, gap 0 2", "[grow,fill]"));
         stop.phones().forEach(phone -> phones.add(line(phone), "wmin 0, growx"));
         if (stop.phones().isEmpty()) {
-            phones.add(new WrapLabel(words.say("today.no-phones"), Type.SECOND, Tone.INK), "wmin 0, growx");
+            phones.add(new WrapLabel(words.say("today.no-phones"), TextStyle.SECOND, Tone.INK), "wmin 0, growx");
         }
         return phones;
     }
 
     private static Stack all(Words words, TodayState.Stop stop, Consumer<Danger> onAlarm) {
         Stack all = new Stack(8);
-        all.add(new WrapLabel(words.say(Danger.NO_ANSWER), Type.TAG, Tone.INK));
-        stop.agreed().forEach(agreed -> all.add(new WrapLabel(agreed, Type.TAG, Tone.INK)));
+        all.add(new WrapLabel(words.say(Danger.NO_ANSWER), TextStyle.TAG, Tone.INK));
+        stop.agreed().forEach(agreed -> all.add(new WrapLabel(agreed, TextStyle.TAG, Tone.INK)));
         all.add(new AlarmButtons(words, onAlarm));
-        all.add(new WrapLabel(words.say(Danger.EMERGENCY_FIRST), Type.SECOND, Tone.INK));
-        stop.rules().forEach(rule -> all.add(new WrapLabel(rule, Type.SECOND, Tone.INK)));
+        all.add(new WrapLabel(words.say(Danger.EMERGENCY_FIRST), TextStyle.SECOND, Tone.INK));
+        stop.rules().forEach(rule -> all.add(new WrapLabel(rule, TextStyle.SECOND, Tone.INK)));
         return all;
     }
 
     /** The name above, so that a long one leaves the number whole. */
     private static Pane line(TodayState.Phone phone) {
         Pane line = new Pane(new MigLayout("insets 0 4 0 4, fillx, wrap 1, gap 0 0", "[grow,fill]"));
-        line.add(new WrapLabel(phone.name(), Type.SECOND, Tone.SOFT), "wmin 0, growx");
-        line.add(new WrapLabel(phone.number(), Type.ACTION, Tone.INK).lines(1), "wmin 0, growx");
+        line.add(new WrapLabel(phone.name(), TextStyle.SECOND, Tone.SOFT), "wmin 0, growx");
+        line.add(new WrapLabel(phone.number(), TextStyle.ACTION, Tone.INK).lines(1), "wmin 0, growx");
         return line;
     }
 }

@@ -2,7 +2,7 @@ package org.cagewall.kiosk.today;
 
 import java.util.List;
 import java.util.Map;
-import org.cagewall.room.Sign;
+import org.cagewall.room.care.Sign;
 import org.cagewall.tasks.Reply;
 import org.cagewall.tasks.Vital;
 

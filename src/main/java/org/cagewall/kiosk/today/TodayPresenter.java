@@ -20,26 +20,26 @@ import org.cagewall.deed.RoomDeed;
 import org.cagewall.deed.VisitDeed;
 import org.cagewall.desk.Desk;
 import org.cagewall.kiosk.kit.TouchedOrWritten;
-import org.cagewall.kiosk.shell.Answer;
+import org.cagewall.kiosk.shell.AnswerButton;
 import org.cagewall.kiosk.shell.Asking;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.shell.Halfway;
 import org.cagewall.kiosk.shell.Navigator;
 import org.cagewall.kiosk.shell.Pen;
 import org.cagewall.kiosk.shell.Question;
+import org.cagewall.kiosk.shell.Refresher;
 import org.cagewall.kiosk.shell.Shown;
-import org.cagewall.kiosk.shell.Watch;
-import org.cagewall.room.DayPart;
 import org.cagewall.room.Dishes;
-import org.cagewall.room.How;
-import org.cagewall.room.LogEntry;
-import org.cagewall.room.LogQuery;
 import org.cagewall.room.Person;
 import org.cagewall.room.Reason;
 import org.cagewall.room.Room;
 import org.cagewall.room.Settings;
-import org.cagewall.room.Sign;
-import org.cagewall.room.Visit;
+import org.cagewall.room.care.DayPart;
+import org.cagewall.room.care.How;
+import org.cagewall.room.care.LogEntry;
+import org.cagewall.room.care.LogQuery;
+import org.cagewall.room.care.Sign;
+import org.cagewall.room.care.Visit;
 import org.cagewall.tasks.Audience;
 import org.cagewall.tasks.DailyList;
 import org.cagewall.tasks.Danger;
@@ -68,7 +68,7 @@ public final class TodayPresenter {
     private final Optional<Destination.Different> different;
     private final Shown<TodayState> shown;
     private LocalDate listed;
-    private final Watch watch;
+    private final Refresher watch;
     private final Halfway<TodayDraft> halfway;
     private Optional<String> touched;
     private Optional<LogEntry> reading = Optional.empty();
@@ -96,7 +96,7 @@ public final class TodayPresenter {
         this.halfway = halfway;
         this.touched = here.task();
         this.listed = desk.today();
-        this.watch = new Watch(desk, this::refresh, pen, this::handedOn);
+        this.watch = new Refresher(desk, this::refresh, pen, this::handedOn);
         this.different = different;
         DayPart part = here.task().flatMap(this::partOf).orElseGet(this::partNow);
         this.shown = new Shown<>(list(ownAudience(), part), view);
@@ -132,7 +132,7 @@ public final class TodayPresenter {
         return halfway.kept().filter(draft -> draft.page().equals(page));
     }
 
-    Watch watch() {
+    Refresher watch() {
         return watch;
     }
 
@@ -289,29 +289,31 @@ public final class TodayPresenter {
 
     private void answerAnew(Task task) {
         Message title = Message.of("today.again", label(task));
-        Answer leave = Answer.leave("leave", Message.of("today.again-no"));
+        AnswerButton leave = AnswerButton.leave("leave", Message.of("today.again-no"));
         if (!task.kind().isALook()) {
             asking.ask(Question.of(
                     title,
                     Message.of("today.again-text"),
-                    Answer.main("done", Message.of("today.act.done"), () -> act(task.id(), Act.DONE)),
-                    Answer.plain("not-done", Message.of("today.act.not-done"), () -> act(task.id(), Act.NOT_DONE)),
+                    AnswerButton.main("done", Message.of("today.act.done"), () -> act(task.id(), TaskAct.DONE)),
+                    AnswerButton.plain(
+                            "not-done", Message.of("today.act.not-done"), () -> act(task.id(), TaskAct.NOT_DONE)),
                     takeBack(task),
                     leave));
             return;
         }
-        Act well = task.kind() == Kind.EVENING_ROW ? Act.ROW_WELL : Act.ALL_WELL;
+        TaskAct well = task.kind() == Kind.EVENING_ROW ? TaskAct.ROW_WELL : TaskAct.ALL_WELL;
         asking.ask(Question.of(
                 title,
                 Message.of("today.again-text"),
-                Answer.plain("different", Message.of("today.act.different"), () -> act(task.id(), Act.DIFFERENT)),
-                Answer.plain("well", Message.of("today.act." + well.word()), () -> act(task.id(), well)),
+                AnswerButton.plain(
+                        "different", Message.of("today.act.different"), () -> act(task.id(), TaskAct.DIFFERENT)),
+                AnswerButton.plain("well", Message.of("today.act." + well.word()), () -> act(task.id(), well)),
                 takeBack(task),
                 leave));
     }
 
-    private Answer takeBack(Task task) {
-        return Answer.plain("take-back", Message.of("today.again-back"), () -> findAnswer(task));
+    private AnswerButton takeBack(Task task) {
+        return AnswerButton.plain("take-back", Message.of("today.again-back"), () -> findAnswer(task));
     }
 
     /** The touch that closed the line is sought in the record, and said before it is taken back. */
@@ -330,11 +332,11 @@ public final class TodayPresenter {
                 entry -> asking.ask(Question.of(
                         Message.of("today.back", Math.max(1, entry.cages().size())),
                         Message.of("today.back-text", entry.by(), entry.what()),
-                        Answer.main(
+                        AnswerButton.main(
                                 "yes",
                                 Message.of("today.back-yes"),
                                 () -> pen.strike(entry.touch(), Reason.WRONG_TOUCH)),
-                        Answer.leave("leave", Message.of("today.again-no")))),
+                        AnswerButton.leave("leave", Message.of("today.again-no")))),
                 this::cannotTakeBack);
         return found.isPresent();
     }
@@ -355,7 +357,7 @@ public final class TodayPresenter {
     }
 
     /** A button that stands outside the lines. */
-    void act(Act act) {
+    void act(TaskAct act) {
         switch (act) {
             case EVENING -> choose(DayPart.EVENING);
             case MORNING -> choose(DayPart.MORNING);
@@ -366,11 +368,11 @@ public final class TodayPresenter {
         }
     }
 
-    void act(String id, Act act) {
+    void act(String id, TaskAct act) {
         task(id).ifPresent(task -> act(task, act));
     }
 
-    private void act(Task task, Act act) {
+    private void act(Task task, TaskAct act) {
         switch (act) {
             case ALL_WELL -> allWell(task);
             case ROW_WELL -> rowWell(task);
@@ -407,7 +409,8 @@ public final class TodayPresenter {
     private void allWell(Task task) {
         String cage = task.cage().orElseThrow();
         List<Deed> deeds = new ArrayList<>();
-        deeds.add(new VisitDeed.Check(cage, org.cagewall.room.Answer.WELL, How.HAND, task.part(), Optional.empty()));
+        deeds.add(
+                new VisitDeed.Check(cage, org.cagewall.room.care.Answer.WELL, How.HAND, task.part(), Optional.empty()));
         if (task.kind() == Kind.MORNING) {
             deeds.add(new VisitDeed.TaskDone(task.id(), Optional.of(How.HAND)));
         }
@@ -431,9 +434,9 @@ public final class TodayPresenter {
         asking.ask(Question.of(
                 Message.of("today.row-reported", cages),
                 Message.of("today.row-reported-text", what),
-                Answer.plain("worse", Message.of("today.row-reported-more"), () -> whichOf(task, cages)),
-                Answer.plain("same", Message.of("today.row-reported-same"), () -> walked(task)),
-                Answer.leave("leave", Message.of("today.go-back"))));
+                AnswerButton.plain("worse", Message.of("today.row-reported-more"), () -> whichOf(task, cages)),
+                AnswerButton.plain("same", Message.of("today.row-reported-same"), () -> walked(task)),
+                AnswerButton.leave("leave", Message.of("today.go-back"))));
     }
 
     /** The newest report of each cage of a row that was reported today, or before and not read since. */

@@ -9,30 +9,30 @@ import org.cagewall.desk.Desk;
 import org.cagewall.kiosk.kit.ButtonKind;
 import org.cagewall.kiosk.kit.Choice;
 import org.cagewall.kiosk.kit.Pane;
-import org.cagewall.kiosk.kit.Row;
 import org.cagewall.kiosk.kit.Segment;
+import org.cagewall.kiosk.kit.SideBySide;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.shell.Asking;
 import org.cagewall.kiosk.shell.Begun;
 import org.cagewall.kiosk.shell.Breadth;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.shell.Halfway;
+import org.cagewall.kiosk.shell.HeadedScreen;
 import org.cagewall.kiosk.shell.Navigator;
-import org.cagewall.kiosk.shell.Page;
 import org.cagewall.kiosk.shell.Pen;
-import org.cagewall.kiosk.shell.Watch;
-import org.cagewall.kiosk.theme.Measure;
-import org.cagewall.room.DayPart;
+import org.cagewall.kiosk.shell.Refresher;
+import org.cagewall.kiosk.theme.Sizes;
+import org.cagewall.room.care.DayPart;
 import org.cagewall.tasks.Audience;
 import org.cagewall.text.Words;
 
 /** The day's list, and when to stop and phone beside it or, where it is narrow, above. Used on the event thread. */
-public final class TodayScreen extends Page {
+public final class TodayScreen extends HeadedScreen {
 
     private final Words words;
     private final Breadth breadth;
     private final boolean isList;
-    private final Row choices = new Row();
+    private final SideBySide choices = new SideBySide();
     private final TodayPresenter presenter;
     private Optional<TodayState> last = Optional.empty();
 
@@ -79,7 +79,7 @@ public final class TodayScreen extends Page {
         if (breadth.isRoomy()) {
             heading.beside(choices);
         }
-        if (!Measure.isLargest()) {
+        if (!Sizes.isLargest()) {
             heading.beside(TouchButton.of(
                     ButtonKind.PLAIN,
                     "scan",
@@ -103,7 +103,7 @@ public final class TodayScreen extends Page {
     }
 
     @Override
-    protected Watch watch() {
+    protected Refresher watch() {
         return presenter.watch();
     }
 
@@ -118,19 +118,19 @@ public final class TodayScreen extends Page {
             view.add(page(state), "wmin 0");
             view.add(new StopPanel(words, state.stop(), danger -> presenter.alarm(danger), () -> presenter.safety()));
         } else {
-            boolean choosing = isList && (state.page() instanceof TodayState.Lines || !Measure.isLargest());
+            boolean choosing = isList && (state.page() instanceof TodayState.Lines || !Sizes.isLargest());
             view.add(choosing ? below(top(state), page(state)) : page(state), "wmin 0");
         }
         rebuilt();
     }
 
     /** What is touched above the list; in the largest letters the owner, who has more to choose, goes without cautions. */
-    private Row top(TodayState state) {
-        Row top = new Row();
+    private SideBySide top(TodayState state) {
+        SideBySide top = new SideBySide();
         top.add(choices);
         top.add(TouchButton.of(
                 ButtonKind.URGENT, "stop", words.say("today.stop"), () -> presenter.phoned(Optional.empty())));
-        if (!Measure.isLargest() || state.mayChoose().size() < 2) {
+        if (!Sizes.isLargest() || state.mayChoose().size() < 2) {
             top.add(TouchButton.of(ButtonKind.PLAIN, "safety", words.say("today.safety"), () -> presenter.safety()));
         }
         return top;

@@ -2,10 +2,10 @@ package org.cagewall.kiosk.today;
 
 import java.util.List;
 import java.util.Optional;
-import org.cagewall.kiosk.kit.RowFace;
+import org.cagewall.kiosk.kit.list.RowFace;
 import org.cagewall.kiosk.shell.Destination;
-import org.cagewall.room.DayPart;
-import org.cagewall.room.Sign;
+import org.cagewall.room.care.DayPart;
+import org.cagewall.room.care.Sign;
 import org.cagewall.tasks.Audience;
 import org.cagewall.tasks.Danger;
 import org.cagewall.tasks.Urgency;
@@ -84,7 +84,14 @@ public record TodayState(
      * @param acts what can be answered
      */
     public record Next(
-            String task, String lead, String first, String how, String brief, String mind, String why, List<Act> acts) {
+            String task,
+            String lead,
+            String first,
+            String how,
+            String brief,
+            String mind,
+            String why,
+            List<TaskAct> acts) {
 
         public Next {
             acts = List.copyOf(acts);
@@ -92,7 +99,7 @@ public record TodayState(
     }
 
     /** Nothing is left on this list. */
-    public record AllDone(String title, String text, Optional<Act> then) {}
+    public record AllDone(String title, String text, Optional<TaskAct> then) {}
 
     /** Which of a row's cages is meant. */
     public record Which(String task, String title, List<String> cages) implements Page {

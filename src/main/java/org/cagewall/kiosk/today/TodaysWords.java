@@ -9,16 +9,16 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.cagewall.kiosk.kit.RowFace;
 import org.cagewall.kiosk.kit.TagKind;
+import org.cagewall.kiosk.kit.list.RowFace;
 import org.cagewall.room.Cage;
 import org.cagewall.room.Call;
-import org.cagewall.room.DayPart;
-import org.cagewall.room.LogEntry;
 import org.cagewall.room.Person;
 import org.cagewall.room.Room;
-import org.cagewall.room.Sign;
-import org.cagewall.room.Visit;
+import org.cagewall.room.care.DayPart;
+import org.cagewall.room.care.LogEntry;
+import org.cagewall.room.care.Sign;
+import org.cagewall.room.care.Visit;
 import org.cagewall.tasks.Alarms;
 import org.cagewall.tasks.Audience;
 import org.cagewall.tasks.DailyList;
@@ -174,18 +174,19 @@ final class TodaysWords {
                 .anyMatch(Visit::isDifferent);
     }
 
-    private List<Act> acts(Task task) {
+    private List<TaskAct> acts(Task task) {
         return switch (task.kind()) {
-            case MORNING -> List.of(isReported(task) ? Act.DONE : Act.ALL_WELL, Act.DIFFERENT, Act.NOT_DONE);
-            case EVENING -> List.of(Act.ALL_WELL, Act.DIFFERENT, Act.NOT_DONE);
-            case EVENING_ROW -> List.of(Act.ROW_WELL, Act.DIFFERENT, Act.NOT_DONE);
-            case EVENING_FOOD -> List.of(Act.DONE, Act.NOT_DONE);
-            case CHECK -> List.of(Act.ALL_WELL, Act.DIFFERENT, Act.OPEN_CAGE);
-            case REPORT -> List.of(Act.READ, Act.OPEN_CAGE);
-            case CARD -> List.of(Act.PENCILLED, Act.OPEN_CARDS);
-            case AWAY, BACK -> List.of(Act.OPEN_HANDOVER, Act.TICK);
-            case QUARANTINE -> List.of(Act.OPEN_CAGE);
-            default -> List.of(Act.OPEN_CAGE, Act.DONE, Act.NOT_DONE);
+            case MORNING ->
+                List.of(isReported(task) ? TaskAct.DONE : TaskAct.ALL_WELL, TaskAct.DIFFERENT, TaskAct.NOT_DONE);
+            case EVENING -> List.of(TaskAct.ALL_WELL, TaskAct.DIFFERENT, TaskAct.NOT_DONE);
+            case EVENING_ROW -> List.of(TaskAct.ROW_WELL, TaskAct.DIFFERENT, TaskAct.NOT_DONE);
+            case EVENING_FOOD -> List.of(TaskAct.DONE, TaskAct.NOT_DONE);
+            case CHECK -> List.of(TaskAct.ALL_WELL, TaskAct.DIFFERENT, TaskAct.OPEN_CAGE);
+            case REPORT -> List.of(TaskAct.READ, TaskAct.OPEN_CAGE);
+            case CARD -> List.of(TaskAct.PENCILLED, TaskAct.OPEN_CARDS);
+            case AWAY, BACK -> List.of(TaskAct.OPEN_HANDOVER, TaskAct.TICK);
+            case QUARANTINE -> List.of(TaskAct.OPEN_CAGE);
+            default -> List.of(TaskAct.OPEN_CAGE, TaskAct.DONE, TaskAct.NOT_DONE);
         };
     }
 
@@ -200,12 +201,12 @@ final class TodaysWords {
                     words.say("today.owner-done"), words.say("today.owner-done-text"), Optional.empty());
         }
         if (part == DayPart.MORNING) {
-            return unfed(Act.EVENING)
+            return unfed(TaskAct.EVENING)
                     .or(() -> butNot(part))
                     .orElseGet(() -> new TodayState.AllDone(
                             words.say("today.morning-done", person),
                             words.say("today.morning-done-text"),
-                            Optional.of(Act.EVENING)));
+                            Optional.of(TaskAct.EVENING)));
         }
         long morning = DailyList.of(room, today, Audience.SITTER).stream()
                 .filter(task -> task.isOpen()
@@ -215,24 +216,24 @@ final class TodaysWords {
             return new TodayState.AllDone(
                     words.say("today.morning-open", morning),
                     words.say("today.morning-open-text"),
-                    Optional.of(Act.MORNING));
+                    Optional.of(TaskAct.MORNING));
         }
-        return unfed(Act.CLOSE_THE_DAY)
+        return unfed(TaskAct.CLOSE_THE_DAY)
                 .or(() -> butNot(part))
                 .orElseGet(() -> new TodayState.AllDone(
                         words.say("today.evening-done", person),
                         words.say("today.evening-done-text"),
-                        Optional.of(Act.CLOSE_THE_DAY)));
+                        Optional.of(TaskAct.CLOSE_THE_DAY)));
     }
 
     /** Nobody is thanked for birds that were not fed. */
-    private Optional<TodayState.AllDone> unfed(Act then) {
+    private Optional<TodayState.AllDone> unfed(TaskAct then) {
         int unfed = Unfed.at(room, today).size();
         boolean phoned = Unfed.unphoned(room, today).isEmpty();
         return Optional.of(new TodayState.AllDone(
                         words.say("today.unfed", unfed),
                         words.say(phoned ? "today.unfed-phoned" : "today.unfed-text", owner()),
-                        Optional.of(phoned ? then : Act.PHONE)))
+                        Optional.of(phoned ? then : TaskAct.PHONE)))
                 .filter(done -> unfed > 0);
     }
 
@@ -245,7 +246,7 @@ final class TodaysWords {
         return Optional.of(new TodayState.AllDone(
                         words.say(morning ? "today.morning-but" : "today.evening-but", undone),
                         words.say(morning ? "today.morning-but-text" : "today.evening-but-text", owner()),
-                        Optional.of(morning ? Act.EVENING : Act.CLOSE_THE_DAY)))
+                        Optional.of(morning ? TaskAct.EVENING : TaskAct.CLOSE_THE_DAY)))
                 .filter(done -> undone > 0);
     }
 

@@ -11,23 +11,23 @@ import org.cagewall.almanac.Almanac;
 import org.cagewall.almanac.Coming;
 import org.cagewall.almanac.Outlook;
 import org.cagewall.almanac.Overdue;
-import org.cagewall.kiosk.kit.TileFace;
-import org.cagewall.room.Bird;
+import org.cagewall.kiosk.kit.wall.TileFace;
 import org.cagewall.room.Cage;
 import org.cagewall.room.CardFaces;
-import org.cagewall.room.EggState;
 import org.cagewall.room.Keeps;
-import org.cagewall.room.Outing;
-import org.cagewall.room.Pair;
 import org.cagewall.room.Room;
-import org.cagewall.room.Round;
-import org.cagewall.room.Sex;
-import org.cagewall.room.Stay;
 import org.cagewall.room.Use;
-import org.cagewall.room.Visit;
+import org.cagewall.room.bird.Bird;
+import org.cagewall.room.bird.Outing;
+import org.cagewall.room.bird.Sex;
+import org.cagewall.room.bird.Stay;
+import org.cagewall.room.care.Visit;
+import org.cagewall.room.nest.EggState;
+import org.cagewall.room.nest.Pair;
+import org.cagewall.room.nest.Round;
 import org.cagewall.tasks.Gravest;
 import org.cagewall.tasks.Kind;
-import org.cagewall.tasks.Undone;
+import org.cagewall.tasks.LeftUndone;
 import org.cagewall.text.Message;
 import org.cagewall.text.Words;
 
@@ -53,7 +53,7 @@ final class Tiles {
 
     Tiles(Room room, LocalDate today, Words words) {
         this.almanac = Almanac.of(room);
-        this.undone = Undone.at(room, today);
+        this.undone = LeftUndone.at(room, today);
         this.room = room;
         this.today = today;
         this.words = words;

@@ -8,8 +8,8 @@ import java.util.function.Consumer;
 import org.cagewall.desk.Desk;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.shell.Navigator;
+import org.cagewall.kiosk.shell.Refresher;
 import org.cagewall.kiosk.shell.Shown;
-import org.cagewall.kiosk.shell.Watch;
 import org.cagewall.room.Cage;
 import org.cagewall.room.Room;
 import org.cagewall.room.Wall;
@@ -24,7 +24,7 @@ public final class WallPresenter {
     private final int readable;
     private int mostColumns;
     private final Shown<WallState> shown;
-    private final Watch watch;
+    private final Refresher watch;
 
     /** A wall with more columns than {@code mostColumns} is shown piece by piece. */
     public WallPresenter(Desk desk, Navigator navigator, Words words, int mostColumns, Consumer<WallState> view) {
@@ -33,11 +33,11 @@ public final class WallPresenter {
         this.words = words;
         this.readable = mostColumns;
         this.mostColumns = mostColumns;
-        this.watch = new Watch(desk, this::refresh);
+        this.watch = new Refresher(desk, this::refresh);
         this.shown = new Shown<>(state(0), view);
     }
 
-    Watch watch() {
+    Refresher watch() {
         return watch;
     }
 

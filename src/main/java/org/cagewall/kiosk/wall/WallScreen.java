@@ -15,18 +15,18 @@ import org.cagewall.kiosk.kit.EmptyState;
 import org.cagewall.kiosk.kit.Grid;
 import org.cagewall.kiosk.kit.Pane;
 import org.cagewall.kiosk.kit.Segment;
-import org.cagewall.kiosk.kit.Tile;
 import org.cagewall.kiosk.kit.TouchButton;
 import org.cagewall.kiosk.kit.TouchScroll;
+import org.cagewall.kiosk.kit.wall.Tile;
 import org.cagewall.kiosk.shell.Breadth;
+import org.cagewall.kiosk.shell.HeadedScreen;
 import org.cagewall.kiosk.shell.Navigator;
-import org.cagewall.kiosk.shell.Page;
-import org.cagewall.kiosk.shell.Watch;
-import org.cagewall.kiosk.theme.Measure;
+import org.cagewall.kiosk.shell.Refresher;
+import org.cagewall.kiosk.theme.Sizes;
 import org.cagewall.text.Words;
 
 /** Every cage in its place, three short lines each. Used on the event thread. */
-public final class WallScreen extends Page {
+public final class WallScreen extends HeadedScreen {
 
     /** So many tiles of the normal text size stand side by side and can still be read from a metre and a half. */
     private static final int COLUMNS = 8;
@@ -60,7 +60,7 @@ public final class WallScreen extends Page {
             heading.beside(choice);
         }
         presenter = new WallPresenter(
-                desk, navigator, words, breadth.columns(Measure.isNormal() ? COLUMNS : COLUMNS_SCROLLED), this::render);
+                desk, navigator, words, breadth.columns(Sizes.isNormal() ? COLUMNS : COLUMNS_SCROLLED), this::render);
         view.addComponentListener(new ComponentAdapter() {
             @Override
             public void componentResized(ComponentEvent event) {
@@ -77,7 +77,7 @@ public final class WallScreen extends Page {
     }
 
     @Override
-    protected Watch watch() {
+    protected Refresher watch() {
         return presenter.watch();
     }
 
@@ -144,12 +144,12 @@ public final class WallScreen extends Page {
             grid.put(button, tile.row(), tile.column());
             tiles.put(name, button);
         }
-        return new TouchScroll(words, "wall", grid).inRows(part.rows(), Measure.px(LEAST_HEIGHT));
+        return new TouchScroll(words, "wall", grid).inRows(part.rows(), Sizes.px(LEAST_HEIGHT));
     }
 
     /** As much of a wall stands side by side as can be read: on a narrow screen it is shown piece by piece. */
     private void fit() {
-        int room = view.getWidth() - Measure.px(SCROLLER) + Measure.gap();
-        presenter.fit(Math.max(1, room / (Measure.px(LEAST_WIDTH) + Measure.gap())));
+        int room = view.getWidth() - Sizes.px(SCROLLER) + Sizes.gap();
+        presenter.fit(Math.max(1, room / (Sizes.px(LEAST_WIDTH) + Sizes.gap())));
     }
 }

@@ -1,7 +1,7 @@
 package org.cagewall.kiosk.wall;
 
 import java.util.List;
-import org.cagewall.kiosk.kit.TileFace;
+import org.cagewall.kiosk.kit.wall.TileFace;
 
 /**
  * What the wall shows. Immutable; any thread.

@@ -13,18 +13,18 @@ import org.cagewall.desk.TestDesk;
 import org.cagewall.kiosk.Kiosk;
 import org.cagewall.kiosk.Painted;
 import org.cagewall.kiosk.WithDemo;
-import org.cagewall.kiosk.kit.RangeChart;
 import org.cagewall.kiosk.kit.WrapLabel;
+import org.cagewall.kiosk.kit.strip.RangeChart;
 import org.cagewall.kiosk.shell.Destination;
-import org.cagewall.kiosk.shell.Stage;
+import org.cagewall.kiosk.shell.Layers;
 import org.cagewall.kiosk.theme.Light;
 import org.cagewall.kiosk.theme.TextSize;
 import org.cagewall.plan.Ahead;
+import org.cagewall.plan.AheadQuestion;
 import org.cagewall.plan.Draws;
 import org.cagewall.plan.NestAhead;
 import org.cagewall.plan.Pace;
 import org.cagewall.plan.Policy;
-import org.cagewall.plan.Question;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -137,7 +137,7 @@ class AheadScreenTest extends WithDemo {
 
     private Painted ahead(TextSize size) {
         return Painted.of(Light.DAY, size, 1280, 800, () -> {
-            Stage stage = new Stage(WORDS);
+            Layers stage = new Layers(WORDS);
             kiosk = Kiosk.on(stage, desk, WORDS);
             kiosk.pen().takenBy("Ines");
             kiosk.navigator().go(new Destination.Ahead());
@@ -167,7 +167,7 @@ class AheadScreenTest extends WithDemo {
     }
 
     private Ahead asked(LocalDate day, Policy policy, int rounds) {
-        return Ahead.of(desk.room(), TODAY, new Question(day, policy, rounds, new Draws(10, 1)));
+        return Ahead.of(desk.room(), TODAY, new AheadQuestion(day, policy, rounds, new Draws(10, 1)));
     }
 
     private static String said(Painted painted) {

@@ -11,7 +11,7 @@ import org.cagewall.kiosk.WithDaybook;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.shell.Halfway;
 import org.cagewall.kiosk.theme.TextSize;
-import org.cagewall.room.Sign;
+import org.cagewall.room.care.Sign;
 import org.cagewall.tasks.Danger;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;

@@ -10,11 +10,11 @@ import org.cagewall.kiosk.Birdroom;
 import org.cagewall.kiosk.Painted;
 import org.cagewall.kiosk.WithBirdroom;
 import org.cagewall.kiosk.shell.Destination;
+import org.cagewall.kiosk.shell.Layers;
 import org.cagewall.kiosk.shell.Pen;
-import org.cagewall.kiosk.shell.Stage;
 import org.cagewall.kiosk.theme.TextSize;
-import org.cagewall.room.Bird;
-import org.cagewall.room.Sex;
+import org.cagewall.room.bird.Bird;
+import org.cagewall.room.bird.Sex;
 import org.junit.jupiter.api.Test;
 
 /** Presses the page of birds and reads back what it recorded. */
@@ -309,7 +309,7 @@ class BirdsScreenTest extends WithBirdroom {
         return birdroom.painted(person, new Destination.Birds(), this::screen);
     }
 
-    private BirdsScreen screen(Pen pen, Stage stage) {
+    private BirdsScreen screen(Pen pen, Layers stage) {
         return new BirdsScreen(birdroom.desk(), pen, stage, stage, Birdroom.WORDS);
     }
 }

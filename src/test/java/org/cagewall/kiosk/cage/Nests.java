@@ -6,8 +6,8 @@ import java.util.function.Consumer;
 import org.cagewall.kiosk.Birdroom;
 import org.cagewall.kiosk.Painted;
 import org.cagewall.kiosk.shell.CardTaker;
+import org.cagewall.kiosk.shell.ChoiceSheets;
 import org.cagewall.kiosk.shell.Destination;
-import org.cagewall.kiosk.shell.Sheets;
 import org.cagewall.kiosk.theme.TextSize;
 
 /** The furnished birdroom with nests at every stage, and the page of any of its cages painted. */
@@ -40,7 +40,7 @@ final class Nests {
             Birdroom room, TextSize size, int height, String person, String cage, Consumer<CardTaker> taker) {
         Destination.Cage here = Destination.Cage.byHand(cage);
         return room.painted(size, height, person, here, (pen, stage) -> {
-            Sheets sheets = new Sheets(stage, Birdroom.WORDS);
+            ChoiceSheets sheets = new ChoiceSheets(stage, Birdroom.WORDS);
             taker.accept(sheets);
             return new CageScreen(room.desk(), pen, stage, sheets, stage, Birdroom.WORDS, stage.breadth(), here);
         });

@@ -373,7 +373,7 @@ class CardsScreenTest extends WithBirdroom {
 
     /** What stands in a place of the first sheet. */
     private static String textIn(PDDocument pdf, int place) throws IOException {
-        org.cagewall.paper.Box box = org.cagewall.cards.CardsPdf.sheets()
+        org.cagewall.paper.Area box = org.cagewall.cards.CardsPdf.sheets()
                 .find("a4-85x54")
                 .sheet()
                 .orElseThrow()
@@ -418,7 +418,7 @@ class CardsScreenTest extends WithBirdroom {
         return birdroom.painted(person, new Destination.Cards(), this::screen);
     }
 
-    private CardsScreen screen(org.cagewall.kiosk.shell.Pen pen, org.cagewall.kiosk.shell.Stage stage) {
+    private CardsScreen screen(org.cagewall.kiosk.shell.Pen pen, org.cagewall.kiosk.shell.Layers stage) {
         return new CardsScreen(birdroom.desk(), pen, stage, stage, Birdroom.WORDS, new Destination.Cards(), NO_PRINTER);
     }
 }

@@ -7,12 +7,20 @@ import java.util.Optional;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
+import org.cagewall.kiosk.kit.list.ListRow;
+import org.cagewall.kiosk.kit.list.NextRow;
+import org.cagewall.kiosk.kit.list.RowFace;
+import org.cagewall.kiosk.kit.nest.EggButton;
+import org.cagewall.kiosk.kit.nest.EggLook;
+import org.cagewall.kiosk.kit.paper.QrView;
+import org.cagewall.kiosk.kit.wall.Tile;
+import org.cagewall.kiosk.kit.wall.TileFace;
 import org.cagewall.kiosk.shell.Destination;
+import org.cagewall.kiosk.shell.Layers;
 import org.cagewall.kiosk.shell.Screen;
 import org.cagewall.kiosk.shell.Screens;
-import org.cagewall.kiosk.shell.Stage;
+import org.cagewall.kiosk.theme.TextStyle;
 import org.cagewall.kiosk.theme.Tone;
-import org.cagewall.kiosk.theme.Type;
 import org.cagewall.text.Words;
 
 /** Pages made of every part, to be looked at. Used on the event thread. */
@@ -23,7 +31,7 @@ final class Gallery {
 
     private Gallery() {}
 
-    static Stage wall() {
+    static Layers wall() {
         Grid grid = new Grid(3, 6);
         int place = 0;
         for (TileFace face : tiles()) {
@@ -61,7 +69,7 @@ final class Gallery {
                 new TileFace("C6", "", "3 young", "seen cracking seed", TileFace.State.CALM));
     }
 
-    static Stage cage() {
+    static Layers cage() {
         Pane page = clear(
                 new MigLayout("insets 0, fill, gap 24 16", "[grow 1,fill,sizegroup][grow 1,fill,sizegroup]", "[fill]"));
         Pane left = clear(new MigLayout(
@@ -83,13 +91,15 @@ final class Gallery {
     private static Card nest() {
         Card card = new Card();
         Pane head = clear(new MigLayout("insets 0, fillx", "[]push[]"));
-        head.add(new WrapLabel("In the box", Type.BUTTON, Tone.SOFT).lines(1));
-        head.add(new WrapLabel("first hatch 26 Apr, between 25 and 29", Type.SECOND, Tone.SOFT).lines(1));
+        head.add(new WrapLabel("In the box", TextStyle.BUTTON, Tone.SOFT).lines(1));
+        head.add(new WrapLabel("first hatch 26 Apr, between 25 and 29", TextStyle.SECOND, Tone.SOFT).lines(1));
         card.add(head, "growx");
         card.add(eggs(), "growx, gaptop 8");
         card.add(
                 new WrapLabel(
-                        "Candle egg 5 on Thursday. Clear egg 4 can stay: it holds the hen.", Type.SECOND, Tone.INK),
+                        "Candle egg 5 on Thursday. Clear egg 4 can stay: it holds the hen.",
+                        TextStyle.SECOND,
+                        Tone.INK),
                 "growx, wmin 0");
         return card;
     }
@@ -107,23 +117,23 @@ final class Gallery {
 
     private static Card bird(String sex, String ring, String line) {
         Card card = new Card(new MigLayout("insets 14 20 14 20, wrap 1, gap 0 4"));
-        card.add(new WrapLabel(sex, Type.TAG, Tone.SOFT));
-        card.add(new WrapLabel(ring, Type.LEAD, Tone.INK));
-        card.add(new WrapLabel(line, Type.SECOND, Tone.SOFT));
+        card.add(new WrapLabel(sex, TextStyle.TAG, Tone.SOFT));
+        card.add(new WrapLabel(ring, TextStyle.LEAD, Tone.INK));
+        card.add(new WrapLabel(line, TextStyle.SECOND, Tone.SOFT));
         return card;
     }
 
     private static Card entries() {
         Card card = new Card(new MigLayout("insets 14 20 14 20, wrap 2, gap 0 4", "[116!][grow,fill]"));
-        card.add(new WrapLabel("Last entries", Type.TAG, Tone.SOFT), "spanx 2");
+        card.add(new WrapLabel("Last entries", TextStyle.TAG, Tone.SOFT), "spanx 2");
         String[][] lines = {
             {"Today 7:32", "all well \u00b7 Tomas, by scan"},
             {"Mon 18:05", "egg 5 laid \u00b7 Ines"},
             {"Sun 9:20", "egg 6 laid \u00b7 Ines"}
         };
         for (String[] line : lines) {
-            card.add(new WrapLabel(line[0], Type.SECOND, Tone.SOFT).lines(1));
-            WrapLabel what = new WrapLabel(line[1], Type.SECOND, Tone.INK);
+            card.add(new WrapLabel(line[0], TextStyle.SECOND, Tone.SOFT).lines(1));
+            WrapLabel what = new WrapLabel(line[1], TextStyle.SECOND, Tone.INK);
             card.add(line[0].startsWith("Sun") ? what.struckOut() : what, "wmin 0");
         }
         return card;
@@ -136,15 +146,15 @@ final class Gallery {
                 "[grow 120][][grow 108][grow 108][grow 108][]"));
         right.add(
                 TouchButton.of(ButtonKind.MAIN, "all-well", "All well", NOTHING)
-                        .type(Type.MAIN)
+                        .type(TextStyle.MAIN)
                         .tall(110),
                 "grow");
         right.add(
                 TouchButton.of(ButtonKind.OUTLINED, "different", "Something different", NOTHING)
-                        .type(Type.ACTION)
+                        .type(TextStyle.ACTION)
                         .tall(110),
                 "grow");
-        right.add(new WrapLabel("What happened?", Type.BUTTON, Tone.SOFT));
+        right.add(new WrapLabel("What happened?", TextStyle.BUTTON, Tone.SOFT));
         right.add(
                 new Segment<>(
                         "when",
@@ -153,13 +163,13 @@ final class Gallery {
                 "growx 0, alignx right");
         for (String what : new String[] {"Candle", "Hatched", "Take egg out", "Move egg", "Dummies", "Hen off eggs"}) {
             ButtonKind kind = what.equals("Candle") ? ButtonKind.LIKELY : ButtonKind.PLAIN;
-            right.add(TouchButton.of(kind, "do." + what, what, NOTHING).type(Type.ACTION), "grow");
+            right.add(TouchButton.of(kind, "do." + what, what, NOTHING).type(TextStyle.ACTION), "grow");
         }
         right.add(TouchButton.of(ButtonKind.QUIET, "part", "Begin parting this pair", NOTHING), "spanx 2, grow");
         return right;
     }
 
-    static Stage sitter() {
+    static Layers sitter() {
         Pane page = clear(new MigLayout("insets 0, fill, gap 20", "[grow,fill][332!,fill]", "[grow,fill]"));
         Stack list = new Stack();
         list.add(new NextRow(
@@ -170,7 +180,7 @@ final class Gallery {
                 List.of(
                         TouchButton.of(ButtonKind.MAIN, "all-well", "All well", NOTHING),
                         TouchButton.of(ButtonKind.OUTLINED, "different", "Something different", NOTHING)
-                                .type(Type.LEAD))));
+                                .type(TextStyle.LEAD))));
         list.add(new ListRow(
                 "row.B2",
                 RowFace.of("B2", "You should see: 2 birds, box turned", "Husks out. Fill the seed. Fresh water."),
@@ -198,7 +208,7 @@ final class Gallery {
                 NOTHING));
         page.add(new TouchScroll(WORDS, "list", list));
         page.add(phone());
-        Stage stage = stage(
+        Layers stage = stage(
                 new Heading(
                         "Good morning, Tomas",
                         "Tuesday 14 April \u00b7 11 of 26 cages done \u00b7 about 25 minutes left"),
@@ -215,24 +225,24 @@ final class Gallery {
 
     private static Card phone() {
         Card card = new Card(new MigLayout("insets 16 24 16 24, wrap 1, fillx, gap 0 12", "[grow,fill]")).strong();
-        card.add(new WrapLabel("Stop and phone", Type.ACTION, Tone.INK));
+        card.add(new WrapLabel("Stop and phone", TextStyle.ACTION, Tone.INK));
         for (String rule : new String[] {
             "A bird on the floor, puffed up, gasping, bleeding, not eating.",
             "A bird dead, loose, stuck or missing. Do not chase it.",
             "Room over 32 \u00b0C, power off, smoke, water, rats, a cat."
         }) {
             Card one = new Card().attention();
-            one.add(new WrapLabel(rule, Type.TAG, Tone.ATTENTION_INK), "growx, wmin 0");
+            one.add(new WrapLabel(rule, TextStyle.TAG, Tone.ATTENTION_INK), "growx, wmin 0");
             card.add(one, "growx");
         }
         for (String[] each :
                 new String[][] {{"Ines", "0555 0142"}, {"Club friend", "0555 0177"}, {"Bird vet", "0555 0190"}}) {
             Pane line = clear(new MigLayout("insets 0 8 0 0, fillx", "[]push[]"));
-            line.add(new WrapLabel(each[0], Type.BUTTON, Tone.SOFT).lines(1));
-            line.add(new WrapLabel(each[1], Type.ACTION, Tone.INK).lines(1));
+            line.add(new WrapLabel(each[0], TextStyle.BUTTON, Tone.SOFT).lines(1));
+            line.add(new WrapLabel(each[1], TextStyle.ACTION, Tone.INK).lines(1));
             card.add(line);
         }
-        card.add(new WrapLabel("No answer in 15 minutes? Next one.", Type.SECOND, Tone.SOFT), "wmin 0");
+        card.add(new WrapLabel("No answer in 15 minutes? Next one.", TextStyle.SECOND, Tone.SOFT), "wmin 0");
         return card;
     }
 
@@ -255,10 +265,10 @@ final class Gallery {
         off.setEnabled(false);
         page.add(off);
         page.add(TouchButton.of(ButtonKind.PLAIN, "two", "Something different was seen in here", NOTHING)
-                .type(Type.ACTION)
+                .type(TextStyle.ACTION)
                 .tall(88));
         page.add(TouchButton.of(ButtonKind.OUTLINED, "second", "Ines", NOTHING)
-                .type(Type.LEAD)
+                .type(TextStyle.LEAD)
                 .second("owner, 0555 0142")
                 .tall(88));
         page.add(
@@ -348,8 +358,8 @@ final class Gallery {
         return new Pane(layout);
     }
 
-    static Stage stage(Heading heading, JComponent view, Destination here) {
-        Stage stage = new Stage(WORDS);
+    static Layers stage(Heading heading, JComponent view, Destination here) {
+        Layers stage = new Layers(WORDS);
         stage.open(Screens.none().with(here.getClass(), any -> new Page(heading, view)), here);
         stage.person("Ines, owner", NOTHING);
         List<NavBar.Entry<Destination>> places = new ArrayList<>();

@@ -12,11 +12,17 @@ import javax.swing.AbstractButton;
 import javax.swing.JComponent;
 import net.miginfocom.swing.MigLayout;
 import org.cagewall.kiosk.Painted;
+import org.cagewall.kiosk.kit.nest.EggButton;
+import org.cagewall.kiosk.kit.nest.EggLook;
+import org.cagewall.kiosk.kit.strip.DayMark;
+import org.cagewall.kiosk.kit.strip.MarkLabel;
+import org.cagewall.kiosk.kit.wall.Tile;
+import org.cagewall.kiosk.kit.wall.TileFace;
 import org.cagewall.kiosk.theme.Light;
-import org.cagewall.kiosk.theme.Measure;
+import org.cagewall.kiosk.theme.Sizes;
 import org.cagewall.kiosk.theme.TextSize;
+import org.cagewall.kiosk.theme.TextStyle;
 import org.cagewall.kiosk.theme.Tone;
-import org.cagewall.kiosk.theme.Type;
 import org.cagewall.text.Words;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -33,7 +39,7 @@ class PartsTest {
         String page = "<html><img src=\"file:///none.png\">";
         Painted.of(600, 200, () -> {
             for (JComponent part : List.of(
-                    new WrapLabel(page, Type.LINE, Tone.INK),
+                    new WrapLabel(page, TextStyle.LINE, Tone.INK),
                     new Tag(TagKind.PLAIN, page),
                     new MarkLabel(new DayMark(DayMark.Shape.DOT, DayMark.Ground.PLAIN), page),
                     TouchButton.of(ButtonKind.PLAIN, "go", page, () -> {}))) {
@@ -190,7 +196,7 @@ class PartsTest {
             Pane page = new Pane(new MigLayout("insets 0, wrap 1, fillx", "[grow,fill]"));
             Card outer = new Card();
             Card inner = new Card();
-            inner.add(new WrapLabel(text, Type.LINE, Tone.INK), "wmin 0, growx");
+            inner.add(new WrapLabel(text, TextStyle.LINE, Tone.INK), "wmin 0, growx");
             outer.add(inner, "growx");
             page.add(outer);
             page.add(TouchButton.of(ButtonKind.MAIN, "below", "Go on", () -> {}));
@@ -227,7 +233,7 @@ class PartsTest {
             javax.swing.SwingUtilities.updateComponentTreeUI(field);
             assertThat(field.getComponent(1).getBackground()).isEqualTo(Tone.TILE.color());
             assertThat(field.getComponent(1).getForeground()).isEqualTo(Tone.INK.color());
-            assertThat(field.getComponent(1).getFont().getSize()).isEqualTo(Measure.px(20));
+            assertThat(field.getComponent(1).getFont().getSize()).isEqualTo(Sizes.px(20));
         });
     }
 

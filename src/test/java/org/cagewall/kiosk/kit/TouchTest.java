@@ -10,6 +10,8 @@ import javax.swing.JComponent;
 import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 import org.cagewall.kiosk.Painted;
+import org.cagewall.kiosk.kit.list.ListRow;
+import org.cagewall.kiosk.kit.list.RowFace;
 import org.cagewall.text.Words;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

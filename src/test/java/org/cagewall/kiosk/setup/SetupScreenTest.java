@@ -22,20 +22,20 @@ import org.cagewall.kiosk.Birdroom;
 import org.cagewall.kiosk.Painted;
 import org.cagewall.kiosk.WithBirdroom;
 import org.cagewall.kiosk.shell.Destination;
+import org.cagewall.kiosk.shell.Layers;
 import org.cagewall.kiosk.shell.Pen;
-import org.cagewall.kiosk.shell.Stage;
 import org.cagewall.kiosk.theme.TextSize;
 import org.cagewall.room.Cage;
-import org.cagewall.room.DayPart;
-import org.cagewall.room.FeedLine;
 import org.cagewall.room.FoodKind;
 import org.cagewall.room.Keeps;
-import org.cagewall.room.Permission;
 import org.cagewall.room.Place;
 import org.cagewall.room.Quiet;
 import org.cagewall.room.Role;
 import org.cagewall.room.Room;
 import org.cagewall.room.Use;
+import org.cagewall.room.care.DayPart;
+import org.cagewall.room.care.FeedLine;
+import org.cagewall.room.care.Permission;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -612,7 +612,7 @@ class SetupScreenTest extends WithBirdroom {
         return birdroom.painted(person, new Destination.Setup(), this::screen);
     }
 
-    private SetupScreen screen(Pen pen, Stage stage) {
+    private SetupScreen screen(Pen pen, Layers stage) {
         made = new SetupScreen(birdroom.desk(), pen, stage, stage, stage, stage, Birdroom.WORDS);
         return made;
     }

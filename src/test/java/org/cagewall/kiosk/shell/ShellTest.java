@@ -15,11 +15,11 @@ import org.cagewall.kiosk.Live;
 import org.cagewall.kiosk.RequiresDisplay;
 import org.cagewall.kiosk.kit.Field;
 import org.cagewall.kiosk.kit.Heading;
-import org.cagewall.kiosk.kit.ListRow;
 import org.cagewall.kiosk.kit.NavBar;
-import org.cagewall.kiosk.kit.RowFace;
 import org.cagewall.kiosk.kit.Stack;
 import org.cagewall.kiosk.kit.TouchScroll;
+import org.cagewall.kiosk.kit.list.ListRow;
+import org.cagewall.kiosk.kit.list.RowFace;
 import org.cagewall.kiosk.theme.Light;
 import org.cagewall.kiosk.theme.TextSize;
 import org.cagewall.text.Message;
@@ -175,19 +175,19 @@ class ShellTest {
                             new NavBar.Entry<>("today", "Today", new Destination.Today())));
             shell.open(
                     Screens.none()
-                            .with(Destination.Wall.class, any -> new Page("Wall"))
-                            .with(Destination.Today.class, any -> new Page("Today")),
+                            .with(Destination.Wall.class, any -> new HeadedScreen("Wall"))
+                            .with(Destination.Today.class, any -> new HeadedScreen("Today")),
                     new Destination.Wall());
             return shell;
         });
     }
 
-    private final class Page implements Screen {
+    private final class HeadedScreen implements Screen {
 
         private final Heading heading;
         private final TouchScroll view;
 
-        Page(String name) {
+        HeadedScreen(String name) {
             heading = new Heading(name, "Tuesday 14 April");
             Stack rows = new Stack();
             for (int i = 0; i < 20; i++) {

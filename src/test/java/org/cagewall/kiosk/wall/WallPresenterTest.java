@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import org.cagewall.kiosk.WithDaybook;
-import org.cagewall.kiosk.kit.TileFace;
+import org.cagewall.kiosk.kit.wall.TileFace;
 import org.cagewall.kiosk.shell.Destination;
 import org.cagewall.kiosk.shell.Navigator;
 import org.junit.jupiter.api.Test;

@@ -1,9 +1,0 @@
-package org.cagewall.kiosk.kit;
-
-/** What a line of the log says. Immutable; any thread, and free of Swing. */
-public record LogFace(String when, String what, boolean struck) {
-
-    String inOneSentence() {
-        return when + ", " + what;
-    }
-}

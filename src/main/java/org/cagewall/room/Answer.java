@@ -1,7 +1,0 @@
-package org.cagewall.room;
-
-/** What a check found. */
-public enum Answer {
-    WELL,
-    DIFFERENT
-}

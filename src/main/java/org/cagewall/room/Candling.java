@@ -1,6 +1,0 @@
-package org.cagewall.room;
-
-import java.time.LocalDate;
-
-/** What an egg showed against the light on a day. Immutable; any thread. */
-public record Candling(EggFinding finding, LocalDate day) {}

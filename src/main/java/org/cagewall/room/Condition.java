@@ -1,8 +1,0 @@
-package org.cagewall.room;
-
-/** How a bird was when it was looked over. */
-public enum Condition {
-    FIT,
-    WATCH,
-    ILL
-}

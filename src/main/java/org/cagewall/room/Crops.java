@@ -1,8 +1,0 @@
-package org.cagewall.room;
-
-/** How full the crops of a nest's chicks were. */
-public enum Crops {
-    FULL,
-    PART,
-    EMPTY
-}

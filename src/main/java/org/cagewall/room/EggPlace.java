@@ -1,8 +1,0 @@
-package org.cagewall.room;
-
-/** Where an egg lay. */
-public enum EggPlace {
-    BOX,
-    FLOOR,
-    DISH
-}

@@ -1,7 +1,0 @@
-package org.cagewall.room;
-
-/** Whether a check was made with the card read at that moment, or by hand. */
-public enum How {
-    SCAN,
-    HAND
-}

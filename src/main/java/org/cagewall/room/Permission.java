@@ -1,8 +1,0 @@
-package org.cagewall.room;
-
-/** What the owner lets the sitter do at a cage beyond feeding and looking. */
-public enum Permission {
-    LOOK_IN,
-    COUNT,
-    SOFT_FOOD
-}

@@ -1,8 +1,0 @@
-package org.cagewall.room;
-
-/** A bird's sex as far as it is known. */
-public enum Sex {
-    COCK,
-    HEN,
-    UNKNOWN
-}

@@ -1,8 +1,0 @@
-package org.cagewall.room;
-
-/** Where a bird is while it is out for a time. */
-public enum Whither {
-    SHOW,
-    VET,
-    LOAN
-}

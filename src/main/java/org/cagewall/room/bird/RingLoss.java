@@ -1,0 +1,7 @@
+package org.cagewall.room.bird;
+
+/** Why a ring will never be on a bird. */
+public enum RingLoss {
+    SPOILT,
+    LOST
+}

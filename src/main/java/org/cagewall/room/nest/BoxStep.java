@@ -1,0 +1,9 @@
+package org.cagewall.room.nest;
+
+/** What was done with a nest box. */
+public enum BoxStep {
+    ON,
+    TURNED,
+    OFF,
+    CLEANED
+}

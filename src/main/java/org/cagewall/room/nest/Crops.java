@@ -1,0 +1,8 @@
+package org.cagewall.room.nest;
+
+/** How full the crops of a nest's chicks were. */
+public enum Crops {
+    FULL,
+    PART,
+    EMPTY
+}

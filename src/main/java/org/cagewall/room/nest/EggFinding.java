@@ -1,0 +1,9 @@
+package org.cagewall.room.nest;
+
+/** What an egg showed against the light. */
+public enum EggFinding {
+    UNSURE,
+    CLEAR,
+    FULL,
+    ADDLED
+}
