@@ -102,7 +102,7 @@ class ReadyTest {
     void aRoomWithoutPairsHasNoNestsToClear() {
         book.tell("{\"deed\":\"box-off\",\"cage\":\"A1\",\"by\":\"Ines\"}").tell("""
                 {"deed":"bird-moved","bird":"HB 26-041","to":"B1","by":"Ines"}
-                {"deed":"bird-moved","bird":"HB 25-117","to":"B2","by":"Ines"}
+                {"deed":"bird-moved","bird":"HB 25-117","to":"B2","by":"Ines","sure":true}
                 """);
         planned();
 

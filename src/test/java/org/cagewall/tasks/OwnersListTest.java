@@ -167,9 +167,10 @@ class OwnersListTest {
                         new Alarms.Phone(Alarms.Who.VET, "Bird vet", Optional.of("0555 0190")));
         assertThat(alarms.rules().stream().map(WORDS::say))
                 .containsExactly(
-                        "A bird on the floor, puffed up, hurt, bleeding or not eating."
-                                + " A bird that gasps, or whose tail bobs with each breath. A hen that strains."
-                                + " A cage without food or water.",
+                        "A bird that gasps, or whose tail bobs with each breath. A bird that is bleeding or hurt."
+                                + " A hen that strains. A bird on the floor, puffed up or not eating."
+                                + " A chick outside the nest.",
+                        "A cage that you can not give food or water. A bird that was given the wrong food.",
                         "A bird dead, loose, stuck or missing. Do not chase it.",
                         "The room at 32 \u00b0C or more, or at 5 \u00b0C or less."
                                 + " The heater failed, the water frozen or the power off.",

@@ -73,8 +73,7 @@ record AheadWords(Words words) {
 
     /** A day that is past is marked so: nothing can be begun on it any more. */
     private String day(LocalDate day, LocalDate today) {
-        String date = words.date(day);
-        return day.isBefore(today) ? words.say("ahead.past", date) : date;
+        return day.isBefore(today) ? words.say("ahead.past", words.shortDay(day)) : words.date(day);
     }
 
     private List<AheadState.Days> reckoned(WorkingBack back) {

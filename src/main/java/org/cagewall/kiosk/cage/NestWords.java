@@ -152,7 +152,7 @@ final class NestWords {
         String word =
                 words.say(state == EggState.NOT_CANDLED ? "cage.to-candle" : "word.eggstate." + Message.word(state));
         String second = isOwn(lying)
-                ? it.hatch().map(due -> about(due.window())).orElse("")
+                ? it.hatch().map(due -> due(due.window())).orElse("")
                 : words.say("cage.from", room.cageName(egg.cage()));
         return face(
                 "egg",
@@ -541,6 +541,11 @@ final class NestWords {
     }
 
     /** The day on which it is expected; about that day where it leans on a guess. */
+    /** When an egg is to hatch. Beside a guess there is no room for the word. */
+    private String due(Window window) {
+        return window.about() ? about(window) : words.say("cage.due", about(window));
+    }
+
     private String about(Window window) {
         return day(window, window.expected());
     }

@@ -368,7 +368,7 @@ class HandoverScreenTest extends WithDaybook {
 
         Path file = book.desk().folder().path().resolve("pack-2026-04-14.pdf");
         try (PDDocument pdf = Loader.loadPDF(Files.readAllBytes(file))) {
-            assertThat(pdf.getNumberOfPages()).isEqualTo(18);
+            assertThat(pdf.getNumberOfPages()).isEqualTo(19);
         }
         assertThat(handover.find("saved", JLabel.class).getText()).contains("pack-2026-04-14.pdf");
         handover.press("save-pack").press("back");
