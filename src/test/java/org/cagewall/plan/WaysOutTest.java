@@ -204,7 +204,7 @@ class WaysOutTest {
                                 + " To be safe, wait until 27 May 2026.",
                         "Ask a keeper who knows the birds to stand in until about 10 May 2026. To do meanwhile:"
                                 + " 1 chick to ring, the first about 6 April 2026,"
-                                + " 1 chick to take away, the first about 10 May 2026.",
+                                + " 1 chick to wean, the first about 10 May 2026.",
                         "Leave the nest to hatch. It asks of the sitter: 1 egg may hatch from about 29 March 2026,"
                                 + " food for a feeding pair as you write it down for them, the box left shut,"
                                 + " a call at once if a chick lies on the floor or the hen stays off the nest,"
