@@ -15,22 +15,32 @@ import org.cagewall.text.Message;
  * list, panel, page and paper takes its words from here. Immutable; any thread.
  */
 public enum Danger {
-    SMOKE(Group.HOUSE, Urgency.PHONE_NOW, "get-out", "stay-out", "call-outside", "smell", "phone-outside"),
+    SMOKE(Group.HOUSE, Urgency.PHONE_NOW, "get-out", "smell", "stay-out", "call-outside", "phone-outside"),
     BREATH(Group.BIRD, Urgency.PHONE_NOW, "fumes", "phone", "say-what", "in-peace", "own-heat", "as-told"),
     BLEEDING(Group.BIRD, Urgency.PHONE_NOW, "phone", "say-what", "in-peace", "say-blood", "put-nothing", "as-told"),
     STRAINING(Group.BIRD, Urgency.PHONE_NOW, "phone", "say-what", "in-peace", "stuck-egg", "own-heat", "as-told"),
-    ILL(Group.BIRD, Urgency.PHONE_NOW, "phone", "say-what", "in-peace", "stuck-egg", "own-heat", "as-told"),
+    ILL(Group.BIRD, Urgency.PHONE_NOW, "fumes", "phone", "say-what", "in-peace", "stuck-egg", "own-heat", "as-told"),
     CHICK_OUT(
             Group.BIRD, Urgency.PHONE_NOW, "phone", "say-chick", "leave-chick", "box-closed", "may-be-out", "own-heat"),
-    UNFED(Group.FOOD, Urgency.PHONE_NOW, "fill-both", "phone", "say-what", "no-new-food"),
+    UNFED(Group.FOOD, Urgency.PHONE_NOW, "fill-both", "alone", "phone", "say-what", "no-new-food"),
     WRONG_FOOD(Group.FOOD, Urgency.PHONE_NOW, "food-out", "phone", "say-food", "keep-pack", "right-food", "food-again"),
     DEAD(Group.GONE, Urgency.PHONE_NOW, "several", "phone", "gloves", "guard", "two-bags", "cool", "wash", "others"),
     LOOSE(Group.GONE, Urgency.PHONE_NOW, "shut", "fans", "no-chase", "show-seed", "phone"),
-    STUCK(Group.GONE, Urgency.PHONE_NOW, "no-pull", "quiet", "say-what", "phone", "as-told"),
+    STUCK(Group.GONE, Urgency.PHONE_NOW, "phone", "no-pull", "quiet", "say-what", "as-told"),
     MISSING(Group.GONE, Urgency.PHONE_NOW, "count-again", "look-round", "box-shut", "shut", "phone"),
-    HEAT(Group.AIR, Urgency.PHONE_NOW, "pants", "heat-phone", "shade", "air", "fresh-water", "soft-out", "no-ice"),
-    COLD(Group.AIR, Urgency.PHONE_NOW, "draught", "frozen", "own-heat", "phone"),
-    HEATER(Group.AIR, Urgency.PHONE_NOW, "no-repair", "own-heat", "degrees", "phone"),
+    HEAT(
+            Group.AIR,
+            Urgency.PHONE_NOW,
+            "pants",
+            "heat-phone",
+            "heater-on",
+            "shade",
+            "air",
+            "fresh-water",
+            "soft-out",
+            "no-ice"),
+    COLD(Group.AIR, Urgency.PHONE_NOW, "phone", "draught", "frozen", "own-heat"),
+    HEATER(Group.AIR, Urgency.PHONE_NOW, "no-repair", "phone", "own-heat", "degrees"),
     FROZEN_WATER(Group.AIR, Urgency.PHONE_NOW, "new-water", "water-again", "own-heat", "phone"),
     POWER(Group.AIR, Urgency.PHONE_NOW, "torch", "calm", "degrees", "own-heat", "phone"),
     WATER(Group.HOUSE, Urgency.PHONE_NOW, "plugs", "tap", "stay-dry", "phone"),
@@ -38,8 +48,8 @@ public enum Danger {
     STRANGER(Group.HOUSE, Urgency.PHONE_NOW, "door-shut", "say-owner", "say-nothing", "afraid", "no-entry", "phone"),
     FIGHT(Group.WATCH, Urgency.PHONE_IF_UNSURE, "no-hand", "blood", "again"),
     EGG_ON_FLOOR(Group.WATCH, Urgency.PHONE_IF_UNSURE, "leave-egg", "look-hen", "write-down"),
-    EMPTY_DISH(Group.WATCH, Urgency.PHONE_IF_UNSURE, "fill", "eat", "not-eating", "since-when", "report"),
-    MISSED(Group.WATCH, Urgency.PHONE_IF_UNSURE, "every-cage", "each-bird", "missed-phone", "missed-book");
+    EMPTY_DISH(Group.WATCH, Urgency.PHONE_IF_UNSURE, "fill", "alone", "eat", "not-eating", "since-when", "report"),
+    MISSED(Group.WATCH, Urgency.PHONE_IF_UNSURE, "every-cage", "alone", "each-bird", "missed-phone", "missed-book");
 
     /** That nobody brings heat of their own, whose fumes kill birds, nor changes the owner's. */
     public static final Message OWN_HEAT = Message.of("danger.do-own-heat");

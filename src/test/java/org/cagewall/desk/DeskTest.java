@@ -122,7 +122,7 @@ class DeskTest {
         furnish();
         tell("{\"deed\":\"paired-up\",\"cage\":\"A1\",\"cock\":\"HB 26-041\",\"hen\":\"HB 25-117\",\"by\":\"Ines\"}");
         Room paired = desk.room();
-        Outcome egg = recorded("{\"deed\":\"egg-laid\",\"cage\":\"A1\",\"by\":\"Ines\"}");
+        Outcome egg = recorded("{\"deed\":\"egg-laid\",\"cage\":\"A1\",\"by\":\"Ines\",\"sure\":true}");
         assertThat(refusal(
                         "{\"deed\":\"struck-out\",\"entry\":" + paired.head() + ",\"why\":\"typo\",\"by\":\"Ines\"}"))
                 .contains("leans on");

@@ -100,7 +100,7 @@ class PackTest {
                 .contains("1 or 2 birds, box shut", "A2: just look. Put no hand in.")
                 .contains("Seed dish: seed, 2 scoops.", "Give soft food: 1 spoon.")
                 .contains("Page 1 of 20", "Page 20 of 20")
-                .contains("please phone the owner")
+                .contains("not today, please")
                 .doesNotContain("while Ines is away");
     }
 

@@ -174,7 +174,7 @@ class OwnersListTest {
                         "A bird dead, loose, stuck or missing. Do not chase it.",
                         "The room at 32 \u00b0C or more, or at 5 \u00b0C or less."
                                 + " The heater failed, the water frozen or the power off.",
-                        "There is smoke, fire or a bad smell."
+                        "There is smoke, fire or a bad smell: go out first."
                                 + " There is water on the floor, a rat or a cat, or a stranger.");
     }
 }

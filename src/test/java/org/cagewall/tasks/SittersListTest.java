@@ -51,7 +51,7 @@ class SittersListTest {
         assertThat(task.id()).isEqualTo("2026-04-14/A1/morning");
         assertThat(said(task.how()))
                 .containsExactly(
-                        "Tip the husks out of the seed dish, into the bin.",
+                        "Tip the husks out into the bin, with your mask on. Do not blow.",
                         "Then fill the seed dish.",
                         "Rinse the water dish and fill it.",
                         "Look at each bird.",
@@ -180,7 +180,10 @@ class SittersListTest {
 
         assertThat(tasks.stream().map(task -> task.cage().orElseThrow())).containsExactly("B2", "B1", "A1", "A2");
         assertThat(said(tasks.get(2).how()))
-                .containsExactly("Look from a step away.", "Do not put a hand in.", "Is a dish low? Phone now.");
+                .containsExactly(
+                        "Look from a step away.",
+                        "Do not put a hand in.",
+                        "Is a dish low? Phone now. No answer? Then fill it, with a slow hand.");
         assertThat(said(tasks.get(3).how())).contains("Wash your hands when you are done here.");
     }
 
@@ -240,7 +243,9 @@ class SittersListTest {
         Task task = morning(sketch.room()).get(0);
 
         assertThat(WORDS.say(task.why())).isEqualTo("Joan feeds these birds. Put no hand in.");
-        assertThat(said(task.how())).last().isEqualTo("Is a dish low? Phone Joan now.");
+        assertThat(said(task.how()))
+                .last()
+                .isEqualTo("Is a dish low? Phone Joan now. No answer? Then fill it, with a slow hand.");
     }
 
     @Test

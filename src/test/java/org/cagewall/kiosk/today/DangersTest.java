@@ -65,11 +65,11 @@ class DangersTest {
                 .contains(
                         "Give none, unless the owner has told you to and the label says how.",
                         "No pan, iron or lamp of your own. Leave the owner's heater and lamps as they are.",
-                        "Are you pregnant, or are your lungs weak? Ask a doctor, and tell the owner");
+                        "Are you pregnant or often ill, or are your lungs weak? Ask a doctor, and tell the owner");
         assertThat(pack.never().stream().map(WORDS::say))
                 .contains("Medicine: Give none, unless the owner has told you to and the label says how.");
         assertThat(pack.door().fumes()).contains(Danger.OWN_HEAT);
         assertThat(pack.door().hours().stream().map(WORDS::say))
-                .anyMatch(said -> said.startsWith("Are you pregnant, or are your lungs weak?"));
+                .anyMatch(said -> said.startsWith("Are you pregnant or often ill, or are your lungs weak?"));
     }
 }
