@@ -236,6 +236,7 @@ public final class Live implements AutoCloseable {
 
     /** A real finger comes down in the middle of the part, moves by this much, and lifts. */
     public Live drag(String name, int dx, int dy) {
+        LockSupport.parkNanos(2 * HAND_NANOS);
         Point from = middle(name);
         Robot robot = robot();
         robot.mouseMove(from.x, from.y);

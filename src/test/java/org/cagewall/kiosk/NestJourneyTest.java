@@ -142,7 +142,7 @@ class NestJourneyTest {
                 .cockOut(pair())
                 .isPresent());
         touch(2, here -> touched("answer.fit", "answer.later"), nest -> true);
-        touch(2, here -> touched("do.hen-out", "pick.F1"), nest -> henIsIn("F1"));
+        touch(3, here -> touched("do.hen-out", "pick.F1", "answer.sure"), nest -> henIsIn("F1"));
         touched("answer.fit", "answer.treat");
         live.write("product", "Drops from the green bottle");
         touch(1, here -> touched("answer.keep"), nest -> desk.room()

@@ -39,6 +39,7 @@ class OwnerJourneyTest extends InAWindow {
         live.press("nav.cards")
                 .press("lay-out")
                 .press("save")
+                .press("hung")
                 .waitUntil("every card is recorded as printed", () -> desk.room().cages().stream()
                         .allMatch(cage -> cage.card().isPresent()));
         live.picture("owner-3-cards");

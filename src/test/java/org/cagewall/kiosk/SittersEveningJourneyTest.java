@@ -34,8 +34,8 @@ class SittersEveningJourneyTest extends InAWindow {
         live.picture("evening-1-call").press("record").read("you phoned Club friend");
 
         live.press("nav.close").write("note", "The bin is half empty.").press("keep-note");
-        live.read("Your note is kept").press("say-why").press("why.no-time");
-        live.picture("evening-2-why").press("record").read("The day is done").gone("say-why");
+        live.read("Your note is kept").press("say-why").press("why.no-time").press("dishes.filled");
+        live.picture("evening-2-why").press("record").press("answer.leave").read("cages were not fed");
         live.picture("evening-3-done");
 
         live.press("send").read("To Ines, 0555 0142").picture("evening-4-note");
@@ -43,7 +43,7 @@ class SittersEveningJourneyTest extends InAWindow {
                 .singleElement()
                 .asString()
                 .startsWith("sms:05550142?body=")
-                .contains("honed%20Club%20friend");
+                .contains("not%20fed%2C%20no%20time");
         live.press("back").see("send");
 
         readBack();

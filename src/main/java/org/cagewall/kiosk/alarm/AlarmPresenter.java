@@ -53,6 +53,9 @@ public final class AlarmPresenter {
         this.words = words;
         this.halfway = halfway;
         this.watch = new Refresher(desk, this::refresh);
+        if (danger.isEmpty() && !isBegun()) {
+            halfway.clear();
+        }
         danger.filter(it -> halfway.kept().filter(half -> half.danger() == it).isEmpty())
                 .ifPresent(it -> halfway.keep(new AlarmHalf(it, Optional.empty())));
         this.shown = new Shown<>(state(), view);

@@ -54,6 +54,12 @@ public final class BirdsScreen extends HeadedScreen {
         return presenter.watch();
     }
 
+    /** A bird that is half entered; not what was searched for. */
+    @Override
+    public boolean isBegun() {
+        return newcomer.filter(Field::isAnyWrittenIn).isPresent();
+    }
+
     private void render(BirdsState state) {
         boolean turned = before.filter(old -> old.page() == state.page() && old.may() == state.may())
                 .isEmpty();

@@ -39,6 +39,9 @@ final class Keys implements KeyEventDispatcher {
         /** A key is to move the focus; says whether it has been put on a first part instead. */
         boolean movesByKey();
 
+        /** Does this once the focus has come where the keys before this one sent it. */
+        void afterFocus(Runnable work);
+
         /** Whether the room is worked by keys just now: else Space and Enter press nothing. */
         boolean isByKeys();
 
@@ -128,6 +131,14 @@ final class Keys implements KeyEventDispatcher {
 
     private void act(HeldKey key) {
         held = Optional.empty();
+        if (key.doing() == Doing.MOVE) {
+            commands.afterFocus(() -> carryOut(key));
+        } else {
+            carryOut(key);
+        }
+    }
+
+    private void carryOut(HeldKey key) {
         boolean done =
                 switch (key.doing()) {
                     case PRESS -> !isField() && !commands.isByKeys();

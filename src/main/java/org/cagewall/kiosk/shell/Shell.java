@@ -2,6 +2,7 @@ package org.cagewall.kiosk.shell;
 
 import java.awt.AWTEvent;
 import java.awt.Component;
+import java.awt.EventQueue;
 import java.awt.Graphics2D;
 import java.awt.GraphicsDevice;
 import java.awt.GraphicsEnvironment;
@@ -75,6 +76,11 @@ public final class Shell {
                     return true;
                 }
                 return false;
+            }
+
+            @Override
+            public void afterFocus(Runnable work) {
+                EventQueue.invokeLater(work);
             }
 
             @Override

@@ -37,6 +37,11 @@ class KeysTest {
         }
 
         @Override
+        public void afterFocus(Runnable work) {
+            work.run();
+        }
+
+        @Override
         public boolean isByKeys() {
             return byKeys;
         }
