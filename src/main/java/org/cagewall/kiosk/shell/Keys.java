@@ -39,8 +39,8 @@ final class Keys implements KeyEventDispatcher {
         /** A key is to move the focus; says whether it has been put on a first part instead. */
         boolean movesByKey();
 
-        /** Does this once the focus has come where the keys before this one sent it. */
-        void afterFocus(Runnable work);
+        /** The part that has the keys, or is about to have them: one Tab may follow before the focus has moved by the other. */
+        Component focusToBe();
 
         /** Whether the room is worked by keys just now: else Space and Enter press nothing. */
         boolean isByKeys();
@@ -131,14 +131,6 @@ final class Keys implements KeyEventDispatcher {
 
     private void act(HeldKey key) {
         held = Optional.empty();
-        if (key.doing() == Doing.MOVE) {
-            commands.afterFocus(() -> carryOut(key));
-        } else {
-            carryOut(key);
-        }
-    }
-
-    private void carryOut(HeldKey key) {
         boolean done =
                 switch (key.doing()) {
                     case PRESS -> !isField() && !commands.isByKeys();
@@ -149,7 +141,7 @@ final class Keys implements KeyEventDispatcher {
                         yield true;
                     }
                 };
-        Component focus = focus();
+        Component focus = key.doing() == Doing.MOVE ? commands.focusToBe() : focus();
         if (!done && focus != null) {
             key.sendTo(focus);
         } else if (!key.isReleased()) {

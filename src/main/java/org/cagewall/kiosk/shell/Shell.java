@@ -2,7 +2,6 @@ package org.cagewall.kiosk.shell;
 
 import java.awt.AWTEvent;
 import java.awt.Component;
-import java.awt.EventQueue;
 import java.awt.Graphics2D;
 import java.awt.GraphicsDevice;
 import java.awt.GraphicsEnvironment;
@@ -69,9 +68,9 @@ public final class Shell {
 
             @Override
             public boolean movesByKey() {
-                boolean begins = !isByKeys() && !(frame.getFocusOwner() instanceof JTextComponent);
+                boolean begins = !isByKeys() && !(focusToBe() instanceof JTextComponent);
                 FocusRing.show(frame.getRootPane());
-                if (begins || !stage.keepsFocus(frame.getFocusOwner())) {
+                if (begins || !stage.keepsFocus(focusToBe())) {
                     stage.takeFocus();
                     return true;
                 }
@@ -79,8 +78,8 @@ public final class Shell {
             }
 
             @Override
-            public void afterFocus(Runnable work) {
-                EventQueue.invokeLater(work);
+            public Component focusToBe() {
+                return frame.getMostRecentFocusOwner();
             }
 
             @Override

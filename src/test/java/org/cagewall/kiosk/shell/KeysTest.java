@@ -2,6 +2,7 @@ package org.cagewall.kiosk.shell;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.Component;
 import java.awt.Container;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
@@ -37,8 +38,8 @@ class KeysTest {
         }
 
         @Override
-        public void afterFocus(Runnable work) {
-            work.run();
+        public Component focusToBe() {
+            return null;
         }
 
         @Override

@@ -2,13 +2,18 @@ package org.cagewall.kiosk.shell;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.EventQueue;
 import java.awt.Rectangle;
 import java.awt.event.KeyEvent;
 import java.awt.event.WindowEvent;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.Executor;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.locks.LockSupport;
 import javax.swing.JComponent;
 import javax.swing.SwingUtilities;
 import org.cagewall.kiosk.Live;
@@ -111,11 +116,24 @@ class ShellTest {
         try (Live live = open(window())) {
             assertThat(live.focusOrder()).startsWith("person", "row.0", "row.1").endsWith("nav.wall", "nav.today");
             live.tap("person");
-            live.key(KeyEvent.VK_TAB).key(KeyEvent.VK_TAB).key(KeyEvent.VK_TAB).key(KeyEvent.VK_TAB);
-            live.waitUntil("the third row has the keyboard", () -> live.find("row.2", JComponent.class)
-                    .isFocusOwner());
+            for (String part : List.of("person", "row.0", "row.1", "row.2")) {
+                live.key(KeyEvent.VK_TAB).waitUntil(part + " has the keyboard", () -> live.find(part, JComponent.class)
+                        .isFocusOwner());
+            }
             live.picture("shell-focus-ring");
             live.key(KeyEvent.VK_ENTER).waitUntil("it was pressed", () -> happened.contains("row.2"));
+        }
+    }
+
+    @Test
+    void tabsThatAreAllHeardLateMoveTheFocusOneByOne() {
+        try (Live live = open(window())) {
+            live.tap("person");
+            Executor soon = CompletableFuture.delayedExecutor(50, TimeUnit.MILLISECONDS);
+            soon.execute(() -> EventQueue.invokeLater(() -> LockSupport.parkNanos(900_000_000)));
+            live.type("\t\t\t\t", 120_000_000);
+            live.waitUntil("the third row has the keyboard", () -> live.find("row.2", JComponent.class)
+                    .isFocusOwner());
         }
     }
 
