@@ -33,6 +33,9 @@ import org.junit.jupiter.api.io.TempDir;
 @Tag("slow")
 class FocusOrderTest {
 
+    /** Screens that a sitter sees as a keeper does, or not at all. */
+    private static final Set<String> KEEPERS = Set.of("ahead", "birds", "cards", "handover", "setup", "scan");
+
     @TempDir
     Path folder;
 
@@ -60,6 +63,7 @@ class FocusOrderTest {
     @TestFactory
     Stream<DynamicTest> tabGoesOnceRoundEveryScreenInTheOrderOfReading() {
         return Stream.of("Ines", "Tomas").flatMap(person -> screens()
+                .filter(place -> person.equals("Ines") || !KEEPERS.contains(place.getKey()))
                 .map(place -> dynamicTest(person + ": " + place.getKey(), () -> {
                     goTo(person, place.getValue());
                     assertRoundIsWhole(FocusRound.of(live));
