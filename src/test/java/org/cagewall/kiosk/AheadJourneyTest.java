@@ -84,12 +84,13 @@ class AheadJourneyTest extends InAWindow {
     }
 
     private String boxOn(LocalDate day, Policy policy, int rounds) {
-        return Words.english()
-                .date(Ahead.of(desk.room(), TODAY, new AheadQuestion(day, policy, rounds, new Draws(10, 1)))
-                        .back()
-                        .orElseThrow()
-                        .column(Pace.USUAL)
-                        .boxOn());
+        LocalDate boxOn = Ahead.of(desk.room(), TODAY, new AheadQuestion(day, policy, rounds, new Draws(10, 1)))
+                .back()
+                .orElseThrow()
+                .column(Pace.USUAL)
+                .boxOn();
+        Words words = Words.english();
+        return boxOn.isBefore(TODAY) ? words.say("ahead.past", words.shortDay(boxOn)) : words.date(boxOn);
     }
 
     private int chance(String cage) {

@@ -134,7 +134,7 @@ public final class Live implements AutoCloseable {
             if (System.nanoTime() - end > 0) {
                 return false;
             }
-            LockSupport.parkNanos(GLANCE_NANOS);
+            pause(GLANCE_NANOS);
         }
         return true;
     }
@@ -216,7 +216,7 @@ public final class Live implements AutoCloseable {
             if (Character.isUpperCase(c)) {
                 robot.keyRelease(KeyEvent.VK_SHIFT);
             }
-            LockSupport.parkNanos(pauseNanos);
+            pause(pauseNanos);
         }
         robot.waitForIdle();
         return this;
@@ -229,14 +229,14 @@ public final class Live implements AutoCloseable {
         robot.setAutoWaitForIdle(false);
         robot.keyPress(code);
         robot.keyRelease(code);
-        LockSupport.parkNanos(code == KeyEvent.VK_TAB ? HAND_NANOS : 2 * HAND_NANOS);
+        pause(code == KeyEvent.VK_TAB ? HAND_NANOS : 2 * HAND_NANOS);
         robot.waitForIdle();
         return this;
     }
 
     /** A real finger comes down in the middle of the part, moves by this much, and lifts. */
     public Live drag(String name, int dx, int dy) {
-        LockSupport.parkNanos(2 * HAND_NANOS);
+        pause(2 * HAND_NANOS);
         Point from = middle(name);
         Robot robot = robot();
         robot.mouseMove(from.x, from.y);
@@ -310,6 +310,14 @@ public final class Live implements AutoCloseable {
             at.translate(part.getWidth() / 2, part.getHeight() / 2);
             return at;
         });
+    }
+
+    /** So long at least: a park alone may end at once, where another wait has left its permit behind. */
+    private static void pause(long nanos) {
+        long end = System.nanoTime() + nanos;
+        for (long left = nanos; left > 0; left = end - System.nanoTime()) {
+            LockSupport.parkNanos(left);
+        }
     }
 
     private static Robot robot() {
