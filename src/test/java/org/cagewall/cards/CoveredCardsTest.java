@@ -36,7 +36,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class CoveredCardsTest {
 
     private static final int DPI = 150;
-    private static final int MOST_CARDS = 5;
+    private static final int MOST_CARDS = 3;
     private static final List<Color> COVERS = List.of(Color.WHITE, Color.GRAY, new Color(0x2B2418));
 
     @TempDir

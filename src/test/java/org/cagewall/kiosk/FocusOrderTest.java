@@ -33,8 +33,8 @@ import org.junit.jupiter.api.io.TempDir;
 @Tag("slow")
 class FocusOrderTest {
 
-    /** Screens that a sitter sees as a keeper does, or not at all. */
-    private static final Set<String> KEEPERS = Set.of("ahead", "birds", "cards", "handover", "setup", "scan");
+    /** Screens that look otherwise for a sitter; the rest is walked through as a keeper alone. */
+    private static final Set<String> SITTERS = Set.of("wall", "cage-A1", "today", "phone", "close");
 
     @TempDir
     Path folder;
@@ -63,7 +63,7 @@ class FocusOrderTest {
     @TestFactory
     Stream<DynamicTest> tabGoesOnceRoundEveryScreenInTheOrderOfReading() {
         return Stream.of("Ines", "Tomas").flatMap(person -> screens()
-                .filter(place -> person.equals("Ines") || !KEEPERS.contains(place.getKey()))
+                .filter(place -> person.equals("Ines") || SITTERS.contains(place.getKey()))
                 .map(place -> dynamicTest(person + ": " + place.getKey(), () -> {
                     goTo(person, place.getValue());
                     assertRoundIsWhole(FocusRound.of(live));
