@@ -149,11 +149,7 @@ public sealed interface AwayDeed extends Deed {
 
         @Override
         public List<Rule> judgedBy() {
-            return List.of(scene -> Ruling.refusesIf(
-                    entry > scene.room().head(),
-                    "deed.entry-unknown",
-                    entry,
-                    scene.room().head()));
+            return List.of(this::isThere);
         }
 
         @Override

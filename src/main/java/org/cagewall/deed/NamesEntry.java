@@ -5,6 +5,15 @@ public interface NamesEntry {
 
     int entry();
 
+    /** Nothing can be said of an entry that is not there yet. */
+    default Ruling isThere(Scene scene) {
+        return Ruling.refusesIf(
+                entry() > scene.room().head(),
+                "deed.entry-unknown",
+                entry(),
+                scene.room().head());
+    }
+
     /** The same about the entry of another number, as when an export is recorded anew. */
     Deed naming(int other);
 }

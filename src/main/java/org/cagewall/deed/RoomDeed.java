@@ -43,6 +43,32 @@ public sealed interface RoomDeed extends Deed {
             @Bounds(least = 0, most = 1_000_000) Optional<Integer> leastSpace)
             implements RoomDeed, SettingUp {
 
+        /** What a room is called and how one behaves in it; its numbers stay as they are. */
+        public static RoomSet described(
+                Optional<String> name, Optional<NewValue<Quiet>> quiet, Optional<NewValue<String>> rules) {
+            return new RoomSet(
+                    name,
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    quiet,
+                    rules,
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty());
+        }
+
+        /** Whether it sets nothing at all. */
+        public boolean isNothing() {
+            return equals(described(Optional.empty(), Optional.empty(), Optional.empty()));
+        }
+
         @Override
         public List<Rule> judgedBy() {
             return List.of(this::zoneIsStillOpen, this::actBeforePhone, this::coldBelowHeat);

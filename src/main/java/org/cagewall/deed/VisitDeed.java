@@ -281,11 +281,7 @@ public sealed interface VisitDeed extends Deed {
 
         @Override
         public List<Rule> judgedBy() {
-            return List.of(scene -> Ruling.refusesIf(
-                    entry > scene.room().head(),
-                    "deed.entry-unknown",
-                    entry,
-                    scene.room().head()));
+            return List.of(this::isThere);
         }
 
         @Override

@@ -103,23 +103,11 @@ public final class DemoRoom {
         owner.tells(new RoomDeed.PersonAdded(OWNER, Role.OWNER, Optional.of("01632 960142")));
         owner.tells(new RoomDeed.PersonAdded(KEEPER, Role.KEEPER, Optional.of("01632 960177")));
         owner.tells(new RoomDeed.PersonAdded(SITTER, Role.SITTER, Optional.of("01632 960163")));
-        owner.tells(new RoomDeed.RoomSet(
+        owner.tells(RoomDeed.RoomSet.described(
                 Optional.of("Birdroom at the lane"),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
                 Optional.of(NewValue.to(new Quiet(LocalTime.of(21, 30), LocalTime.of(6, 30)))),
                 Optional.of(NewValue.to(
-                        "Shut the outer door before you open the inner one. No sprays, no perfume, no smoke.")),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty()));
+                        "Shut the outer door before you open the inner one. No sprays, no perfume, no smoke."))));
         owner.tells(new RoomDeed.WallAdded(NORTH, 3, 6));
         owner.tells(new RoomDeed.WallAdded(EAST, 3, 4));
         for (int i = 0; i < BREEDING.size(); i++) {

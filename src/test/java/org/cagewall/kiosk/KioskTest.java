@@ -2,49 +2,18 @@ package org.cagewall.kiosk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.util.List;
 import javax.swing.AbstractButton;
-import org.cagewall.desk.Desk;
 import org.cagewall.desk.TestDesk;
 import org.cagewall.kiosk.kit.wall.Tile;
 import org.cagewall.kiosk.shell.Destination;
-import org.cagewall.kiosk.shell.Layers;
 import org.cagewall.room.care.Answer;
 import org.cagewall.room.care.How;
 import org.cagewall.room.care.LogEntry;
-import org.cagewall.text.Words;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** The wall and a cage's page on a real desk, painted without a window. */
-class KioskTest {
-
-    private static final Words WORDS = Words.english();
-
-    @TempDir
-    Path folder;
-
-    private Desk desk;
-    private Kiosk kiosk;
-    private Painted painted;
-
-    @BeforeEach
-    void open() {
-        desk = TestDesk.furnished(folder);
-        painted = Painted.of(1280, 800, () -> {
-            Layers stage = new Layers(WORDS);
-            kiosk = Kiosk.on(stage, desk, WORDS);
-            return stage;
-        });
-    }
-
-    @AfterEach
-    void close() {
-        desk.close();
-    }
+class KioskTest extends InAPainting {
 
     @Test
     void theWallShowsEveryCageInItsPlace() {

@@ -8,40 +8,18 @@ import java.util.concurrent.atomic.AtomicLong;
 import org.cagewall.desk.Desk;
 import org.cagewall.desk.TestDesk;
 import org.cagewall.kiosk.shell.Destination;
-import org.cagewall.kiosk.shell.Layers;
-import org.cagewall.text.Words;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** What a person sees of a disk that is nearly full, painted without a window. */
-class LowSpaceTest {
+class LowSpaceTest extends InAPainting {
 
-    private static final Words WORDS = Words.english();
     private static final String TITLE = "The disk is nearly full";
 
-    @TempDir
-    Path folder;
-
     private final AtomicLong free = new AtomicLong(600_000_000);
-    private Desk desk;
-    private Kiosk kiosk;
-    private Painted painted;
 
-    @BeforeEach
-    void open() {
-        desk = TestDesk.furnishedOnADiskWith(folder, () -> OptionalLong.of(free.get()));
-        painted = Painted.screen(() -> {
-            Layers stage = new Layers(WORDS);
-            kiosk = Kiosk.on(stage, desk, WORDS);
-            return stage;
-        });
-    }
-
-    @AfterEach
-    void close() {
-        desk.close();
+    @Override
+    Desk desk(Path empty) {
+        return TestDesk.furnishedOnADiskWith(empty, () -> OptionalLong.of(free.get()));
     }
 
     @Test

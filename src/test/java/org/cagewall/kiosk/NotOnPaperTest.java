@@ -2,50 +2,19 @@ package org.cagewall.kiosk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.cagewall.deed.RoomDeed;
 import org.cagewall.deed.VisitDeed;
-import org.cagewall.desk.Desk;
 import org.cagewall.desk.TestDesk;
-import org.cagewall.kiosk.shell.Layers;
 import org.cagewall.room.Role;
 import org.cagewall.room.care.Answer;
 import org.cagewall.room.care.How;
 import org.cagewall.text.Message;
-import org.cagewall.text.Words;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** A letter that paper cannot show is said where it is entered, painted without a window. */
-class NotOnPaperTest {
-
-    private static final Words WORDS = Words.english();
-
-    @TempDir
-    Path folder;
-
-    private Desk desk;
-    private Kiosk kiosk;
-    private Painted painted;
-
-    @BeforeEach
-    void open() {
-        desk = TestDesk.furnished(folder);
-        painted = Painted.screen(() -> {
-            Layers stage = new Layers(WORDS);
-            kiosk = Kiosk.on(stage, desk, WORDS);
-            return stage;
-        });
-    }
-
-    @AfterEach
-    void close() {
-        desk.close();
-    }
+class NotOnPaperTest extends InAPainting {
 
     @Test
     void aNameWithALetterThatPaperLacksIsAskedAboutAndRecordedAllTheSame() {
@@ -88,22 +57,8 @@ class NotOnPaperTest {
         long before = desk.room().head();
         painted.after(() -> kiosk.pen()
                 .record(
-                        List.of(new RoomDeed.RoomSet(
-                                Optional.of("Zoë's room"),
-                                Optional.empty(),
-                                Optional.empty(),
-                                Optional.empty(),
-                                Optional.empty(),
-                                Optional.empty(),
-                                Optional.empty(),
-                                Optional.empty(),
-                                Optional.empty(),
-                                Optional.empty(),
-                                Optional.empty(),
-                                Optional.empty(),
-                                Optional.empty(),
-                                Optional.empty(),
-                                Optional.empty())),
+                        List.of(RoomDeed.RoomSet.described(
+                                Optional.of("Zoë's room"), Optional.empty(), Optional.empty())),
                         desk.today(),
                         Optional.of("as agreed 🐤"),
                         Message.of("shell.taken-back"),

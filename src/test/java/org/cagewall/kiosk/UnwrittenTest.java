@@ -8,48 +8,22 @@ import java.nio.file.Path;
 import org.cagewall.desk.Desk;
 import org.cagewall.desk.TestDesk;
 import org.cagewall.kiosk.shell.Destination;
-import org.cagewall.kiosk.shell.Layers;
 import org.cagewall.room.care.Answer;
-import org.cagewall.text.Words;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** What a person sees whose touch could not be recorded, painted without a window. */
-class UnwrittenTest {
+class UnwrittenTest extends InAPainting {
 
-    private static final Words WORDS = Words.english();
-
-    @TempDir
-    Path home;
-
-    private Path folder;
-    private Desk desk;
-    private Kiosk kiosk;
-    private Painted painted;
-
-    @BeforeEach
-    void open() {
-        folder = home.resolve("birds");
-        desk = TestDesk.furnished(folder);
-        painted = Painted.of(1280, 800, () -> {
-            Layers stage = new Layers(WORDS);
-            kiosk = Kiosk.on(stage, desk, WORDS);
-            return stage;
-        });
-    }
-
-    @AfterEach
-    void close() {
-        desk.close();
+    @Override
+    Desk desk(Path empty) {
+        return TestDesk.furnished(empty.resolve("birds"));
     }
 
     @Test
     void allWellOnAFolderThatIsGoneSaysThatItWasNotRecordedAndIsKeptForTheNextTry() throws IOException {
         long before = desk.room().head();
         painted.after(() -> kiosk.navigator().go(Destination.Cage.byHand("A2")));
-        Files.move(folder, home.resolve("gone"));
+        Files.move(folder.resolve("birds"), folder.resolve("gone"));
 
         painted.press("all-well").png("unwritten").assertFit();
 
@@ -60,7 +34,7 @@ class UnwrittenTest {
         painted.press("answer.again");
         assertThat(painted.texts()).as("still not").contains("This was NOT recorded");
 
-        Files.move(home.resolve("gone"), folder);
+        Files.move(folder.resolve("gone"), folder.resolve("birds"));
         painted.press("answer.again");
 
         assertThat(painted.texts()).doesNotContain("This was NOT recorded");

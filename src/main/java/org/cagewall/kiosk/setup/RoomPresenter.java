@@ -102,23 +102,7 @@ final class RoomPresenter {
     }
 
     private void record(RoomDeed.RoomSet changes) {
-        boolean none = changes.equals(new RoomDeed.RoomSet(
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty()));
-        if (none) {
+        if (changes.isNothing()) {
             wrong("save", "setup.nothing-changed");
             return;
         }
